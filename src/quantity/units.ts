@@ -1,0 +1,57 @@
+/** Every unit a number may be in, by the suffix of its name: as JSON spells it. A longer suffix stands before the shorter one it ends in. */
+export const SUFFIXES = {
+  OhmPerM: 'ohm/m',
+  JPerKgK: 'J/(kg·K)',
+  WPerM2K: 'W/(m²·K)',
+  MPerS: 'm/s',
+  PerK: '%/K',
+  KgM: 'kg·m',
+  Mm2: 'mm²',
+  Mm: 'mm',
+  M2: 'm²',
+  Mpa: 'MPa',
+  Nm: 'N·m',
+  Ohm: 'ohm',
+  Percent: '%',
+  Deg: '°',
+  Ah: 'Ah',
+  Kg: 'kg',
+  Pa: 'Pa',
+  M: 'm',
+  N: 'N',
+  A: 'A',
+  V: 'V',
+  W: 'W',
+  C: '°C',
+  K: 'K',
+  S: 's'
+} as const
+
+/** Numbers that have no unit, by the last word of their name. */
+export const PURE = ['Factor', 'Turns', 'Count', 'Ratio'] as const
+
+export type Suffix = keyof typeof SUFFIXES
+type Pure = (typeof PURE)[number]
+/** A name that says its unit. Anything else is refused by the compiler where a formula is described. */
+export type UnitName = `${string}${Suffix | Pure}` | Uncapitalize<Pure>
+
+const ENDINGS = Object.keys(SUFFIXES) as Suffix[]
+
+export function suffixOf(name: string): Suffix | undefined {
+  return ENDINGS.find(ending => name.endsWith(ending))
+}
+
+/** The unit that a name says, as JSON spells it; empty for a pure number. */
+export function unitOf(name: string): string {
+  const suffix = suffixOf(name)
+  return suffix === undefined ? '' : SUFFIXES[suffix]
+}
+
+/** `threadLengthMm` → `thread length`. */
+export function wordsOf(name: string): string {
+  const suffix = suffixOf(name) ?? ''
+  return name
+    .slice(0, name.length - suffix.length)
+    .replace(/[A-Z0-9]+/g, part => ` ${part.toLowerCase()}`)
+    .trim()
+}
