@@ -39,6 +39,12 @@ export function boundsOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Bounds
   return withLeaves(evaluator.centre, () => bound(evaluator, leaf++, { loose, assumed, moves })) as BoundsOf<R>
 }
 
+/** The calculation once, at the nominal: every number without bounds. */
+export function nominalOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): BoundsOf<R> {
+  const { centre } = evaluatorOf(tree, calculation)
+  return withLeaves(centre, exactly) as BoundsOf<R>
+}
+
 /** All results with one input at each end of its bounds and the others nominal. */
 interface Ends extends Loose {
   readonly down: Float64Array

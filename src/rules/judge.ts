@@ -1,0 +1,87 @@
+import type { Bounded } from '../formula/bounds.ts'
+import type { ResultFacts } from '../formula/formula.ts'
+import type { Given } from '../formula/given.ts'
+import type { Source } from '../formula/source.ts'
+import { shownFor } from '../quantity/digits.ts'
+import { showNumber } from '../quantity/show.ts'
+import { unitOf } from '../quantity/units.ts'
+import type { Finding } from './finding.ts'
+import type { Judged } from './rule.ts'
+
+/** What a value is held against, and where that comes from. */
+export interface Limit {
+  readonly value: number
+  readonly source?: Source
+  /** Where the job gives a limit of its own, the reason it gives. */
+  readonly reason?: string
+  /** Where the limit itself was assumed. */
+  readonly assumed?: string
+}
+
+/** The low end must be the limit or more. */
+export function atLeast(facts: ResultFacts, result: Bounded, limit: Limit): Judged {
+  return judged(facts, result, limit, { value: result.low, margin: result.low - limit.value, worstAt: result.lowAt, word: 'at least' })
+}
+
+/** The high end must be the limit or less. */
+export function atMost(facts: ResultFacts, result: Bounded, limit: Limit): Judged {
+  return judged(facts, result, limit, { value: result.high, margin: limit.value - result.high, worstAt: result.highAt, word: 'at most' })
+}
+
+interface Worst {
+  readonly value: number
+  readonly margin: number
+  readonly worstAt: Bounded['lowAt']
+  readonly word: string
+}
+
+/** Below nought fails. Nought within rounding, an assumed value or a searched end is at best a caution, with the reason said. */
+function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, margin, worstAt, word }: Worst): Judged {
+  const none = Math.abs(margin) <= 1e-9 * Math.max(1, Math.abs(limit.value))
+  const doubts = [
+    ...(none ? ['no margin'] : []),
+    ...doubtsOf(result),
+    ...(limit.assumed === undefined ? [] : [`the limit is assumed: ${limit.assumed}`])
+  ]
+  const verdict = margin < 0 && !none ? 'fail' : doubts.length > 0 ? 'caution' : 'pass'
+  const says = [
+    `${facts.says} ${figure(value, facts)}${result.low === result.high ? '' : ' at the worst end'}`,
+    `${word} ${figure(limit.value, facts)} wanted${limit.reason === undefined ? '' : ` (${limit.reason})`}`
+  ]
+  return {
+    verdict,
+    value,
+    limit: limit.value,
+    margin: none ? 0 : margin,
+    unit: unitOf(facts.gives),
+    says: [says.join('; '), ...doubts].join('; '),
+    at: (result.shares[0]?.given ?? result.hangsOn[0])?.at ?? [],
+    worstAt,
+    ...(limit.source === undefined ? {} : { source: limit.source })
+  }
+}
+
+/** Why a good margin is still no pass. */
+export function doubtsOf({ hangsOn, turned }: Bounded): readonly string[] {
+  const assumed = hangsOn.map(given => `hangs on an assumed value (${placed(given)}, ${given.assumed})`)
+  return [...assumed, ...turned.map(given => `worst end searched for, not proved (${placed(given)})`)]
+}
+
+function placed({ at }: Given): string {
+  return at.join('.')
+}
+
+/** A figure as it stands in a sentence. */
+export function figure(value: number, { gives }: ResultFacts): string {
+  return `${Number.isFinite(value) ? showNumber(value, shownFor(gives)) : 'without end'} ${unitOf(gives)}`.trim()
+}
+
+/** A yes-or-no question without a number. */
+export function plainly(verdict: Finding['verdict'], says: string, at: Finding['at'] = []): Judged {
+  return { verdict, value: null, limit: null, margin: null, unit: '', says, at }
+}
+
+/** The field that is missing, and how to find it. */
+export function notJudged(field: string, measure: string, at: Finding['at'] = []): Judged {
+  return { ...plainly('not-judged', `${field} is not given: ${measure}`, at), change: `give ${field}` }
+}
