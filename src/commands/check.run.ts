@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import type { JobAnswer, JobsAnswer } from '../report/jobs-answer.ts'
-import { type JobAnswer, judgeJob } from '../work/job/judge-job.ts'
+import { judgeJob } from '../work/job/judge-job.ts'
 import { check as description } from './check.ts'
 import type { Run, Shell } from './describe.ts'
 import { exitOf } from './exit.ts'

@@ -1,4 +1,4 @@
-import { type Bounded, boundsOf, exactly } from '../formula/bounds.ts'
+import { asChosen, type Bounded, boundsOf, exactly } from '../formula/bounds.ts'
 import { fact } from '../formula/formula.ts'
 import { Given } from '../formula/given.ts'
 import { SOURCES } from '../formula/source.ts'
@@ -39,7 +39,7 @@ export const run: Run = quickSum(description, { to: readUnit }, words => {
     calculation: pulled,
     results: {},
     more: r => [...inEveryUnit(words), ...setting(words, settingNm, r)],
-    findings: () => (words.tool === null ? [] : [asked(outsideWrenchRange, { settingNm: exactly(settingNm.value), tool: words.tool })])
+    findings: () => (words.tool === null ? [] : [asked(outsideWrenchRange, { settingNm: asChosen(settingNm), tool: words.tool })])
   })
 })
 
@@ -66,7 +66,8 @@ function settingOf(torque: Given, adapter: Adapter | undefined): Given {
   if (adapter === undefined) return new Given(torque.value, { at: ['torque'] })
   const torqueNm = new Given(torque.value, { at: ['torque'] })
   const { settingNm } = boundsOf({ torqueNm, adapter }, x => ({ settingNm: wrenchSetting(x) }))
-  return new Given(settingNm.low, { at: ['torque'] })
+  const [reason] = settingNm.hangsOn
+  return new Given(settingNm.low, { assumed: reason && `${reason.at.join('.')}: ${reason.assumed}`, at: ['torque'] })
 }
 
 function accuracyOf({ 'tool-accuracy': accuracy }: TorqueWords): Given {

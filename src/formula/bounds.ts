@@ -94,3 +94,8 @@ function bound(evaluator: Evaluator, leaf: number, { loose, assumed, moves }: In
 export function exactly(value: number): Bounded {
   return { value, low: value, high: value, rss: [value, value], shares: [], hangsOn: [], turned: [], lowAt: [], highAt: [] }
 }
+
+/** A number that was set or chosen, exact; assumed where nobody chose it. */
+export function asChosen(given: Given): Bounded {
+  return { ...exactly(given.value), hangsOn: given.assumed === undefined ? [] : [given] }
+}

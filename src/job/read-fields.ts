@@ -1,4 +1,4 @@
-import { isAlias, isMap, isPair, isScalar, isSeq, type Node, type Pair, type YAMLMap } from 'yaml'
+import { type Alias, isAlias, isMap, isPair, isScalar, isSeq, type Node, type Pair, type YAMLMap } from 'yaml'
 import { Given } from '../formula/given.ts'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { bad, type Fault, good, type Outcome } from '../quantity/fault.ts'
@@ -20,7 +20,13 @@ export class FieldReader {
 
   read(field: Field, node: Node | null, path: Path): unknown {
     if (this.visited++ > MOST_NODES) return this.tooMuch(node, path)
-    const target = isAlias(node) ? (node.resolve(this.job.document) ?? null) : node
+    const target = isAlias(node) ? node.resolve(this.job.document) : node
+    if (target === undefined)
+      return this.refuse(
+        bad(`the alias ${quoted((node as Alias).source)} without its anchor`, 'an anchor (&name) above the alias').fault,
+        node,
+        path
+      )
     if (field.is === 'map') return this.map(field, target, path)
     if (field.is === 'named') return this.named(field, target, path)
     if (field.is === 'list') return this.list(field.of, target, path)
@@ -90,16 +96,20 @@ export class FieldReader {
   /** The pairs of a map with merge keys opened out: what stands in the map itself wins. */
   private pairsOf(map: YAMLMap, path: Path): readonly { name: string; key: Node; value: Node | null }[] {
     if (this.visited++ > MOST_NODES) return []
-    return map.items.flatMap(pair => {
-      if (!isPair(pair)) return []
-      const { key, value } = pair as Pair<Node, Node | null>
-      if (isScalar(key) && key.value === '<<' && key.source === '<<') return this.merged(value, path)
-      if (!isScalar(key) || typeof key.value !== 'string') {
-        this.refuse(bad('a field name that is no text', 'a name, in quotes where it looks like a number or a list').fault, key, path)
-        return []
-      }
-      return [{ name: key.value, key, value }]
-    })
+    // What stands in the map itself comes last and wins.
+    const isMerge = ({ key }: Pair) => isScalar(key) && key.value === '<<'
+    return [...map.items]
+      .sort((a, b) => Number(isMerge(b)) - Number(isMerge(a)))
+      .flatMap(pair => {
+        if (!isPair(pair)) return []
+        const { key, value } = pair as Pair<Node, Node | null>
+        if (isMerge(pair)) return this.merged(value, path)
+        if (!isScalar(key) || typeof key.value !== 'string') {
+          this.refuse(bad('a field name that is no text', 'a name, in quotes where it looks like a number or a list').fault, key, path)
+          return []
+        }
+        return [{ name: key.value, key, value }]
+      })
   }
 
   private merged(value: Node | null, path: Path): readonly { name: string; key: Node; value: Node | null }[] {

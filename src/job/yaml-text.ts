@@ -18,7 +18,7 @@ const WORDS: { readonly [code: string]: readonly [found: string, accepted: strin
   MULTIPLE_DOCS: ['a second document after ---', 'one job in one file'],
   BAD_ALIAS: ['an alias without its anchor', 'an anchor (&name) above the alias (*name)'],
   UNEXPECTED_TOKEN: ['something out of place', 'field: value, one a line or {in braces, with commas}'],
-  BAD_INDENT: ['a line that is indented too little or too much', 'fields of one block in one column'],
+  BAD_INDENT: ['a line that is indented too little or too much, or a bracket left open', 'fields of one block in one column'],
   MISSING_CHAR: ['a bracket, brace, quote, comma or colon missing', 'field: value, with brackets and quotes closed'],
   TAG_RESOLVE_FAILED: ['a tag', 'plain values without tags'],
   MULTILINE_IMPLICIT_KEY: ['a field name over several lines', 'field: value on one line']
@@ -29,10 +29,9 @@ export function readYaml(file: string, text: string): { readonly job: JobText; r
   const lines = new LineCounter()
   const document = parseDocument(text, {
     lineCounter: lines,
-    merge: true,
+    merge: false,
     version: '1.2',
     schema: 'core',
-    logLevel: 'silent',
     prettyErrors: false
   })
   const job = { file, text, document, lines }

@@ -10,7 +10,8 @@ export function hasHidden(text: string): boolean {
 
 /** The user's own words, fit for a terminal or a page: control characters shown as their code, long text cut. */
 export function quoted(text: string): string {
-  const visible = text.replace(EVERY_HIDDEN, character => `\\u{${character.codePointAt(0)!.toString(16)}}`)
+  // Of a long text only the beginning is looked at.
+  const visible = text.slice(0, 4 * LONGEST).replace(EVERY_HIDDEN, character => `\\u{${character.codePointAt(0)!.toString(16)}}`)
   const letters = [...visible]
   return `"${letters.length > LONGEST ? `${letters.slice(0, LONGEST).join('')}…` : visible}"`
 }

@@ -18,14 +18,21 @@ export interface Limit {
   readonly assumed?: string
 }
 
-/** The low end must be the limit or more. */
-export function atLeast(facts: ResultFacts, result: Bounded, limit: Limit): Judged {
-  return judged(facts, result, limit, { value: result.low, margin: result.low - limit.value, worstAt: result.lowAt, word: 'at least' })
+/** The low end must be the limit or more. `says`: the finding in the rule's own words. */
+export function atLeast(facts: ResultFacts, result: Bounded, limit: Limit, says?: string): Judged {
+  const { low, lowAt } = result
+  return judged(facts, result, limit, { value: low, margin: low - limit.value, worstAt: lowAt, word: 'at least', says })
 }
 
 /** The high end must be the limit or less. */
-export function atMost(facts: ResultFacts, result: Bounded, limit: Limit): Judged {
-  return judged(facts, result, limit, { value: result.high, margin: limit.value - result.high, worstAt: result.highAt, word: 'at most' })
+export function atMost(facts: ResultFacts, result: Bounded, limit: Limit, says?: string): Judged {
+  const { high, highAt } = result
+  return judged(facts, result, limit, { value: high, margin: limit.value - high, worstAt: highAt, word: 'at most', says })
+}
+
+/** What is worth a word and no more: only somebody else knows where it fails. */
+export function neverFails(judged: Judged): Judged {
+  return judged.verdict === 'fail' ? { ...judged, verdict: 'caution' } : judged
 }
 
 interface Worst {
@@ -33,28 +40,28 @@ interface Worst {
   readonly margin: number
   readonly worstAt: Bounded['lowAt']
   readonly word: string
+  readonly says: string | undefined
 }
 
 /** Below nought fails. Nought within rounding, an assumed value or a searched end is at best a caution, with the reason said. */
-function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, margin, worstAt, word }: Worst): Judged {
+function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, margin, worstAt, word, says }: Worst): Judged {
   const none = Math.abs(margin) <= 1e-9 * Math.max(1, Math.abs(limit.value))
   const doubts = [
     ...(none ? ['no margin'] : []),
     ...doubtsOf(result),
     ...(limit.assumed === undefined ? [] : [`the limit is assumed: ${limit.assumed}`])
   ]
-  const verdict = margin < 0 && !none ? 'fail' : doubts.length > 0 ? 'caution' : 'pass'
-  const says = [
-    `${facts.says} ${figure(value, facts)}${result.low === result.high ? '' : ' at the worst end'}`,
-    `${word} ${figure(limit.value, facts)} wanted${limit.reason === undefined ? '' : ` (${limit.reason})`}`
-  ]
+  // Written so that a margin that is no number fails.
+  const verdict = !(margin >= 0) && !none ? 'fail' : doubts.length > 0 ? 'caution' : 'pass'
+  const plain = `${facts.says} ${figure(value, facts)}${result.low === result.high ? '' : ' at the worst end'}`
+  const wanted = `${word} ${figure(limit.value, facts)} wanted${limit.reason === undefined ? '' : ` (${limit.reason})`}`
   return {
     verdict,
     value,
     limit: limit.value,
     margin: none ? 0 : margin,
     unit: unitOf(facts.gives),
-    says: [says.join('; '), ...doubts].join('; '),
+    says: [says ?? `${plain}; ${wanted}`, ...doubts].join('; '),
     at: (result.shares[0]?.given ?? result.hangsOn[0])?.at ?? [],
     worstAt,
     ...(limit.source === undefined ? {} : { source: limit.source })

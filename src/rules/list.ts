@@ -26,7 +26,7 @@ export type HoleSubject = Fitted['hole'] & {
   readonly runOut: NonNullable<Fitted['seat']>['runOut'] | null
   readonly floor: NonNullable<Fitted['seat']>['floor']
   readonly leastFloor: Limit | null
-  readonly drillMm: number
+  readonly drillMm: Bounded
   readonly thread: string
   readonly minor: { readonly minMm: number; readonly maxMm: number }
   readonly cardThreads: 'dry' | 'lubricated' | null
@@ -44,7 +44,6 @@ export type LoadSubject = BoundsOf<ReturnType<typeof circuitFit>>['loads'][numbe
 export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   oldHoleTooLarge,
   drillOutsideLimits,
-  brokenThrough,
   metalBelowThin,
   wallBroken,
   threadTooShort,
@@ -57,5 +56,8 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
 
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
 
+/** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
+const QUICK_RULES = [brokenThrough]
+
 /** Every rule, whatever it is asked about. */
-export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES]
+export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES, ...QUICK_RULES]

@@ -1,8 +1,8 @@
 // property: what holds of every formula of every trade room
-import { create, all, type MathJsInstance } from 'mathjs'
+import { all, create, type MathJsInstance } from 'mathjs'
 import { describe, expect, it } from 'vitest'
-import { SOURCES } from '../../src/formula/source.ts'
 import { OutsideRange } from '../../src/formula/outside-range.ts'
+import { SOURCES } from '../../src/formula/source.ts'
 import { unitOf } from '../../src/quantity/units.ts'
 import { type AnyFormula, FORMULAS, pointInside } from './every-formula.ts'
 
@@ -14,7 +14,10 @@ function evaluated({ equation, inputs }: AnyFormula, x: Record<string, number>):
   let text = equation.replaceAll('·', '*').replaceAll('√', 'sqrt').replaceAll('²', '^2').replaceAll('³', '^3')
   Object.entries(inputs).forEach(([name, [symbol]], i) => {
     // Letters with strokes or Greek ones are given plain names, the longest first would not matter: whole words only.
-    text = text.replace(new RegExp(`(?<![\\p{L}\\p{N}_'])${symbol.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?![\\p{L}\\p{N}_'])`, 'gu'), `input${i}`)
+    text = text.replace(
+      new RegExp(`(?<![\\p{L}\\p{N}_'])${symbol.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?![\\p{L}\\p{N}_'])`, 'gu'),
+      `input${i}`
+    )
     scope.set(`input${i}`, unitOf(name) === '°' ? math.unit(x[name]!, 'deg') : x[name]!)
   })
   return Number(math.evaluate(text, scope))

@@ -6,12 +6,14 @@ export type AnyFormula = Facts & ((x: { readonly [name: string]: number }) => nu
 const files = import.meta.glob<Record<string, unknown>>('../../src/{trade,fitting}/**/*.ts', { eager: true })
 
 /** Every formula that a file of a trade room exports, by room, file and name. */
-export const FORMULAS: readonly { readonly room: string; readonly file: string; readonly name: string; readonly formula: AnyFormula }[] = Object.entries(files).flatMap(
-  ([file, exported]) =>
+export const FORMULAS: readonly { readonly room: string; readonly file: string; readonly name: string; readonly formula: AnyFormula }[] =
+  Object.entries(files).flatMap(([file, exported]) =>
     Object.entries(exported).flatMap(([name, value]) =>
-      typeof value === 'function' && 'equation' in value ? [{ room: file.split('/').at(-2)!, file, name, formula: value as unknown as AnyFormula }] : []
+      typeof value === 'function' && 'equation' in value
+        ? [{ room: file.split('/').at(-2)!, file, name, formula: value as unknown as AnyFormula }]
+        : []
     )
-)
+  )
 
 /** A point well inside every range, moved along a little by `share`. */
 export function pointInside({ inputs }: Facts, share: number): Record<string, number> {

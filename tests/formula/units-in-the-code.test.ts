@@ -17,7 +17,10 @@ function mismatches(file: string, text: string): string[] {
   const found: string[] = []
   const walk = (node: ts.Node): void => {
     if ((ts.isPropertyAssignment(node) || ts.isVariableDeclaration(node)) && node.initializer !== undefined) {
-      const [to, from] = [ts.isComputedPropertyName(node.name) ? undefined : node.name.getText().replace(/['"]/g, ''), nameOf(node.initializer)]
+      const [to, from] = [
+        ts.isComputedPropertyName(node.name) ? undefined : node.name.getText().replace(/['"]/g, ''),
+        nameOf(node.initializer)
+      ]
       const units = [to, from].map(name => (name !== undefined && /^[a-z]/.test(name) ? suffixOf(name) : undefined))
       if (units[0] !== undefined && units[1] !== undefined && units[0] !== units[1]) found.push(`${file}: ${to} is given ${from}`)
     }
@@ -28,7 +31,9 @@ function mismatches(file: string, text: string): string[] {
 }
 
 const ROOMS = ['src/trade', 'src/fitting', 'src/formula', 'src/rules']
-const files = ROOMS.flatMap(room => readdirSync(room, { recursive: true, encoding: 'utf8' }).map(name => `${room}/${name}`)).filter(name => name.endsWith('.ts'))
+const files = ROOMS.flatMap(room => readdirSync(room, { recursive: true, encoding: 'utf8' }).map(name => `${room}/${name}`)).filter(name =>
+  name.endsWith('.ts')
+)
 
 it.each(files)('%s', file => {
   expect(mismatches(file, readFileSync(file, 'utf8'))).toEqual([])

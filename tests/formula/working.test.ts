@@ -20,7 +20,9 @@ describe('working', () => {
   it('puts the numbers in place of the letters', () => {
     const { value, working } = withWorking(() => restMm({ wholeMm: 8, cutMm: -1.5 }))
     expect(value).toBe(11)
-    expect(working).toEqual([{ symbol: 'r', says: 'what is left', equation: 'a - 2·b', putIn: '8 - 2·(-1.5)', value: 11, unit: 'mm', source: 'geometry' }])
+    expect(working).toEqual([
+      { symbol: 'r', says: 'what is left', equation: 'a - 2·b', putIn: '8 - 2·(-1.5)', value: 11, unit: 'mm', source: 'geometry' }
+    ])
   })
 
   it('is not left when nobody asks, nor inside a silent run', () => {

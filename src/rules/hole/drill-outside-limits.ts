@@ -1,12 +1,16 @@
+import type { Bounded } from '../../formula/bounds.ts'
+import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { plainly } from '../judge.ts'
+import { atLeast, atMost } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
-  readonly drillMm: number
+  readonly drillMm: Bounded
   readonly thread: string
   readonly minor: { readonly minMm: number; readonly maxMm: number }
 }
+
+const facts = fact('drillMm', { says: 'drill', symbol: 'd', source: SOURCES['iso-965-1'] })
 
 /** Whether the drilled hole gives a thread inside its limits. A drill cuts somewhat over its size: near the greatest limit that is worth a word. */
 export const drillOutsideLimits: Rule<Subject> = {
@@ -16,9 +20,9 @@ export const drillOutsideLimits: Rule<Subject> = {
   change: 'take the published tap drill, or another inside the limits that "fettle thread" lists',
   source: SOURCES['iso-965-1'],
   judge: ({ drillMm, thread, minor: { minMm, maxMm } }) => {
-    const inside = drillMm >= minMm && drillMm <= maxMm
-    const says = `drill ${drillMm.toFixed(2)} mm, minor diameter of ${thread} ${minMm.toFixed(3)} to ${maxMm.toFixed(3)} mm`
-    const margin = Math.min(drillMm - minMm, maxMm - drillMm)
-    return { ...plainly(inside ? 'pass' : 'fail', says), value: drillMm, limit: drillMm < minMm ? minMm : maxMm, margin, unit: 'mm' }
+    const says = `drill ${drillMm.value.toFixed(2)} mm, minor diameter of ${thread} ${minMm.toFixed(3)} to ${maxMm.toFixed(3)} mm`
+    return drillMm.low - minMm < maxMm - drillMm.high
+      ? atLeast(facts, drillMm, { value: minMm }, says)
+      : atMost(facts, drillMm, { value: maxMm }, says)
   }
 }

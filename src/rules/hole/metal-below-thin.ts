@@ -22,6 +22,8 @@ export const metalBelowThin: Rule<Subject> = {
     if (metalLeftMm === null)
       return notJudged('casting.metal-below', 'measure the wall with an ultrasonic gauge, by a drawing, or from behind')
     const limit = leastFloor ?? wallAsLimit(wallLeftMm)
+    // A floor that may be drilled through fails whatever the limit.
+    if (metalLeftMm.low < 0) return atLeast(facts, metalLeftMm, { ...limit, value: Math.max(0, limit?.value ?? 0) })
     return limit === null
       ? notJudged('casting.wall', 'measure from the hole to the nearest face with a calliper')
       : atLeast(facts, metalLeftMm, limit)

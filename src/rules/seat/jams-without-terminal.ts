@@ -1,7 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { runOutGapMm } from '../../trade/hole/gap.ts'
-import { figure, notJudged, plainly } from '../judge.ts'
+import { atLeast, figure, neverFails, notJudged } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
@@ -25,17 +25,10 @@ export const jamsWithoutTerminal: Rule<Subject> = {
 
 /** The lesser of the two gaps, at its worst end. */
 function stateWithout(lesser: Bounded): Judged {
-  const { low, lowAt, shares } = lesser
-  const about = { value: low, limit: 0, margin: low, unit: 'mm', worstAt: lowAt }
-  const at = shares[0]?.given.at ?? []
-  if (low < 0)
-    return {
-      ...plainly(
-        'caution',
-        `without the stack the part stops with a gap of ${figure(-low, runOutGapMm)} left under the shoulder at the worst end`,
-        at
-      ),
-      ...about
-    }
-  return { ...plainly('pass', `without the stack ${figure(low, runOutGapMm)} of room is left at the worst end`, at), ...about }
+  const { low } = lesser
+  const says =
+    low < 0
+      ? `without the stack the part stops with a gap of ${figure(-low, runOutGapMm)} left under the shoulder at the worst end`
+      : `without the stack ${figure(low, runOutGapMm)} of room is left at the worst end`
+  return neverFails(atLeast(runOutGapMm, lesser, { value: 0 }, says))
 }

@@ -1,8 +1,8 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import type { Span } from '../../quantity/parse-quantity.ts'
-import { aboveLeastNm, belowGreatestNm } from '../../trade/joint/torque-wrench.ts'
-import { atLeast, notJudged } from '../judge.ts'
+import { aboveLeastNm, belowGreatestNm, wrenchSettingNm } from '../../trade/joint/torque-wrench.ts'
+import { atLeast, figure, notJudged } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
@@ -32,5 +32,6 @@ function roomOf(settingNm: Bounded, { low, high }: Span): Judged {
   }
   const above = moved(nm => nm - low)
   const below = moved(nm => high - nm)
-  return above.low < below.low ? atLeast(aboveLeastNm, above, { value: 0 }) : atLeast(belowGreatestNm, below, { value: 0 })
+  const says = `setting ${figure(settingNm.value, wrenchSettingNm)}; the wrench goes from ${figure(low, wrenchSettingNm)} to ${figure(high, wrenchSettingNm)}`
+  return above.low < below.low ? atLeast(aboveLeastNm, above, { value: 0 }, says) : atLeast(belowGreatestNm, below, { value: 0 }, says)
 }

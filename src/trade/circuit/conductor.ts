@@ -90,7 +90,7 @@ function metric(kind: Tabled['kind'], [sectionMm2, ohmPerKm, from]: MetricRow): 
 }
 
 function solid(gaugeCount: number): Conductor {
-  return { kind: 'solid', size: gaugeSize(gaugeCount), gaugeCount, source: SOURCES['iacs-copper'] }
+  return { kind: 'solid', size: gaugeSize(gaugeCount), gaugeCount, source: SOURCES['astm-b258'] }
 }
 
 function aircraft([gaugeCount, ohmPerThousandFt, circularMils, areaFrom]: (typeof AIRCRAFT)[number]): Conductor {

@@ -16,7 +16,7 @@ const SECTION = /^(\d+(?:\.\d+)?|\.\d+)\s*mm2$/i
 /** What people write for the two systems, by the system meant. */
 const WORDS = { awg: 'AWG', gauge: 'AWG', ga: 'AWG', '#': 'AWG', mm2: 'mm2', mm: 'mm2', sqmm: 'mm2', qmm: 'mm2' } as const
 
-export const METRIC_SIZES: readonly number[] = [...new Set([...CLASS_5, ...CLASS_2, ...ISO_6722].map(([sectionMm2]) => sectionMm2))].sort(
+const METRIC_SIZES: readonly number[] = [...new Set([...CLASS_5, ...CLASS_2, ...ISO_6722].map(([sectionMm2]) => sectionMm2))].sort(
   (a, b) => a - b
 )
 

@@ -35,24 +35,24 @@ interface OldHole {
   readonly bottom: Bottom
 }
 
-/** How far the old bottom falls from a radius to the axis. Beyond the wall there is no bottom: its rim counts. */
+/** How far the old bottom falls from a radius to the axis. */
 export function fallMm(radiusMm: number, { foundDiameterMm, bottom }: Plain<OldHole>): number {
-  const wallMm = foundDiameterMm / 2
-  const within = Math.min(radiusMm, wallMm)
   switch (bottom.shape) {
     case 'flat':
       return 0
     case 'cone':
-      return coneFallMm({ radiusMm: within, angleDeg: bottom.angleDeg })
+      return coneFallMm({ radiusMm, angleDeg: bottom.angleDeg })
     case 'radius':
-      return roundedFallMm(within, wallMm, Math.min(bottom.filletMm, wallMm))
+      return roundedFallMm(radiusMm, foundDiameterMm / 2, bottom.filletMm)
     default:
       return bottom satisfies never
   }
 }
 
-function roundedFallMm(radiusMm: number, wallMm: number, filletMm: number): number {
+/** Inside the bounds a fillet may come out larger than the hole, and a rod wider: the wall ends both. */
+function roundedFallMm(radiusMm: number, wallMm: number, widestMm: number): number {
+  const filletMm = Math.min(widestMm, wallMm)
   // Counted from the wall, so that it is exactly 1 there: the root is steep and would blow up a rounding.
-  const intoFilletRatio = Math.max(0, 1 - (wallMm - radiusMm) / filletMm)
+  const intoFilletRatio = Math.min(1, Math.max(0, 1 - (wallMm - radiusMm) / filletMm))
   return filletFallMm({ filletMm, intoFilletRatio })
 }

@@ -1,5 +1,6 @@
 import { holeFit } from '../../fitting/hole-fit.ts'
-import { type BoundsOf, boundsOf, exactly } from '../../formula/bounds.ts'
+import { asChosen, type BoundsOf, boundsOf, exactly } from '../../formula/bounds.ts'
+import type { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Result } from '../../report/answer.ts'
 import { resultsBy } from '../../report/result-map.ts'
@@ -23,7 +24,7 @@ export function judgeHole(job: Job, hole: JobHole): JudgedThing {
   const part = job.parts[hole.takes]!
   const fit = holeFitOf(job, hole, part)
   const bounds = boundsOf(fit, holeFit)
-  const subject = subjectOf({ job, hole, part, bounds, drillMm: fit.hole.drillMm.value })
+  const subject = subjectOf({ job, hole, part, bounds, drill: fit.hole.drillMm })
   const seated = bounds.seat === null ? [] : prefixed('seat', resultsBy(SEAT_RESULTS, bounds.seat))
   return {
     results: [...prefixed('hole', [...resultsBy(HOLE_RESULTS, bounds.hole), ...tapResults(bounds.hole)]), ...seated],
@@ -36,17 +37,17 @@ interface Seen {
   readonly hole: JobHole
   readonly part: JobPart
   readonly bounds: BoundsOf<ReturnType<typeof holeFit>>
-  readonly drillMm: number
+  readonly drill: Given
 }
 
-function subjectOf({ job, hole, part, bounds, drillMm }: Seen): HoleSubject {
+function subjectOf({ job, hole, part, bounds, drill }: Seen): HoleSubject {
   const floor = job.limits['metal-below']
   return {
     ...bounds.hole,
     runOut: bounds.seat?.runOut ?? null,
     floor: bounds.seat?.floor ?? null,
     leastFloor: floor === null ? null : { value: floor.least.high, reason: floor.reason },
-    drillMm,
+    drillMm: asChosen(drill),
     thread: part.thread.name,
     minor: minorLimits(part.thread),
     cardThreads: part.torque?.threads ?? null,
