@@ -1,5 +1,6 @@
 import { fact } from '../formula/formula.ts'
 import { SOURCES } from '../formula/source.ts'
+import { MM_PER_IN } from '../quantity/units.ts'
 import type { Column } from '../report/answer.ts'
 import { neighbours } from '../trade/thread/neighbours.ts'
 import { readDrill } from '../trade/thread/read-drill.ts'
@@ -29,5 +30,5 @@ export const run: Run = quickSum(description, { size: readDrill }, ({ size: { na
 )
 
 function rowOf({ place, set, name, diameterMm }: ReturnType<typeof neighbours>[number]) {
-  return { set, name, diameter: diameterMm, inch: diameterMm / 25.4, place }
+  return { set, name, diameter: diameterMm, inch: diameterMm / MM_PER_IN, place }
 }

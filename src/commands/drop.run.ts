@@ -1,4 +1,3 @@
-import { Given } from '../formula/given.ts'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { good, type Outcome } from '../quantity/fault.ts'
 import { parseQuantity } from '../quantity/parse-quantity.ts'
@@ -12,9 +11,10 @@ import * as feed from '../trade/circuit/feed.ts'
 import { readWire } from '../trade/circuit/wire-size.ts'
 import type { Run } from './describe.ts'
 import { drop as description } from './drop.ts'
+import { likewise } from './likewise.ts'
 import { quickSum } from './quick-sum.ts'
 import { refusal, refusalOf, refused } from './refusal.ts'
-import { sum } from './sum.ts'
+import { sum, type Taken } from './sum.ts'
 import type { Words } from './words.ts'
 
 const readers = { wire: readWire, limit: readLimit }
@@ -39,12 +39,13 @@ export const run: Run = quickSum(description, readers, words => {
       load
     }),
     calculation,
+    taken: takenOf(words, kind),
     results: {
-      'resistance.loop': [feed.loopOhm, r => r.loopOhm],
+      'resistance.loop': [feed.loopOhm, r => r.loopOhm, 'loop resistance, without the load'],
       drop: [feed.dropV, r => r.dropV],
       'drop-percent': [feed.dropPercent, r => r.dropPercent],
       'voltage-at-load': [feed.loadV, r => r.loadV],
-      current: [feed.fedA, r => r.currentA],
+      current: [feed.fedA, r => r.currentA, 'current'],
       power: [feed.loadW, r => r.loadW]
     },
     findings: r =>
@@ -69,11 +70,7 @@ function readLimit(text: string): Outcome<Limit & { readonly unit: '%' | 'V' }> 
 function loadOf({ current, power, voltage, bus, 'constant-power': constant }: DropWords): FedLoad | Refusal {
   if ((current === null) === (power === null))
     return refusal('--current', current === null ? 'neither --current nor --power' : '--current beside --power', 'one of the two')
-  const busV =
-    bus ??
-    (voltage === null
-      ? null
-      : new Given(voltage.value, { low: voltage.low, high: voltage.high, assumed: 'default: the rated voltage', at: ['bus'] }))
+  const busV = bus ?? (voltage === null ? null : likewise(voltage, 'bus', 'the rated voltage'))
   if (current !== null)
     return constant
       ? refusal('--constant-power', '--constant-power with --current', '--power')
@@ -90,6 +87,14 @@ function backOf({ return: by, 'return-length': returnM, length }: DropWords): Wa
   return returnM === null
     ? { by }
     : refusal('--return-length', '--return-length with a return by structure', 'the resistance of the structure within --connections')
+}
+
+function takenOf({ bus, voltage, 'return-length': back, return: by, length, conductor }: DropWords, kind: string): Taken {
+  return {
+    ...(bus === null && voltage !== null ? { bus: { value: voltage, why: 'the rated voltage' } } : {}),
+    ...(back === null && by === 'wire' ? { 'return-length': { value: length, why: 'the length of the feed' } } : {}),
+    ...(conductor === null ? { conductor: { value: kind, why: 'usual for this size' } } : {})
+  }
 }
 
 /** What the user gives goes before what the practice says. */

@@ -1,10 +1,10 @@
-import { Given } from '../formula/given.ts'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { type Cold, heater as calculation } from '../trade/circuit/heater.ts'
 import * as load from '../trade/circuit/load.ts'
 import * as switchOn from '../trade/circuit/switch-on.ts'
 import type { Run } from './describe.ts'
 import { heater as description } from './heater.ts'
+import { likewise } from './likewise.ts'
 import { quickSum } from './quick-sum.ts'
 import { refusal, refused } from './refusal.ts'
 import { sum } from './sum.ts'
@@ -15,13 +15,12 @@ type HeaterWords = Words<typeof description.rows>
 export const run: Run = quickSum(description, {}, words => {
   const cold = coldOf(words)
   if (refused(cold)) return cold
-  const atV =
-    words.at ??
-    new Given(words.voltage.value, { low: words.voltage.low, high: words.voltage.high, assumed: 'default: the rated voltage', at: ['at'] })
+  const atV = words.at ?? likewise(words.voltage, 'at', 'the rated voltage')
   return sum({
     title: `${words.count.value === 1 ? 'one heater' : `${words.count.value} heaters in parallel`}, hot unless said otherwise`,
     tree: () => ({ powerW: words.power, ratedV: words.voltage, atV, count: words.count.value, cold }),
     calculation,
+    taken: words.at === null ? { at: { value: atV, why: 'the rated voltage' } } : {},
     results: {
       resistance: [load.togetherOhm, r => r.togetherOhm],
       current: [load.togetherA, r => r.togetherA],

@@ -16,7 +16,7 @@ import type { Run } from './describe.ts'
 import { hole as description } from './hole.ts'
 import { quickSum } from './quick-sum.ts'
 import { refusal, refused } from './refusal.ts'
-import { sum } from './sum.ts'
+import { sum, type Taken } from './sum.ts'
 import type { Words } from './words.ts'
 
 const readers = {
@@ -34,6 +34,7 @@ export const run: Run = quickSum(description, readers, words => {
     title: `${words.thread.name} in an old hole, ${bottom.shape} bottom, drill ${drillMm.value} mm`,
     tree: () => treeOf(words, bottom, drillMm),
     calculation: hole,
+    taken: takenOf(words, drillMm),
     results: HOLE_RESULTS,
     more: tapResults,
     findings: r => [
@@ -44,6 +45,13 @@ export const run: Run = quickSum(description, readers, words => {
     cautions: r => [`the ${r.first} of the drill is nearest to the old bottom`]
   })
 })
+
+function takenOf(words: HoleWords, drillMm: Given): Taken {
+  return {
+    ...(words.drill === null ? { drill: { value: `${drillMm.value} mm`, why: 'the published tap drill' } } : {}),
+    ...(words['tap-clear'] === null ? { 'tap-clear': { value: new Given(words.thread.pitchMm), why: 'one pitch' } } : {})
+  }
+}
 
 /** What is set, the stop, is worked out first. */
 function treeOf(words: HoleWords, bottom: Bottom, drillMm: Given): Hole {

@@ -3,9 +3,9 @@ import { OutsideRange } from '../formula/outside-range.ts'
 import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import { KINDS } from '../quantity/kinds.ts'
 import type { Answer, AnswerInput } from '../report/answer.ts'
-import type { Description, Rows, Run, Shell } from './describe.ts'
+import type { Description, Row, Rows, Run, Shell } from './describe.ts'
 import { exitOf } from './exit.ts'
-import type { Asked } from './sum.ts'
+import type { Asked, Taken } from './sum.ts'
 import { type Input, placeOf, type Readers, readWords, type Words } from './words.ts'
 
 /** The work of a quick command: words read, one sum asked, one answer printed. */
@@ -25,8 +25,8 @@ function answered(blank: Answer, rows: Rows, ask: () => Asked | readonly Diagnos
   try {
     const asked = ask()
     if (typeof asked !== 'function') return { ...blank, errors: asked }
-    const { working: lines, ...parts } = asked(blank.command, { working })
-    return { ...blank, ...parts, ...(working ? { working: lines } : {}) }
+    const { working: lines, taken, ...parts } = asked(blank.command, { working })
+    return { ...blank, ...parts, inputs: { ...blank.inputs, ...takenInputs(taken, rows) }, ...(working ? { working: lines } : {}) }
   } catch (error) {
     if (!(error instanceof OutsideRange)) throw error
     return { ...blank, errors: [outside(error, rows)] }
@@ -47,15 +47,28 @@ async function printed(answer: Answer, shell: Shell): Promise<number> {
   return exitOf(answer, shell)
 }
 
+function takenInputs(taken: Taken, rows: Rows): Answer['inputs'] {
+  return Object.fromEntries(
+    Object.entries(taken).map(([name, { value, why }]) => {
+      const text = typeof value === 'string' ? value : `${value.value} ${unitOfRow(rows[name]!)}`
+      return [name, inputOf({ text, value, assumed: `default: ${why}`, row: rows[name]! })]
+    })
+  )
+}
+
 function mapped<A, B>(record: { readonly [key: string]: A }, to: (value: A) => B): { readonly [key: string]: B } {
   return Object.fromEntries(Object.entries(record).map(([key, value]) => [key, to(value)]))
 }
 
 function inputOf({ text, value, assumed, row }: Input): AnswerInput {
-  const unit = row.kind === undefined ? '' : KINDS[row.kind].house
+  const unit = unitOfRow(row)
   const base = { unit, assumed, text }
   if (value instanceof Given) return { value: value.value, low: bound(value, value.low), high: bound(value, value.high), ...base }
   return { value: text, low: null, high: null, ...base, unit: '' }
+}
+
+function unitOfRow({ kind }: Row): string {
+  return kind === undefined ? '' : KINDS[kind].house
 }
 
 function bound({ low, high }: Given, end: number): number | null {

@@ -1,10 +1,12 @@
 import { type BoundsOf, boundsOf, nominalOf } from '../formula/bounds.ts'
-import { type Plain, plainOf } from '../formula/given.ts'
+import { type Given, type Plain, plainOf } from '../formula/given.ts'
 import { NoAnswer } from '../formula/no-answer.ts'
 import { withWorking } from '../formula/working.ts'
 import type { Answer, Result, Table, WorkingLine } from '../report/answer.ts'
 import { noResultsBy, type ResultMap, resultsBy, searchedBy } from '../report/result-map.ts'
 import { type Finding, noAnswer } from '../rules/finding.ts'
+
+export type Taken = { readonly [option: string]: { readonly value: Given | string; readonly why: string } }
 
 /** One quick sum: what is given, the calculation of a trade room, and what of it is shown under which id. */
 export interface Sum<T, R> {
@@ -12,6 +14,8 @@ export interface Sum<T, R> {
   /** Built when it is asked for: what the user sets is worked out first, and that may have no answer. */
   readonly tree: () => T
   readonly calculation: (x: Plain<T>) => R
+  /** What was taken for options left out whose default follows from other words. */
+  readonly taken?: Taken
   readonly results: ResultMap<R>
   readonly more?: (results: BoundsOf<R>) => readonly Result[]
   readonly tables?: (results: BoundsOf<R>) => { readonly [name: string]: Table }
@@ -20,7 +24,10 @@ export interface Sum<T, R> {
 }
 
 /** What a sum contributes to an answer. */
-export type Parts = Pick<Answer, 'title' | 'results' | 'tables' | 'findings' | 'cautions'> & { readonly working: readonly WorkingLine[] }
+export type Parts = Pick<Answer, 'title' | 'results' | 'tables' | 'findings' | 'cautions'> & {
+  readonly working: readonly WorkingLine[]
+  readonly taken: Taken
+}
 
 /** A sum with its types closed over: asked for its parts, with the working or without. */
 export type Asked = (command: string, wanted: { readonly working: boolean }) => Parts
@@ -38,7 +45,8 @@ export function sum<T, R>(it: Sum<T, R>): Asked {
         tables: {},
         findings: [noAnswer(command, error)],
         cautions: [],
-        working: []
+        working: [],
+        taken: it.taken ?? {}
       }
     }
   }
@@ -56,9 +64,13 @@ function answered<T, R>(it: Sum<T, R>, tree: T, { command, working }: { readonly
   }
 }
 
-function partsOf<T, R>({ title, results, more, tables, findings, cautions }: Sum<T, R>, bounds: BoundsOf<R>): Omit<Parts, 'working'> {
+function partsOf<T, R>(
+  { title, taken = {}, results, more, tables, findings, cautions }: Sum<T, R>,
+  bounds: BoundsOf<R>
+): Omit<Parts, 'working'> {
   return {
     title,
+    taken,
     results: [...resultsBy(results, bounds), ...(more?.(bounds) ?? [])],
     tables: tables?.(bounds) ?? {},
     findings: findings?.(bounds) ?? [],

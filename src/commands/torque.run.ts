@@ -3,6 +3,7 @@ import { fact } from '../formula/formula.ts'
 import { Given } from '../formula/given.ts'
 import { SOURCES } from '../formula/source.ts'
 import { bad, good, type Outcome } from '../quantity/fault.ts'
+import { findUnit } from '../quantity/find-unit.ts'
 import { inUnit } from '../quantity/in-unit.ts'
 import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
@@ -47,9 +48,9 @@ type TorqueWords = Words<typeof description.rows, { readonly to: typeof readUnit
 
 function readUnit(text: string): Outcome<Unit> {
   const known = UNITS.map(([, unit]) => unit)
-  const plain = text.trim().replace(/[.*\s]/g, '·')
-  const unit = known.find(one => one === plain || one.replace('·', '') === plain)
-  return unit === undefined ? bad(quoted(text), known.join(', '), nearest(plain, known)) : good(unit)
+  const label = findUnit('torque', text.trim())?.label
+  const unit = known.find(one => one === label)
+  return unit === undefined ? bad(quoted(text), known.join(', '), nearest(text.trim(), known)) : good(unit)
 }
 
 function adapterOf({ lever: leverMm, adapter: adapterMm, angle: angleDeg }: TorqueWords): Adapter | undefined | ReturnType<typeof refusal> {

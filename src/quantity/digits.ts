@@ -48,7 +48,7 @@ export const DIGITS = {
   'specific-heat': { decimals: 0, significant: 3, side: 'nearest' },
   film: { decimals: 0, significant: 3, side: 'nearest' },
   angle: { decimals: 1, side: 'nearest' },
-  percent: { decimals: 1, significant: 2, side: 'nearest' },
+  percent: { decimals: 1, significant: 3, side: 'nearest' },
   coefficient: { significant: 3, side: 'nearest' },
   factor: { decimals: 2, significant: 3, side: 'nearest' },
   turns: { decimals: 1, side: 'nearest' },

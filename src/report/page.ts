@@ -16,7 +16,10 @@ export function pageOf(answer: Answer, { columns, colour }: Page): string {
   const ink = new Chalk({ level: colour ? 1 : 0 })
   const parts = [
     `${ink.bold(answer.command)}  ${answer.title}`,
-    resultsText(answer.results, columns),
+    resultsText(
+      answer.results.filter(({ hidden }) => hidden !== true),
+      columns
+    ),
     ...Object.values(answer.tables).map(table => tableText(table, columns, ink)),
     assumedText(answer.inputs, columns),
     workingText(answer.working ?? [], ink),

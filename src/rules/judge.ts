@@ -1,6 +1,5 @@
 import type { Bounded } from '../formula/bounds.ts'
 import type { ResultFacts } from '../formula/formula.ts'
-import type { Given } from '../formula/given.ts'
 import type { Source } from '../formula/source.ts'
 import { shownFor } from '../quantity/digits.ts'
 import { showNumber } from '../quantity/show.ts'
@@ -70,12 +69,12 @@ function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, marg
 
 /** Why a good margin is still no pass. */
 export function doubtsOf({ hangsOn, turned }: Bounded): readonly string[] {
-  const assumed = hangsOn.map(given => `hangs on an assumed value (${placed(given)}, ${given.assumed})`)
-  return [...assumed, ...turned.map(given => `worst end searched for, not proved (${placed(given)})`)]
-}
-
-function placed({ at }: Given): string {
-  return at.join('.')
+  const assumed = hangsOn.map(({ at, assumed }) => `${at.join('.')} (${assumed?.replace(/^default: /, '')})`)
+  const searched = turned.map(({ at }) => at.join('.'))
+  return [
+    ...(assumed.length === 0 ? [] : [`hangs on what was assumed: ${assumed.join(', ')}`]),
+    ...(searched.length === 0 ? [] : [`the worst end was searched for, not proved: ${searched.join(', ')}`])
+  ]
 }
 
 /** A figure as it stands in a sentence. */
