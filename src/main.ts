@@ -1,6 +1,5 @@
 import { COMMANDS } from './commands/list.ts'
 import { called } from './commands/program.ts'
-import { faultText } from './report/fault-text.ts'
 import { VERSION } from './version.ts'
 
 const { stdout, stderr, env, argv } = process
@@ -18,12 +17,10 @@ async function main(): Promise<number> {
   const streams = { out: (text: string) => stdout.write(text), err: (text: string) => stderr.write(text), columns, colour }
   const result = await called(COMMANDS, argv.slice(2), VERSION, streams)
   if ('exit' in result) return result.exit
-  for (const error of result.errors) stderr.write(faultText(error))
+  const { errorDocument, faultsText } = await import('./report/refused.ts')
+  stderr.write(faultsText(result.errors))
   if (argv.includes('--json')) {
-    const { documentOf } = await import('./report/json.ts')
-    stdout.write(
-      `${JSON.stringify(documentOf({ command: result.command, title: '', inputs: {}, results: [], tables: {}, findings: [], cautions: [], errors: result.errors }), null, 2)}\n`
-    )
+    stdout.write(errorDocument(result))
   }
   return 2
 }

@@ -1,5 +1,7 @@
 import { readFile } from 'node:fs/promises'
+import { faultText } from '../report/fault-text.ts'
 import type { JobAnswer, JobsAnswer } from '../report/jobs-answer.ts'
+import { jobsDocument } from '../report/jobs-json.ts'
 import { judgeJob } from '../work/job/judge-job.ts'
 import { check as description } from './check.ts'
 import type { Run, Shell } from './describe.ts'
@@ -44,8 +46,7 @@ const READING: { readonly [code: string]: string } = {
 }
 
 async function printed(answer: JobsAnswer, shell: Shell): Promise<void> {
-  const { faultText } = await import('../report/fault-text.ts')
   for (const error of answer.jobs.flatMap(({ errors }) => errors)) shell.err(faultText(error))
-  if (shell.json) shell.out(`${JSON.stringify((await import('../report/jobs-json.ts')).jobsDocument(answer), null, 2)}\n`)
+  if (shell.json) shell.out(`${JSON.stringify(jobsDocument(answer), null, 2)}\n`)
   else shell.out((await import('../report/jobs-page.ts')).jobsPage(answer, shell))
 }

@@ -1,6 +1,5 @@
 import { Command, CommanderError, Option } from 'commander'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import { faultOfCommander } from './commander-fault.ts'
 import type { Description, Row, Shell, Typed } from './describe.ts'
 
 /** What one call came to. */
@@ -34,17 +33,20 @@ export async function called(
       getErrHelpWidth: () => streams.columns
     })
     .addHelpText('after', '\nEvery command shows two worked examples with --help.')
+  const named = commands.find(({ name }) => name === words.find(word => !word.startsWith('-')))
   for (const description of commands) {
     const command = program
       .command(description.name)
       .summary(description.summary)
       .description(description.summary)
       .copyInheritedSettings(program)
-    dress(command, description).action(async (...all: unknown[]) => {
-      const shell = shellOf(command.opts(), streams)
-      const { run } = await description.load()
-      exit = await run(typedOf(description, command, all), shell)
-    })
+    // The options of the others would cost time and are not asked for.
+    if (description === named)
+      dress(command, description).action(async (...all: unknown[]) => {
+        const shell = shellOf(command.opts(), streams)
+        const { run } = await description.load()
+        exit = await run(typedOf(description, command, all), shell)
+      })
   }
   try {
     if (words.length === 0) program.outputHelp()
@@ -53,7 +55,7 @@ export async function called(
   } catch (error) {
     if (!(error instanceof CommanderError)) throw error
     if (error.exitCode === 0) return { exit: 0 }
-    const named = commands.find(({ name }) => name === words.find(word => !word.startsWith('-')))
+    const { faultOfCommander } = await import('./commander-fault.ts')
     return { errors: [faultOfCommander(error, commands, named)], command: named?.name ?? '' }
   }
 }

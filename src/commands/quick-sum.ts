@@ -3,6 +3,8 @@ import { OutsideRange } from '../formula/outside-range.ts'
 import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import { KINDS } from '../quantity/kinds.ts'
 import type { Answer, AnswerInput } from '../report/answer.ts'
+import { faultText } from '../report/fault-text.ts'
+import { documentOf } from '../report/json.ts'
 import type { Description, Row, Rows, Run, Shell } from './describe.ts'
 import { exitOf } from './exit.ts'
 import type { Asked, Taken } from './sum.ts'
@@ -41,8 +43,8 @@ function outside({ found, accepted, from }: OutsideRange, rows: Rows): Diagnosti
 }
 
 async function printed(answer: Answer, shell: Shell): Promise<number> {
-  for (const error of answer.errors ?? []) shell.err((await import('../report/fault-text.ts')).faultText(error))
-  if (shell.json) shell.out(`${JSON.stringify((await import('../report/json.ts')).documentOf(answer), null, 2)}\n`)
+  for (const error of answer.errors ?? []) shell.err(faultText(error))
+  if (shell.json) shell.out(`${JSON.stringify(documentOf(answer), null, 2)}\n`)
   else if (answer.errors === undefined) shell.out((await import('../report/page.ts')).pageOf(answer, shell))
   return exitOf(answer, shell)
 }
