@@ -29,35 +29,67 @@ const noChildProcess = {
   }
 }
 
-async function built(file) {
+const bundled = { bundle: true, format: 'esm', platform: 'node', target: 'node20.19', logLevel: 'warning' }
+
+/** Every scale of every unit, worked out once here by the library, so that no command has to load it. */
+async function scales() {
+  const contents = "export { KINDS } from './kinds.ts'; export { scaleOf } from './conversion.ts'"
+  const { outputFiles } = await build({ ...bundled, stdin: { contents, resolveDir: resolve('src/quantity'), loader: 'ts' }, write: false })
+  const { KINDS, scaleOf } = await import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`)
+  const ratio = ({ top, bottom }) => [String(top), String(bottom)]
+  const row = ({ times, plus }) => [...ratio(times), ...ratio(plus)]
+  const ofKind = (kind, { units }) => Object.fromEntries(Object.keys(units).map(label => [label, row(scaleOf(kind, label))]))
+  return Object.fromEntries(Object.entries(KINDS).map(([kind, rows]) => [kind, ofKind(kind, rows)]))
+}
+
+const scalesByTable = table => ({
+  name: 'scales by table',
+  setup({ onLoad }) {
+    onLoad({ filter: /src\/quantity\/conversion\.ts$/ }, () => ({
+      loader: 'ts',
+      contents: `import { Exact } from './exact.ts'
+        const SCALES = ${JSON.stringify(table)}
+        const ONE = [1, 1, 0, 1]
+        export function scaleOf(kind, label) {
+          const [a, b, c, d] = (SCALES[kind]?.[label] ?? ONE).map(BigInt)
+          return { times: new Exact(a, b), plus: new Exact(c, d) }
+        }`
+    }))
+  }
+})
+
+async function built(file, table) {
   const found = new Set()
   const { metafile } = await build({
     entryPoints: [file],
     outfile: `${OUT}/${outName(file)}`,
-    bundle: true,
-    format: 'esm',
-    platform: 'node',
-    target: 'node20.19',
+    ...bundled,
     minifyWhitespace: true,
     minifySyntax: true,
     legalComments: 'eof',
     metafile: true,
-    logLevel: 'warning',
-    plugins: [late(found), noChildProcess],
+    plugins: [late(found), noChildProcess, scalesByTable(table)],
     define: { FETTLE_VERSION: JSON.stringify(version) },
     // CommonJS libraries inside the bundle still call require() for Node's own modules.
     banner: { js: "import { createRequire as fettleRequire } from 'node:module'; const require = fettleRequire(import.meta.url);" }
   })
-  return { inputs: Object.keys(metafile.inputs).filter(input => !input.startsWith('left-out')), late: [...found] }
+  return { inputs: kept(metafile.outputs), late: [...found] }
+}
+
+/** What is in a built file: not what was only looked at. */
+function kept(outputs) {
+  const files = Object.values(outputs).flatMap(({ inputs }) => Object.entries(inputs))
+  return files.flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : []))
 }
 
 rmSync(OUT, { recursive: true, force: true })
+const table = await scales()
 const pieces = {}
 const waiting = [resolve('src/main.ts')]
 for (const file of waiting) {
   const name = outName(file)
   if (pieces[name] !== undefined) throw new Error(`two late modules are both named ${name}`)
-  const { inputs, late: next } = await built(file)
+  const { inputs, late: next } = await built(file, table)
   pieces[name] = { inputs, late: next.map(outName) }
   waiting.push(...next.filter(one => !waiting.includes(one)))
 }

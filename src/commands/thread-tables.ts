@@ -36,8 +36,9 @@ export function threadTable(): Table {
       { key: 'name', name: 'thread', unit: '' },
       { key: 'major', name: 'major diameter', unit: 'mm', shown: 'limit' },
       { key: 'pitch', name: 'pitch', unit: 'mm', shown: 'limit' },
-      { key: 'series', name: 'series', unit: '' }
+      { key: 'series', name: 'series', unit: '' },
+      { key: 'choice', name: 'choice', unit: '' }
     ],
-    rows: metricThreads().map(({ name, majorMm, pitchMm, series }) => ({ name, major: majorMm, pitch: pitchMm, series }))
+    rows: metricThreads().map(({ name, majorMm, pitchMm, series, choice }) => ({ name, major: majorMm, pitch: pitchMm, series, choice }))
   }
 }

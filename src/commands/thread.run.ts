@@ -27,7 +27,8 @@ export const run: Run = quickSum(description, readers, words => {
       tree: () => ({}),
       calculation: () => ({}),
       results: {},
-      tables: () => ({ threads: threadTable() })
+      tables: () => ({ threads: threadTable() }),
+      cautions: () => [SOURCES['iso-261'], SOURCES['iso-261-choice']].map(({ title, label }) => `${title} (${label})`)
     })
   const thread = words.designation
   if (thread === null) return refusal('<designation>', 'nothing', 'a thread, as M12x1.5, or --list')

@@ -1,67 +1,58 @@
-// property: what a call of the built program loads, read off the map that the build writes
+// property: what a call of the built program loads, read off the list that the build writes
 import { existsSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { COMMANDS } from '../../src/commands/list.ts'
 
 interface Piece {
-  readonly imports: readonly { readonly path: string; readonly kind: string; readonly external?: boolean }[]
-  readonly inputs: { readonly [file: string]: unknown }
-  readonly entryPoint?: string
+  readonly inputs: readonly string[]
+  readonly late: readonly string[]
 }
 
-const MAP = 'dist/meta.json'
-if (!existsSync(MAP)) throw new Error(`${MAP} is not there: npm run build`)
-const { outputs } = JSON.parse(readFileSync(MAP, 'utf8')) as { outputs: { readonly [path: string]: Piece } }
+const LIST = 'dist/pieces.json'
+if (!existsSync(LIST)) throw new Error(`${LIST} is not there: npm run build`)
+const pieces = JSON.parse(readFileSync(LIST, 'utf8')) as { readonly [name: string]: Piece }
 
-/** Packages and files of ours that are loaded together with these modules. */
-function loadedWith(...modules: readonly string[]): readonly string[] {
-  const pieces = new Set<string>()
-  const add = (path: string): void => {
-    if (pieces.has(path) || outputs[path] === undefined) return
-    pieces.add(path)
-    for (const { path: next, kind } of outputs[path].imports) if (kind === 'import-statement') add(next)
-  }
-  for (const module of ['src/main.ts', ...modules]) add(pieceOf(module))
-  return [...pieces].flatMap(path => Object.keys(outputs[path]!.inputs))
-}
-
-function pieceOf(module: string): string {
-  const found = Object.entries(outputs).find(([, { entryPoint }]) => entryPoint === module)
-  if (found === undefined) throw new Error(`${module} is no piece of its own: build again, or import it late`)
-  return found[0]
+/** Files of ours and of packages that stand in these built files. */
+function loadedWith(...names: readonly string[]): readonly string[] {
+  return names.flatMap(name => {
+    const piece = pieces[name]
+    if (piece === undefined) throw new Error(`${name} is no built file of its own: build again, or import it late`)
+    return piece.inputs
+  })
 }
 
 const JOB_COMMANDS = ['new', 'check', 'explain', 'schema']
 const QUICK = COMMANDS.map(({ name }) => name).filter(name => !JOB_COMMANDS.includes(name))
 
-const never = /node_modules\/yaml\/|^src\/job\//
+const jobs = /node_modules\/yaml\/|^src\/job\//
 const drawing = /node_modules\/(cli-table3|chalk|wrap-ansi)\//
+const solving = /node_modules\/ml-matrix\//
 
 it('the words of all commands come without the work of any', () => {
-  const files = loadedWith()
+  const files = loadedWith('main.js')
   expect(files).toContain('src/commands/torque.ts')
-  expect(
-    files.filter(file => /\.run\.ts$|^src\/(trade|fitting|work|report|job)\//.test(file) && file !== 'src/report/fault-text.ts')
-  ).toEqual([])
-  expect(files.filter(file => never.test(file) || drawing.test(file) || /node_modules\/(mathjs|ml-matrix)\//.test(file))).toEqual([])
+  expect(files.filter(file => /\.run\.ts$|^src\/(trade|fitting|rules|work|report)\//.test(file))).toEqual([])
+  expect(files.filter(file => jobs.test(file) || drawing.test(file) || solving.test(file))).toEqual([])
+})
+
+it('every command is a file of its own', () => {
+  expect(pieces['main.js']!.late).toEqual(expect.arrayContaining(COMMANDS.map(({ name }) => `${name}.run.js`)))
 })
 
 describe.each(QUICK)('%s', name => {
-  const work = `src/commands/${name}.run.ts`
+  const work = `${name}.run.js`
 
-  it('with --json loads no file of jobs and nothing that draws', () => {
-    const files = loadedWith(work, 'src/report/json.ts')
-    expect(files).toContain(work)
-    expect(files.filter(file => never.test(file) || drawing.test(file))).toEqual([])
+  it('with --json loads no file of jobs, nothing that draws and no solver of networks', () => {
+    const files = loadedWith('main.js', work)
+    expect(files).toContain(`src/commands/${name}.run.ts`)
+    expect(files).toContain('src/report/json.ts')
+    expect(files.filter(file => jobs.test(file) || drawing.test(file) || solving.test(file))).toEqual([])
   })
 
   it('with a table loads no file of jobs', () => {
-    const files = loadedWith(work, 'src/report/page.ts')
+    expect(pieces[work]!.late).toContain('page.js')
+    const files = loadedWith('main.js', work, 'page.js')
     expect(files.some(file => drawing.test(file))).toBe(true)
-    expect(files.filter(file => never.test(file))).toEqual([])
-  })
-
-  it('loads no solver of networks', () => {
-    expect(loadedWith(work).filter(file => /node_modules\/ml-matrix\//.test(file))).toEqual([])
+    expect(files.filter(file => jobs.test(file))).toEqual([])
   })
 })
