@@ -1,3 +1,4 @@
+import type { BoundsOf } from '../formula/bounds.ts'
 import { Given } from '../formula/given.ts'
 import { brokenThrough } from '../rules/hole/broken-through.ts'
 import { threadTooShort } from '../rules/hole/thread-too-short.ts'
@@ -42,7 +43,7 @@ export const run: Run = quickSum(description, readers, words => {
       ...(r.wallLeftMm === null ? [] : [asked(wallBroken, r)]),
       ...(words.need === null ? [] : [asked(threadTooShort, r)])
     ],
-    cautions: r => [`the ${r.first} of the drill is nearest to the old bottom`]
+    cautions: cautionsOf
   })
 })
 
@@ -100,4 +101,15 @@ function drillOf({ drill, thread }: HoleWords): Given {
 /** A stop error is written plain and meant both ways; nominally the stop is true. */
 function around({ high, assumed }: Given): Given {
   return new Given(0, { low: -high, high, assumed, at: ['stop-error'] })
+}
+
+/** What no rule asks, and a fitter should know before the first cut. */
+function cautionsOf({ first, best, openingMm }: BoundsOf<ReturnType<typeof hole>>): readonly string[] {
+  return [
+    `the ${first} of the drill is nearest to the old bottom`,
+    ...(openingMm.low <= 0 ? ['the old hole may be as wide as the drill: then nothing is cut, and the thread is shallow or none'] : []),
+    ...(best !== null && best.threadDepthMm.low <= 0
+      ? ['no tap leaves a full thread here: the hole is too shallow for drill point and chamfer']
+      : [])
+  ]
 }

@@ -77,9 +77,11 @@ function dress(command: Command, { rows, examples }: Description): Command {
 
 function optionOf(name: string, row: Row): Option {
   const extra = row.many === 'comma' ? ', …' : ''
-  const said = [row.says, row.default === undefined ? '' : ` (default ${row.default}${row.why === undefined ? '' : `: ${row.why}`})`].join(
-    ''
-  )
+  const said = [
+    row.says,
+    row.required ? ' (required)' : '',
+    row.default === undefined ? '' : ` (default ${row.default}${row.why === undefined ? '' : `: ${row.why}`})`
+  ].join('')
   const option = new Option(row.takes === 'flag' ? `--${name}` : `--${name} <${row.value}${extra}>`, said)
   return row.many === undefined
     ? option

@@ -75,10 +75,7 @@ function bound(evaluator: Evaluator, leaf: number, { loose, assumed, moves }: In
     value,
     low: 0 - low.best,
     high: high.best,
-    rss: [
-      value - Math.hypot(...steps.map(s => Math.min(0, s.down, s.up))),
-      value + Math.hypot(...steps.map(s => Math.max(0, s.down, s.up)))
-    ],
+    rss: spread(value, steps),
     shares: steps
       .map(({ given, down, up }) => ({ given, move: Math.max(Math.abs(down), Math.abs(up)) }))
       .filter(({ move }) => move > 0)
@@ -98,4 +95,13 @@ export function exactly(value: number): Bounded {
 /** A number that was set or chosen, exact; assumed where nobody chose it. */
 export function asChosen(given: Given): Bounded {
   return { ...exactly(given.value), hangsOn: given.assumed === undefined ? [] : [given] }
+}
+
+/** What never comes to an end stays so: the moves are no distance from it. */
+function spread(value: number, steps: readonly { readonly down: number; readonly up: number }[]): readonly [number, number] {
+  if (!Number.isFinite(value)) return [value, value]
+  return [
+    value - Math.hypot(...steps.map(s => Math.min(0, s.down, s.up))),
+    value + Math.hypot(...steps.map(s => Math.max(0, s.down, s.up)))
+  ]
 }

@@ -27,6 +27,8 @@ export type MapField = About & { readonly is: 'map'; readonly of: Fields; readon
 export type NamedField = About & { readonly is: 'named'; readonly of: Field }
 export type ListField = About & { readonly is: 'list'; readonly of: Field }
 export type Field = QuantityField | SpanField | ChoiceField | TextField | WordField | MapField | NamedField | ListField
+/** A field of one value. */
+export type ScalarField = Exclude<Field, { readonly is: 'map' | 'named' | 'list' }>
 export type Fields = { readonly [key: string]: Field }
 
 /** Where a thing stands in the file, kept with everything that has a name or can be blamed. */

@@ -1,11 +1,12 @@
-import { type Alias, isAlias, isMap, isPair, isScalar, isSeq, type Node, type Pair, type YAMLMap } from 'yaml'
+import { type Alias, isAlias, isMap, isScalar, isSeq, type Node, type Pair, type YAMLMap } from 'yaml'
 import { Given } from '../formula/given.ts'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import { bad, type Fault, good, type Outcome } from '../quantity/fault.ts'
+import { bad, type Fault } from '../quantity/fault.ts'
 import { nearest } from '../quantity/near.ts'
-import { parseQuantity, parseSpan } from '../quantity/parse-quantity.ts'
+import { parseQuantity } from '../quantity/parse-quantity.ts'
 import { quoted } from '../quantity/quoted.ts'
-import type { Field, Fields, MapField, NamedField, Path } from './field.ts'
+import type { Field, Fields, MapField, NamedField, Path, ScalarField } from './field.ts'
+import { describe, kindOf, readScalar } from './read-scalar.ts'
 import { type JobText, spot } from './yaml-text.ts'
 
 /** Reads a document by its fields and gathers every fault of it. */
@@ -85,34 +86,31 @@ export class FieldReader {
     return []
   }
 
-  private scalar(field: Exclude<Field, { is: 'map' | 'named' | 'list' }>, node: Node | null, path: Path): unknown {
+  private scalar(field: ScalarField, node: Node | null, path: Path): unknown {
     if (!isScalar(node) || node.value === null) return this.refuse(bad(kindOf(node), describe(field)).fault, node, path)
     if (node.tag !== undefined && !node.tag.startsWith('tag:yaml.org,2002:'))
       return this.refuse(bad('a tag', describe(field)).fault, node, path)
-    const outcome = valueOf(field, typeof node.value === 'string' ? node.value : (node.source ?? String(node.value)), path)
+    const outcome = readScalar(field, typeof node.value === 'string' ? node.value : (node.source ?? String(node.value)), path)
     return outcome.ok ? outcome.value : this.refuse(outcome.fault, node, path)
   }
 
-  /** The pairs of a map with merge keys opened out: what stands in the map itself wins. */
-  private pairsOf(map: YAMLMap, path: Path): readonly { name: string; key: Node; value: Node | null }[] {
+  /** The pairs of a map with merge keys opened out: what stands in the map itself comes last and wins. */
+  private pairsOf(map: YAMLMap, path: Path): readonly NamedPair[] {
     if (this.visited++ > MOST_NODES) return []
-    // What stands in the map itself comes last and wins.
-    const isMerge = ({ key }: Pair) => isScalar(key) && key.value === '<<'
-    return [...map.items]
-      .sort((a, b) => Number(isMerge(b)) - Number(isMerge(a)))
-      .flatMap(pair => {
-        if (!isPair(pair)) return []
-        const { key, value } = pair as Pair<Node, Node | null>
-        if (isMerge(pair)) return this.merged(value, path)
-        if (!isScalar(key) || typeof key.value !== 'string') {
-          this.refuse(bad('a field name that is no text', 'a name, in quotes where it looks like a number or a list').fault, key, path)
-          return []
-        }
-        return [{ name: key.value, key, value }]
-      })
+    const pairs = map.items.map(pair => pair as Pair<Node, Node | null>)
+    return [
+      ...pairs.filter(isMerge).flatMap(({ value }) => this.merged(value, path)),
+      ...pairs.filter(pair => !isMerge(pair)).flatMap(pair => this.namedPair(pair, path))
+    ]
   }
 
-  private merged(value: Node | null, path: Path): readonly { name: string; key: Node; value: Node | null }[] {
+  private namedPair({ key, value }: Pair<Node, Node | null>, path: Path): readonly NamedPair[] {
+    if (isScalar(key) && typeof key.value === 'string') return [{ name: key.value, key, value }]
+    this.refuse(bad('a field name that is no text', 'a name, in quotes where it looks like a number or a list').fault, key, path)
+    return []
+  }
+
+  private merged(value: Node | null, path: Path): readonly NamedPair[] {
     const target = isAlias(value) ? value.resolve(this.job.document) : value
     if (isMap(target)) return this.pairsOf(target, path)
     if (isSeq(target)) return target.items.flatMap(item => this.merged(item as Node, path))
@@ -143,29 +141,12 @@ export class FieldReader {
 const MOST_NODES = 20_000
 const NAME = /^[\p{L}\p{N}][\p{L}\p{N} +\-.]{0,39}$/u
 
-function valueOf(field: Exclude<Field, { is: 'map' | 'named' | 'list' }>, text: string, at: Path): Outcome<unknown> {
-  switch (field.is) {
-    case 'text':
-      return /[\p{Cc}\p{Cf}]/u.test(text) ? bad(`a control character in ${quoted(text)}`, 'plain text on one line') : good(text)
-    case 'choice':
-      return field.of.includes(text) ? good(text) : bad(quoted(text), field.of.join(', '), nearest(text, field.of))
-    case 'word':
-      return field.read(text)
-    case 'span':
-      return parseSpan(field.kind, text)
-    case 'quantity': {
-      const amount = parseQuantity(field.kind, text)
-      return amount.ok ? good(new Given(amount.value.value, { low: amount.value.low, high: amount.value.high, at })) : amount
-    }
-  }
+interface NamedPair {
+  readonly name: string
+  readonly key: Node
+  readonly value: Node | null
 }
 
-function kindOf(node: Node | null): string {
-  if (node === null || (isScalar(node) && node.value === null)) return 'nothing'
-  if (isScalar(node)) return quoted(String(node.source ?? node.value))
-  return isSeq(node) ? 'a list' : 'a block of fields'
-}
-
-function describe(field: Field): string {
-  return field.example === undefined ? field.says : `${field.says}, as ${field.example}`
+function isMerge({ key }: Pair<Node, Node | null>): boolean {
+  return isScalar(key) && key.value === '<<'
 }

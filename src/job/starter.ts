@@ -1,7 +1,7 @@
 import type { Field, Fields, MapField } from './field.ts'
 import { JOB } from './schema/job.ts'
 
-export const STARTER_KINDS = ['heater', 'sensor', 'plug'] as const
+const STARTER_KINDS = ['heater', 'sensor', 'plug'] as const
 export type StarterKind = (typeof STARTER_KINDS)[number]
 
 /** What a plain part or an unwired one has no use for. */

@@ -11,7 +11,11 @@ const empty = join(folder, 'empty.mjs')
 const bare = join(folder, 'bare.mjs')
 writeFileSync(empty, '')
 await build({
-  stdin: { contents: "import { Command } from 'commander'\nnew Command('x').command('y').argument('<z>').action(() => console.log('z')).parent.parse()", resolveDir: process.cwd() },
+  stdin: {
+    contents:
+      "import { Command } from 'commander'\nnew Command('x').command('y').argument('<z>').action(() => console.log('z')).parent.parse()",
+    resolveDir: process.cwd()
+  },
   bundle: true,
   format: 'esm',
   platform: 'node',
@@ -44,4 +48,5 @@ const median = numbers => numbers.toSorted((a, b) => a - b)[Math.floor(numbers.l
 const taken = Object.fromEntries(Object.keys(TIMED).map(name => [name, []]))
 for (let run = 0; run <= RUNS; run++) for (const [name, words] of Object.entries(TIMED)) if (run > 0) taken[name].push(millis(words))
 const floor = median(taken['empty node process'])
-for (const [name, times] of Object.entries(taken)) console.log(`${name.padEnd(24)} ${(median(times) / floor).toFixed(2)} × an empty process`)
+for (const [name, times] of Object.entries(taken))
+  console.log(`${name.padEnd(24)} ${(median(times) / floor).toFixed(2)} × an empty process`)

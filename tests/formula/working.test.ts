@@ -54,7 +54,7 @@ describe('a range error', () => {
     const error = blamed({ whole, cut: new Given(1) })
     expect(error.from).toEqual([whole])
     expect(error.found).toBe('whole is 12 mm')
-    expect(error.accepted).toBe('0 to 10 mm, for which rest is worked out')
+    expect(error.accepted).toBe('0 to 10 mm, the range of: what is left')
   })
 
   it('is found at an end of the bounds too', () => {

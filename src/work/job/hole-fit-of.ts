@@ -67,6 +67,6 @@ function tapsOf(taps: Job['tools']['taps']): readonly Tap[] {
 }
 
 /** An error written plain and meant both ways; nominally there is none. */
-export function around({ high, assumed, at }: { readonly high: number; readonly assumed: string | undefined; readonly at: Path }): Given {
+function around({ high, assumed, at }: { readonly high: number; readonly assumed: string | undefined; readonly at: Path }): Given {
   return new Given(0, { low: -high, high, assumed, at })
 }

@@ -64,6 +64,6 @@ function minorLimits(thread: Thread): HoleSubject['minor'] {
   return threadResults({ thread, toleranceClass: toleranceClass.value }).internal.minor
 }
 
-export function prefixed(command: string, results: readonly Result[]): readonly Result[] {
+function prefixed(command: string, results: readonly Result[]): readonly Result[] {
   return results.map(result => ({ ...result, id: `${command}.${result.id}` }))
 }
