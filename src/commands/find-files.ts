@@ -9,11 +9,15 @@ export async function findFiles(words: readonly string[]): Promise<readonly stri
 
 async function filesOf(word: string): Promise<readonly string[]> {
   const there = await stat(word).catch(() => undefined)
-  if (there?.isDirectory())
-    return (await glob('**/*.{yaml,yml}', { cwd: word, expandDirectories: false }))
-      .sort()
-      .map(file => `${word.replace(/\/+$/, '')}/${file}`)
+  if (there?.isDirectory()) return inFolder(word)
   if (there !== undefined || !isDynamicPattern(word)) return [word]
   const matching = (await glob(word, { expandDirectories: false })).sort()
   return matching.length > 0 ? matching : [word]
+}
+
+/** A folder without any is left for the reader to miss too. */
+async function inFolder(folder: string): Promise<readonly string[]> {
+  const found = await glob('**/*.{yaml,yml}', { cwd: folder, expandDirectories: false, ignore: '**/node_modules/**' })
+  const start = folder.replace(/\/+$/, '')
+  return found.length === 0 ? [folder] : found.sort().map(file => `${start}/${file}`)
 }

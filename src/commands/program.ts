@@ -1,6 +1,6 @@
 import { Command, CommanderError, Option } from 'commander'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import type { Description, Row, Shell, Typed } from './describe.ts'
+import type { Description, Live, Row, Shell, Typed } from './describe.ts'
 
 /** What one call came to. */
 export type Called = { readonly exit: number } | { readonly errors: readonly Diagnostic[]; readonly command: string }
@@ -10,6 +10,15 @@ export interface Streams {
   readonly err: (text: string) => void
   readonly columns: number
   readonly colour: (wanted: boolean) => boolean
+  readonly live?: Live
+}
+
+/** Nothing is piped in, and nobody watches. */
+const STILL: Live = {
+  input: { [Symbol.asyncIterator]: () => ({ next: () => Promise.resolve({ done: true, value: undefined }) }) },
+  progress: () => {},
+  drained: () => Promise.resolve(),
+  stop: new AbortController().signal
 }
 
 /** Reads the words of one call and runs the command they name. */
@@ -107,7 +116,7 @@ function camel(name: string): string {
 
 function shellOf(
   { json = false, working = false, strict = false, color = true }: Record<string, boolean>,
-  { out, err, columns, colour }: Streams
+  { out, err, columns, colour, live = STILL }: Streams
 ): Shell {
-  return { out, err, columns, colour: colour(color), json, working, strict }
+  return { out, err, columns, colour: colour(color), json, working, strict, live }
 }

@@ -2,6 +2,7 @@ import { climb, type Loose } from './climb.ts'
 import { change, type Evaluator, evaluatorOf, movesLeaf, type Values } from './evaluator.ts'
 import type { Given, Plain } from './given.ts'
 import { withLeaves } from './leaves.ts'
+import { type Seen, sampled } from './samples.ts'
 
 export interface Bounded {
   readonly value: number
@@ -10,6 +11,8 @@ export interface Bounded {
   readonly high: number
   /** Root sum of squares of the single moves: of the bounds themselves, no statement of coverage. */
   readonly rss: readonly [low: number, high: number]
+  /** Where most of the random draws fell, where they were asked for: an estimate. */
+  readonly samples?: readonly [low: number, high: number]
   /** How far each input alone moves the result, widest first. */
   readonly shares: readonly { readonly given: Given; readonly move: number }[]
   /** Assumed values that move the result. */
@@ -35,8 +38,14 @@ export function boundsOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Bounds
   const loose = inputs.filter(({ given }) => given.low < given.high)
   const assumed = inputs.filter(({ given }) => given.assumed !== undefined)
   const moves = loose.map(input => endsOf(input, evaluator))
+  const seen = sampled(evaluator.nominal, loose, evaluator.once)
   let leaf = 0
-  return withLeaves(evaluator.centre, () => bound(evaluator, leaf++, { loose, assumed, moves })) as BoundsOf<R>
+  return withLeaves(evaluator.centre, () => {
+    const bounded = bound(evaluator, leaf, { loose, assumed, moves })
+    const draws = seen?.[leaf]
+    leaf++
+    return draws === undefined ? bounded : widened(bounded, draws, loose)
+  }) as BoundsOf<R>
 }
 
 /** The calculation once, at the nominal: every number without bounds. */
@@ -84,6 +93,21 @@ function bound(evaluator: Evaluator, leaf: number, { loose, assumed, moves }: In
     turned: [...new Set([...low.turned, ...high.turned])],
     lowAt: low.values,
     highAt: high.values
+  }
+}
+
+/** With the estimate beside it. A draw beyond the worst case shows that the search for it missed something: then the draw is the worst. */
+function widened(bounded: Bounded, seen: Seen, loose: readonly Loose[]): Bounded {
+  const { low, high, turned, lowAt, highAt } = bounded
+  const [lower, higher] = [change(low, seen.least) < 0, change(high, seen.most) > 0]
+  return {
+    ...bounded,
+    samples: seen.middle,
+    low: lower ? seen.least : low,
+    lowAt: lower ? seen.leastAt : lowAt,
+    high: higher ? seen.most : high,
+    highAt: higher ? seen.mostAt : highAt,
+    turned: lower || higher ? [...new Set([...turned, ...loose.map(({ given }) => given)])] : turned
   }
 }
 

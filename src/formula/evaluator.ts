@@ -13,6 +13,8 @@ export interface Evaluator {
   readonly nominal: Values
   readonly leaves: readonly Leaf[]
   readonly at: (values: Values) => Float64Array
+  /** The same for points that nobody will ask for again. */
+  readonly once: (values: Values) => Float64Array
 }
 
 /** The same point is worked out once, however many results ask for it. A range error leaves with the givens it came from. */
@@ -35,13 +37,14 @@ export function evaluatorOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Eva
   const leaves = leavesOf(centre)
   const numbers = (results: R): Float64Array => Float64Array.from(leaves, leaf => numberAt(results, leaf))
   const known = new Map([[String(nominal), numbers(centre)]])
+  const once = (values: Values): Float64Array => numbers(careful(values))
   const at = (values: Values): Float64Array => {
     const key = String(values)
-    const found = known.get(key) ?? numbers(careful(values))
+    const found = known.get(key) ?? once(values)
     known.set(key, found)
     return found
   }
-  return { givens: slots.map(({ given }) => given), nominal, leaves, at, centre }
+  return { givens: slots.map(({ given }) => given), nominal, leaves, at, once, centre }
 }
 
 function numberAt(results: unknown, { path }: Leaf): number {

@@ -37,6 +37,8 @@ export interface Result {
   readonly low: number | null
   readonly high: number | null
   readonly rss: readonly [low: number, high: number] | null
+  /** Where most random draws fell, where they were asked for. */
+  readonly samples?: readonly [low: number, high: number]
   readonly source: string
   readonly shown: Shown
   /** Not shown in a table: asked away with an option. JSON has it all the same. */

@@ -20,7 +20,8 @@ export function resultOf(
     value: finite(given.value),
     low: moved ? finite(given.low) : null,
     high: moved ? finite(given.high) : null,
-    rss: moved && given.rss.every(Number.isFinite) ? given.rss : null
+    rss: moved && given.rss.every(Number.isFinite) ? given.rss : null,
+    ...(moved && given.samples?.every(Number.isFinite) ? { samples: given.samples } : {})
   }
 }
 

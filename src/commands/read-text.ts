@@ -1,0 +1,35 @@
+import { readFile } from 'node:fs/promises'
+import type { Diagnostic } from '../quantity/diagnostic.ts'
+import type { Live } from './describe.ts'
+
+export type ReadText = { readonly text: string } | { readonly error: Diagnostic }
+
+/** The name of what is piped in. */
+export const PIPED = '-'
+
+const REASONS: { readonly [code: string]: string } = {
+  ENOENT: 'no such file',
+  EISDIR: 'a folder without job files',
+  EACCES: 'a file that may not be read',
+  ENOTDIR: 'no such file',
+  ENAMETOOLONG: 'a name too long for a file'
+}
+
+/** The text of a file, or what kept it from being read. */
+export async function readText(file: string, { input }: Pick<Live, 'input'>): Promise<ReadText> {
+  if (file === PIPED) return { text: await textOf(input) }
+  try {
+    return { text: await readFile(file, 'utf8') }
+  } catch (error) {
+    const found = REASONS[(error as NodeJS.ErrnoException).code ?? '']
+    if (found === undefined) throw error
+    return { error: { found, accepted: 'a job file that can be read', where: { file, line: null, column: null, path: '' } } }
+  }
+}
+
+async function textOf(input: Live['input']): Promise<string> {
+  const decoder = new TextDecoder()
+  let text = ''
+  for await (const part of input) text += typeof part === 'string' ? part : decoder.decode(part, { stream: true })
+  return text + decoder.decode()
+}
