@@ -1,5 +1,5 @@
 import { Chalk, type ChalkInstance } from 'chalk'
-import wrapAnsi from 'wrap-ansi'
+import { wrapAnsi } from 'fast-wrap-ansi'
 import type { Verdict } from '../rules/finding.ts'
 import { verdictBlock, verdictLines, verdictWord } from './findings-text.ts'
 import type { JobAnswer, JobsAnswer } from './jobs-answer.ts'
