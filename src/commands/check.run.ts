@@ -29,9 +29,9 @@ const PRINTERS: { readonly [F in Format]: () => Promise<{ readonly printer: (pag
 const GOING_ON: readonly Format[] = ['table', 'ndjson', 'markdown']
 
 export const run: Run = async (typed, shell) => {
-  const { words, inputs, errors } = readWords(description.rows, readers, typed)
+  const { words, errors } = readWords(description.rows, readers, typed)
   const format = shell.json ? 'json' : words.format
-  const wrong = errors.length > 0 ? errors : togetherWrong(words, format, shell.json && inputs['format']?.assumed === null)
+  const wrong = errors.length > 0 ? errors : togetherWrong(words, format)
   if (wrong.length > 0) return refuse(description.name, wrong, { ...shell, json: shell.json || words.format === 'json' })
   const { printer } = await PRINTERS[format]()
   const page = { ...shell, command: description.name }
@@ -74,15 +74,13 @@ async function checked(files: readonly string[], { wanted, shell, printer }: Che
 async function judgedFile(file: string, wanted: Wanted, { live }: Shell): Promise<JobAnswer> {
   const read = await readText(file, live)
   if ('text' in read) return judgeJob(file, read.text, wanted)
-  return { file, title: '', verdict: null, results: [], findings: [], errors: [read.error] }
+  return { file, title: '', verdict: null, inputs: {}, results: [], findings: [], errors: [read.error] }
 }
 
 /** Words that are each right and shut each other out. */
-function togetherWrong(words: CheckWords, format: Format, twice: boolean): readonly Diagnostic[] {
-  const { watch, files, samples } = words
+function togetherWrong({ watch, files, samples }: CheckWords, format: Format): readonly Diagnostic[] {
   const wrong = (path: string, found: string, accepted: string) => ({ found, accepted, where: onCommandLine(path) })
   return [
-    ...(twice && words.format !== 'json' ? [wrong('--format', `--json beside --format ${words.format}`, 'one of the two')] : []),
     ...(watch && !GOING_ON.includes(format) ? [wrong('--watch', `--watch with --format ${format}`, GOING_ON.join(', '))] : []),
     ...(watch && files.includes(PIPED) ? [wrong('--watch', '--watch of what is piped in', 'files')] : []),
     ...(samples !== null && !(samples.value >= 100 && samples.high <= MOST_SAMPLES)

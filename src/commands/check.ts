@@ -9,10 +9,14 @@ export const check = describe({
       required: true,
       many: 'repeat'
     }),
-    format: choice(['table', 'json', 'ndjson', 'junit', 'sarif', 'markdown'], 'what to print; --json is --format json', {
-      default: 'table',
-      why: 'for the eye'
-    }),
+    format: choice(
+      ['table', 'json', 'ndjson', 'junit', 'sarif', 'markdown'],
+      'what to print; --json is --format json, and goes before another',
+      {
+        default: 'table',
+        why: 'for the eye'
+      }
+    ),
     only: word('RULE', 'rules to ask, and no others', { many: 'comma' }),
     skip: word('RULE', 'rules not to ask', { many: 'comma' }),
     practice: choice(['general', 'road', 'boat', 'aircraft'], 'the practice whose limits apply, whatever a job says'),

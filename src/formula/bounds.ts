@@ -37,6 +37,7 @@ export function boundsOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Bounds
   const inputs = evaluator.givens.map((given, i) => ({ given, i }))
   const loose = inputs.filter(({ given }) => given.low < given.high)
   const assumed = inputs.filter(({ given }) => given.assumed !== undefined)
+  if (loose.length === 0 && assumed.length === 0) return withLeaves(evaluator.centre, exactly) as BoundsOf<R>
   const moves = loose.map(input => endsOf(input, evaluator))
   const seen = sampled(evaluator.nominal, loose, evaluator.once)
   let leaf = 0

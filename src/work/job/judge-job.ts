@@ -2,6 +2,7 @@ import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { withSamples } from '../../formula/samples.ts'
 import type { Path } from '../../job/field.ts'
+import { inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
 import type { Diagnostic, Where } from '../../quantity/diagnostic.ts'
@@ -28,13 +29,14 @@ export function judgeJob(file: string, text: string, wanted: Wanted = {}): JobAn
 /** Asks every rule of a job that was read. */
 export function judgeRead(asRead: ReadJob, { practice, rules = () => true, samples = 0 }: Wanted = {}): JobAnswer {
   const read = practice === undefined || asRead.errors.length > 0 ? asRead : withPractice(asRead, practice)
-  const blank = { file: read.file, title: '', verdict: null, results: [], findings: [] }
+  const blank = { file: read.file, title: '', verdict: null, inputs: {}, results: [], findings: [] }
   const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
   if (errors.length > 0) return { ...blank, errors }
   try {
     return {
       ...blank,
       title: read.job.job.title,
+      inputs: inputsOf(read.job),
       ...keptBy(
         rules,
         withSamples(samples, () => judged(read))
