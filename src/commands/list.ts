@@ -2,6 +2,7 @@ import { check } from './check.ts'
 import type { Description } from './describe.ts'
 import { drill } from './drill.ts'
 import { drop } from './drop.ts'
+import { each } from './each.ts'
 import { explain } from './explain.ts'
 import { heater } from './heater.ts'
 import { hole } from './hole.ts'
@@ -12,4 +13,4 @@ import { thread } from './thread.ts'
 import { torque } from './torque.ts'
 
 /** Every command, in the order help shows them. */
-export const COMMANDS: readonly Description[] = [thread, drill, torque, hole, seat, heater, drop, fresh, check, explain, schema]
+export const COMMANDS: readonly Description[] = [thread, drill, torque, hole, seat, heater, drop, each, fresh, check, explain, schema]

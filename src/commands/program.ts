@@ -1,5 +1,6 @@
 import { Command, CommanderError, Option } from 'commander'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
+import { COMMON_ROWS } from './common-rows.ts'
 import type { Description, Live, Row, Shell, Typed } from './describe.ts'
 
 /** What one call came to. */
@@ -75,11 +76,8 @@ function dress(command: Command, { rows, examples }: Description): Command {
     if (row.argument) command.argument(row.required ? `<${name}...>` : `[${name}...]`, row.says)
     else command.addOption(optionOf(name, row))
   }
+  for (const [name, row] of Object.entries(COMMON_ROWS)) command.addOption(optionOf(name, row))
   return command
-    .option('--json', 'print one JSON document')
-    .option('--working', 'show every formula with its numbers and source')
-    .option('--strict', 'cautions and what could not be judged end with 1 too')
-    .option('--no-color', 'no colour')
     .helpOption('--help', 'print this help')
     .addHelpText('after', `\nExamples:\n${examples.map(example => `  fettle ${example}`).join('\n')}`)
 }

@@ -21,10 +21,17 @@ export async function readText(file: string, { input }: Pick<Live, 'input'>): Pr
   try {
     return { text: await readFile(file, 'utf8') }
   } catch (error) {
-    const found = REASONS[(error as NodeJS.ErrnoException).code ?? '']
-    if (found === undefined) throw error
-    return { error: { found, accepted: 'a job file that can be read', where: { file, line: null, column: null, path: '' } } }
+    return {
+      error: { found: reasonOf(error), accepted: 'a job file that can be read', where: { file, line: null, column: null, path: '' } }
+    }
   }
+}
+
+/** Why a file cannot be read, in words. */
+export function reasonOf(error: unknown): string {
+  const reason = REASONS[(error as NodeJS.ErrnoException).code ?? '']
+  if (reason === undefined) throw error
+  return reason
 }
 
 async function textOf(input: Live['input']): Promise<string> {
