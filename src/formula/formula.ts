@@ -24,7 +24,7 @@ export interface Facts extends ResultFacts {
 }
 
 /** Called like any function; carries its facts beside. */
-export type Formula<I extends Inputs> = ((x: Numbers<I>) => number) & Facts & { readonly inputs: I }
+export type Formula<G extends UnitName, I extends Inputs> = ((x: Numbers<I>) => number) & Facts & { readonly gives: G; readonly inputs: I }
 
 type Description<I extends Inputs> = Omit<Facts, 'gives' | 'inputs'> & {
   readonly inputs: I & OnlyUnitNames<I>
@@ -32,7 +32,7 @@ type Description<I extends Inputs> = Omit<Facts, 'gives' | 'inputs'> & {
 }
 
 /** One formula of the trade: its facts, its range and the function, in house units. */
-export function formula<const I extends Inputs>(gives: UnitName, { of, ...rest }: Description<I>): Formula<I> {
+export function formula<const G extends UnitName, const I extends Inputs>(gives: G, { of, ...rest }: Description<I>): Formula<G, I> {
   const facts: Facts = { gives, ...rest }
   const ranges = Object.entries<Input>(rest.inputs)
   const call = (x: Numbers<I>): number => {
@@ -44,10 +44,10 @@ export function formula<const I extends Inputs>(gives: UnitName, { of, ...rest }
     record(facts, x, value)
     return value
   }
-  return Object.assign(call, facts) as Formula<I>
+  return Object.assign(call, facts) as Formula<G, I>
 }
 
 /** The facts of a number that is looked up or found by steps, not by one equation. */
-export function fact(gives: UnitName, facts: Omit<ResultFacts, 'gives'>): ResultFacts {
+export function fact<const G extends UnitName>(gives: G, facts: Omit<ResultFacts, 'gives'>): ResultFacts & { readonly gives: G } {
   return { gives, ...facts }
 }
