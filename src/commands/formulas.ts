@@ -10,6 +10,15 @@ import * as depth from '../trade/hole/depth.ts'
 import * as gap from '../trade/hole/gap.ts'
 import * as oldBottom from '../trade/hole/old-bottom.ts'
 import * as tapping from '../trade/hole/tapping.ts'
+import * as bearing from '../trade/joint/bearing.ts'
+import * as body from '../trade/joint/body.ts'
+import * as preload from '../trade/joint/preload.ts'
+import * as preloadScatter from '../trade/joint/preload-scatter.ts'
+import * as shearArea from '../trade/joint/shear-area.ts'
+import * as strengthRatio from '../trade/joint/strength-ratio.ts'
+import * as strip from '../trade/joint/strip.ts'
+import * as tappingTorque from '../trade/joint/tapping-torque.ts'
+import * as torqueArm from '../trade/joint/torque-arm.ts'
 import * as torqueWrench from '../trade/joint/torque-wrench.ts'
 import * as basic from '../trade/thread/basic.ts'
 import * as formingDrill from '../trade/thread/forming-drill.ts'
@@ -20,7 +29,7 @@ import * as threadHeight from '../trade/thread/thread-height.ts'
 export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
   thread: [basic, threadHeight, stressArea, formingDrill],
   hole: [oldBottom, clearance, depth, tapping, gap],
-  joint: [torqueWrench],
+  joint: [shearArea, strip, torqueArm, preload, body, bearing, strengthRatio, preloadScatter, tappingTorque, torqueWrench],
   circuit: [conductors, feed, constantPower, load, ratingShare, switchOn]
 }
 

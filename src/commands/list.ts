@@ -5,6 +5,7 @@ import { drop } from './drop.ts'
 import { explain } from './explain.ts'
 import { heater } from './heater.ts'
 import { hole } from './hole.ts'
+import { joint } from './joint.ts'
 import { fresh } from './new.ts'
 import { schema } from './schema.ts'
 import { seat } from './seat.ts'
@@ -12,4 +13,4 @@ import { thread } from './thread.ts'
 import { torque } from './torque.ts'
 
 /** Every command, in the order help shows them. */
-export const COMMANDS: readonly Description[] = [thread, drill, torque, hole, seat, heater, drop, fresh, check, explain, schema]
+export const COMMANDS: readonly Description[] = [thread, drill, torque, hole, seat, joint, heater, drop, fresh, check, explain, schema]

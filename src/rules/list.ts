@@ -11,6 +11,7 @@ import { metalBelowThin } from './hole/metal-below-thin.ts'
 import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
+import { outsideBand } from './joint/outside-band.ts'
 import type { Limit } from './judge.ts'
 import type { Rule } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
@@ -57,7 +58,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
 
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
-const QUICK_RULES = [brokenThrough]
+const QUICK_RULES = [brokenThrough, outsideBand]
 
 /** Every rule, whatever it is asked about. */
 export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES, ...QUICK_RULES]

@@ -1,7 +1,8 @@
 import type { Source } from '../../formula/source.ts'
 import { bad, good, type Outcome } from '../../quantity/fault.ts'
+import { nearest } from '../../quantity/near.ts'
+import { quoted } from '../../quantity/quoted.ts'
 import { CASTING_ALLOYS, type CastingAlloy, type CastMetal } from './casting-alloys.ts'
-import { nearestName } from './nearest-name.ts'
 
 /** The metal a thread is cut into. A strength given as a number needs none of this: `castingShearMpa` of the joint is that number. */
 export interface Casting {
@@ -30,14 +31,14 @@ function known({ shearMpa, name, ...alloy }: CastingAlloy): Outcome<Casting> {
 function unknownAlloy(text: string): Outcome<never> {
   const usable = CASTING_ALLOYS.filter(({ shearMpa }) => shearMpa !== null)
   const names = [...new Set(usable.map(({ name }) => short(name)))]
-  const near = nearestName(text.trim(), [...names, ...usable.map(({ name }) => shown(name))])
-  return bad(`unknown casting alloy "${text}"`, `one of ${names.join(', ')}, ${STRENGTH}`, near)
+  const near = nearest(text.trim(), [...names, ...usable.map(({ name }) => shown(name))])
+  return bad(`unknown casting alloy ${quoted(text)}`, `one of ${names.join(', ')}, ${STRENGTH}`, near)
 }
 
 function severalCasts(text: string, found: readonly CastingAlloy[]): Outcome<never> {
   const names = found.map(({ name }) => shown(name))
   const weakest = found.reduce((a, b) => ((b.shearMpa ?? 0) < (a.shearMpa ?? 0) ? b : a))
-  return bad(`casting alloy "${text}" is cast in more than one way`, `one of ${names.join(', ')}, ${STRENGTH}`, shown(weakest.name))
+  return bad(`casting alloy ${quoted(text)} is cast in more than one way`, `one of ${names.join(', ')}, ${STRENGTH}`, shown(weakest.name))
 }
 
 type Name = CastingAlloy['name']

@@ -1,6 +1,7 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { bad, good, type Outcome } from '../../quantity/fault.ts'
-import { nearestName } from './nearest-name.ts'
+import { nearest } from '../../quantity/near.ts'
+import { quoted } from '../../quantity/quoted.ts'
 import { type ClassStrength, PART_CLASSES, type PartClass } from './part-classes.ts'
 
 /** A property class as people write it: `8.8`, `class 8.8`, `A2-70`, `a2 70`. */
@@ -9,9 +10,9 @@ export function readPartClass(text: string): Outcome<PartClass> {
   if (found !== undefined) return good(found)
   const names = PART_CLASSES.map(({ name }) => name)
   return bad(
-    `unknown property class "${text}"`,
+    `unknown property class ${quoted(text)}`,
     `one of ${names.join(', ')}, or a tensile strength, as "360 MPa"`,
-    nearestName(text.trim(), names)
+    nearest(text.trim(), names)
   )
 }
 

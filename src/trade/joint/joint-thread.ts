@@ -1,0 +1,22 @@
+import { silently } from '../../formula/working.ts'
+import type { Thread } from '../thread/thread.ts'
+import { threadResults } from '../thread/thread-results.ts'
+import { readClass } from '../thread/tolerance-class.ts'
+import type { JointThread } from './joint.ts'
+
+/** What a joint needs of its thread, in the usual class. */
+export function jointThread(thread: Thread): JointThread {
+  const toleranceClass = readClass(null, thread)
+  if (!toleranceClass.ok) throw new Error(`the usual class is missing for ${thread.name}`)
+  const r = silently(() => threadResults({ thread, toleranceClass: toleranceClass.value }))
+  return {
+    majorMm: thread.majorMm,
+    pitchMm: r.pitchMm,
+    pitchDiameterMm: r.pitchDiameter.basicMm,
+    stressAreaMm2: r.stressAreaMm2,
+    screwMajorMinMm: r.external.major.minMm,
+    screwPitchMinMm: r.external.pitchDiameter.minMm,
+    holeMinorMaxMm: r.internal.minor.maxMm,
+    holePitchMaxMm: r.internal.pitchDiameter.maxMm
+  }
+}
