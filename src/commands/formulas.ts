@@ -22,12 +22,18 @@ import * as torqueArm from '../trade/joint/torque-arm.ts'
 import * as torqueWrench from '../trade/joint/torque-wrench.ts'
 import * as basic from '../trade/thread/basic.ts'
 import * as formingDrill from '../trade/thread/forming-drill.ts'
+import * as insertHole from '../trade/thread/insert-hole.ts'
+import * as insertWall from '../trade/thread/insert-wall.ts'
+import * as mouthChamfer from '../trade/thread/mouth-chamfer.ts'
+import * as runOut from '../trade/thread/run-out.ts'
 import * as stressArea from '../trade/thread/stress-area.ts'
+import * as taper from '../trade/thread/taper-pipe-taper.ts'
 import * as threadHeight from '../trade/thread/thread-height.ts'
+import * as unifiedTolerance from '../trade/thread/unified-tolerance.ts'
 
 /** Every file of formulas, by the room it stands in: the list that `explain` and the handbook read. */
 export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
-  thread: [basic, threadHeight, stressArea, formingDrill],
+  thread: [basic, threadHeight, stressArea, formingDrill, unifiedTolerance, mouthChamfer, runOut, insertHole, insertWall, taper],
   hole: [oldBottom, clearance, depth, tapping, gap],
   joint: [shearArea, strip, torqueArm, preload, body, bearing, strengthRatio, preloadScatter, tappingTorque, torqueWrench],
   circuit: [conductors, feed, constantPower, load, ratingShare, switchOn]

@@ -31,8 +31,9 @@ export const run: Run = quickSum(description, readers, words => {
   const bottom = bottomOf(words)
   if (refused(bottom)) return bottom
   const drillMm = drillOf(words)
+  const drill = words.drill ?? publishedTapDrill(words.thread).drill
   return sum({
-    title: `${words.thread.name} in an old hole, ${bottom.shape} bottom, drill ${drillMm.value} mm`,
+    title: `${words.thread.name} in an old hole, ${bottom.shape} bottom, drill ${drill?.name ?? `${drillMm.value} mm`}`,
     tree: () => treeOf(words, bottom, drillMm),
     calculation: hole,
     taken: takenOf(words, drillMm),
@@ -49,7 +50,9 @@ export const run: Run = quickSum(description, readers, words => {
 
 function takenOf(words: HoleWords, drillMm: Given): Taken {
   return {
-    ...(words.drill === null ? { drill: { value: `${drillMm.value} mm`, why: 'the published tap drill' } } : {}),
+    ...(words.drill === null
+      ? { drill: { value: publishedTapDrill(words.thread).drill?.name ?? `${drillMm.value} mm`, why: 'the published tap drill' } }
+      : {}),
     ...(words['tap-clear'] === null ? { 'tap-clear': { value: new Given(words.thread.pitchMm), why: 'one pitch' } } : {})
   }
 }

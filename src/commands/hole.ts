@@ -4,7 +4,7 @@ export const hole = describe({
   name: 'hole',
   summary: 'plan of a blind hole: stop setting, metal left, thread and turns of each tap',
   rows: {
-    thread: word('T', 'the thread to cut, as M12x1.5', { required: true }),
+    thread: word('T', 'the thread to cut, as M12x1.5 or 3/8-24 UNF', { required: true }),
     'found-diameter': quantity('length', 'L', 'diameter of the hole as found', { required: true }),
     'found-depth': quantity('length', 'L', 'from the face to where the rod stops', { required: true }),
     rod: quantity('length', 'L', 'diameter of the flat-ended rod it was felt with', { default: '0 mm', why: 'a point' }),

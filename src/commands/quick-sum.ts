@@ -52,7 +52,7 @@ async function printed(answer: Answer, shell: Shell): Promise<number> {
 function takenInputs(taken: Taken, rows: Rows): Answer['inputs'] {
   return Object.fromEntries(
     Object.entries(taken).map(([name, { value, why }]) => {
-      const text = typeof value === 'string' ? value : `${value.value} ${unitOfRow(rows[name]!)}`
+      const text = typeof value === 'string' ? value : `${Number(value.value.toPrecision(6))} ${unitOfRow(rows[name]!)}`
       return [name, inputOf({ text, value, assumed: `default: ${why}`, row: rows[name]! })]
     })
   )

@@ -32,6 +32,7 @@ const TITLES = {
   'asme-b1.1': ['ASME B1.1, unified inch screw threads', 'read-secondary'],
   'unified-stress-area': ["fastener suppliers' tables, tensile stress area of unified threads", 'read-secondary'],
   'unified-tap-drill': ['open-source part library, unified tap drills of about 75 % thread on 3/4 H', 'read-secondary'],
+  'unified-tap-drill-rule': ['the drill of any set nearest to 75 % thread height on 3/4 H', 'common practice'],
   'unified-tap-drill-memory': ['shop chart of unified tap drills', 'memory'],
   'asme-b1.20.1': ['ASME B1.20.1, NPT tapered pipe threads', 'memory'],
   'iso-7-1': ['ISO 7-1, tapered pipe threads', 'memory'],

@@ -39,6 +39,8 @@ export interface Result {
   readonly rss: readonly [low: number, high: number] | null
   readonly source: string
   readonly shown: Shown
+  /** A length that a table gives in inches as well. */
+  readonly inch?: boolean
   /** Not shown in a table: asked away with an option. JSON has it all the same. */
   readonly hidden?: boolean
 }

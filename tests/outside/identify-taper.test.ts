@@ -1,13 +1,12 @@
 // table: tapered pipe threads against other figures of their standards (memory), and what a caliper finds on them
 import { describe, expect, it } from 'vitest'
 import { identify } from '../../src/trade/thread/identify.ts'
-import { unifiedCandidates } from '../../src/trade/thread/identify-unified.ts'
+import { candidates as known } from '../../src/trade/thread/identify-candidates.ts'
 import { pipeThreads } from '../../src/trade/thread/taper-pipe.ts'
 import { pipeNamed } from '../../src/trade/thread/taper-pipe-named.ts'
 import { taperRatio } from '../../src/trade/thread/taper-pipe-taper.ts'
-import { METRIC_SAMPLE } from './rows/identify-metric.ts'
 
-const candidates = [...METRIC_SAMPLE, ...unifiedCandidates()]
+const candidates = known()
 const pipe = (name: string) => pipeThreads().find(each => each.name === name)!
 
 // ASME B1.20.1: pitch diameter at the small end E0 = D − (0.05 D + 1.1) P; at the hand-tight plane E1 (memory), inches to five decimals.

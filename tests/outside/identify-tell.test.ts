@@ -1,19 +1,14 @@
 // table: pairs that the trade knows to be taken for each other (common practice), and which measurement splits them by their printed limits
 import { describe, expect, it } from 'vitest'
+import { candidates as known } from '../../src/trade/thread/identify-candidates.ts'
 import { confusable } from '../../src/trade/thread/identify-confusable.ts'
 import type { Candidate } from '../../src/trade/thread/identify-crest.ts'
 import { tellApart } from '../../src/trade/thread/identify-tell.ts'
-import { unifiedCandidates } from '../../src/trade/thread/identify-unified.ts'
-import { METRIC_SAMPLE } from './rows/identify-metric.ts'
 
-const ALL: readonly Candidate[] = [...METRIC_SAMPLE, ...unifiedCandidates()]
+const ALL = known()
 
-/** Basic sizes by ISO 68-1 for pairs that the sample leaves out. */
-function metric(majorMm: number, pitchMm: number): Candidate {
-  return { name: `M${majorMm}x${pitchMm}`, majorMm, minorMm: majorMm - 1.082532 * pitchMm, pitchMm }
-}
-
-const unified = (name: string) => unifiedCandidates().find(each => each.name === name)!
+const metric = (majorMm: number, pitchMm: number) => ALL.find(each => each.name === `M${majorMm}x${pitchMm}`)!
+const unified = (name: string) => ALL.find(each => each.name === name)!
 
 // Gaps by hand from printed limits, 6g and 2A (read-secondary), inches times 25.4.
 const PAIRS = [
@@ -38,15 +33,13 @@ describe.each(PAIRS)('$first.name and $second', ({ first, second, by, gapMm, dri
     expect(tell.says).toContain(second)
   })
 
-  // The band of the metric screw comes by formula: within 0.012 mm of the table.
   it(`diameters ${gapMm} mm apart, threads drift ${driftMm} mm`, () => {
-    expect(Math.abs(tell.diameterGapMm - gapMm)).toBeLessThanOrEqual(0.012)
+    expect(Math.abs(tell.diameterGapMm - gapMm)).toBeLessThanOrEqual(0.001)
     expect(Math.abs(tell.pitchGapMm - driftMm)).toBeLessThanOrEqual(0.0006)
   })
 
   it('either is named as taken for the other', () => {
-    const candidates = [...ALL.filter(({ name }) => name !== first.name), first]
-    const pairsOf = (thread: Candidate) => confusable({ thread, candidates, side: 'external' }).map(each => each.second)
+    const pairsOf = (thread: Candidate) => confusable({ thread, candidates: ALL, side: 'external' }).map(each => each.second)
     expect(pairsOf(first)).toContain(second)
     expect(pairsOf(unified(second))).toContain(first.name)
   })

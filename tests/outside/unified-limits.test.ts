@@ -1,5 +1,6 @@
 // table: limits of size of unified threads against reprinted and remembered tables (rows/unified-limits.ts, rows/unified-memory.ts)
 import { describe, expect, it } from 'vitest'
+import { basicSizes } from '../../src/trade/thread/basic.ts'
 import { readUnifiedClass } from '../../src/trade/thread/unified-class.ts'
 import { readUnified } from '../../src/trade/thread/unified-designation.ts'
 import { unifiedLimits } from '../../src/trade/thread/unified-limits.ts'
@@ -9,7 +10,11 @@ import { REMEMBERED_LIMITS } from './rows/unified-memory.ts'
 function limits(name: string, fit: string) {
   const [thread, toleranceClass] = [readUnified(name), readUnifiedClass(fit)]
   if (!thread.ok || !toleranceClass.ok) throw new Error(`${name} ${fit}`)
-  const { internal, external } = unifiedLimits({ thread: thread.value, toleranceClass: toleranceClass.value })
+  const { internal, external } = unifiedLimits({
+    thread: thread.value,
+    toleranceClass: toleranceClass.value,
+    basics: basicSizes(thread.value)
+  })
   const sides = fit.endsWith('B') ? [internal.minor, internal.pitchDiameter] : [external.major, external.pitchDiameter]
   return sides.map(({ minMm, maxMm }) => [minMm, maxMm].map(mm => (mm / 25.4).toFixed(6)))
 }

@@ -1,6 +1,6 @@
 // table: tensile stress area of unified threads (rows/unified-stress-areas.ts)
 import { expect, it } from 'vitest'
-import { unifiedStressAreaMm2 } from '../../src/trade/thread/unified-basic.ts'
+import { unifiedStressAreaMm2 } from '../../src/trade/thread/stress-area.ts'
 import { readUnified } from '../../src/trade/thread/unified-designation.ts'
 import { UNIFIED_STRESS_AREA_ROWS } from './rows/unified-stress-areas.ts'
 

@@ -1,8 +1,8 @@
 import type { Given, Plain } from '../../formula/given.ts'
+import { runOutMm as regularRunOutMm } from '../thread/run-out.ts'
 import * as clearance from './clearance.ts'
 import * as depth from './depth.ts'
 import { type OldHole, oldHole } from './old-hole.ts'
-import { runOutMm } from './run-out.ts'
 import * as tapping from './tapping.ts'
 import type { Tap } from './taps.ts'
 
@@ -53,8 +53,8 @@ interface Drilled {
 
 function tapped(planned: Plain<Hole>, { pointLengthMm, fullDiameterDepthMm }: Drilled) {
   const { pitchMm, tapClearMm, needMm } = planned
-  const regularMm = runOutMm(pitchMm)
-  const usableThreadMm = regularMm === null ? null : tapping.usableThreadMm({ fullDiameterDepthMm, runOutMm: regularMm })
+  const runOutMm = regularRunOutMm({ pitchMm })
+  const usableThreadMm = tapping.usableThreadMm({ fullDiameterDepthMm, runOutMm })
   const centreRoomMm = tapping.centreRoomMm({ pointLengthMm, tapClearMm })
   const taps = planned.taps.map(({ name, chamferTurns, centreMm }) => {
     const threadDepthMm = tapping.threadDepthMm({ fullDiameterDepthMm, tapClearMm, chamferTurns, pitchMm })
@@ -63,7 +63,7 @@ function tapped(planned: Plain<Hole>, { pointLengthMm, fullDiameterDepthMm }: Dr
     const centreGapMm = centreMm === null ? null : tapping.centreGapMm({ centreRoomMm, centreMm })
     return { name, threadDepthMm, tapTurns, needMarginMm, centreGapMm }
   })
-  return { usableThreadMm, centreRoomMm, taps, best: bestOf(taps) }
+  return { runOutMm, usableThreadMm, centreRoomMm, taps, best: bestOf(taps) }
 }
 
 interface Cut {

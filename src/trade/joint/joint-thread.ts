@@ -1,14 +1,12 @@
 import { silently } from '../../formula/working.ts'
 import type { Thread } from '../thread/thread.ts'
 import { threadResults } from '../thread/thread-results.ts'
-import { readClass } from '../thread/tolerance-class.ts'
+import { classOf } from '../thread/tolerance-class.ts'
 import type { JointThread } from './joint.ts'
 
-/** What a joint needs of its thread, in the usual class. */
+/** What a joint needs of its thread, in the class of its designation, else the usual one. */
 export function jointThread(thread: Thread): JointThread {
-  const toleranceClass = readClass(null, thread)
-  if (!toleranceClass.ok) throw new Error(`the usual class is missing for ${thread.name}`)
-  const r = silently(() => threadResults({ thread, toleranceClass: toleranceClass.value }))
+  const r = silently(() => threadResults({ thread, toleranceClass: classOf(thread) }))
   return {
     majorMm: thread.majorMm,
     pitchMm: r.pitchMm,

@@ -1,4 +1,5 @@
-import { type Candidate, type CrestBand, crestBand, type Side } from './identify-crest.ts'
+import type { Candidate, Side } from './identify-crest.ts'
+import type { Span } from './limits.ts'
 
 export interface Measured {
   /** Major diameter of a screw, minor diameter of a hole. */
@@ -13,7 +14,7 @@ export interface Measured {
 
 export interface Fit {
   readonly candidate: Candidate
-  readonly band: CrestBand
+  readonly band: Span
   /** Beyond the band of a sound thread: positive too large, negative too small, nought inside. */
   readonly offMm: number
   /** Measured pitch less pitch of the candidate; null where no pitch was given. */
@@ -32,7 +33,7 @@ const WEAR_RATIO = 0.1
 /** How well a measured thread agrees with one candidate. */
 export function fitOf(candidate: Candidate, measured: Measured): Fit {
   const { measuredMm, side, pitchMm, errorMm = CALIPER_ERROR_MM, pitchErrorMm = PITCH_ERROR_MM } = measured
-  const band = crestBand(candidate, side)
+  const band = candidate.crest[side]
   const offMm = beyond(measuredMm, soundBand(candidate, band, side))
   const pitchOffMm = pitchMm === undefined ? null : pitchMm - candidate.pitchMm
   const worn = side === 'external' ? offMm < 0 : offMm > 0
@@ -44,10 +45,10 @@ export function fitOf(candidate: Candidate, measured: Measured): Fit {
 }
 
 /** Close classes reach the basic diameter, which the usual class stays clear of. */
-function soundBand({ majorMm, minorMm }: Candidate, { leastMm, greatestMm }: CrestBand, side: Side): CrestBand {
-  return side === 'external' ? { leastMm, greatestMm: Math.max(greatestMm, majorMm) } : { leastMm: Math.min(leastMm, minorMm), greatestMm }
+function soundBand({ majorMm, minorMm }: Candidate, { minMm, maxMm }: Span, side: Side): Span {
+  return side === 'external' ? { minMm, maxMm: Math.max(maxMm, majorMm) } : { minMm: Math.min(minMm, minorMm), maxMm }
 }
 
-function beyond(valueMm: number, { leastMm, greatestMm }: CrestBand): number {
-  return valueMm > greatestMm ? valueMm - greatestMm : Math.min(0, valueMm - leastMm)
+function beyond(valueMm: number, { minMm, maxMm }: Span): number {
+  return valueMm > maxMm ? valueMm - maxMm : Math.min(0, valueMm - minMm)
 }

@@ -1,4 +1,4 @@
-import { type Candidate, crestBand, type Side } from './identify-crest.ts'
+import type { Candidate, Side } from './identify-crest.ts'
 
 /** Which measurement splits two threads. */
 export interface Tell {
@@ -35,8 +35,8 @@ export function tellApart({ first, second, side }: { first: Candidate; second: C
 }
 
 function gapMm(first: Candidate, second: Candidate, side: Side): number {
-  const [a, b] = [crestBand(first, side), crestBand(second, side)]
-  return Math.max(a.leastMm - b.greatestMm, b.leastMm - a.greatestMm)
+  const [a, b] = [first.crest[side], second.crest[side]]
+  return Math.max(a.minMm - b.maxMm, b.minMm - a.maxMm)
 }
 
 function countable(...pair: readonly Candidate[]): number {
@@ -62,8 +62,8 @@ function crestName(side: Side): string {
 }
 
 function bandText(candidate: Candidate, side: Side): string {
-  const { leastMm, greatestMm } = crestBand(candidate, side)
-  return `${candidate.name} ${leastMm.toFixed(2)} to ${greatestMm.toFixed(2)} mm`
+  const { minMm, maxMm } = candidate.crest[side]
+  return `${candidate.name} ${minMm.toFixed(2)} to ${maxMm.toFixed(2)} mm`
 }
 
 function rowText({ name, pitchMm }: Candidate, { overCount }: Omit<Tell, 'says'>): string {

@@ -1,7 +1,7 @@
-import { unifiedMinorDiameterMm } from './unified-basic.ts'
+import type { InternalLimits } from './limits.ts'
 import type { InternalClass } from './unified-class.ts'
 import { limitMm } from './unified-limit.ts'
-import type { LimitBase, UnifiedInternalLimits } from './unified-limits.ts'
+import type { LimitBase } from './unified-limits.ts'
 import { internalMinorToleranceMm } from './unified-minor-tolerance.ts'
 import { countText, tenThousandths, toThousandths } from './unified-rounding.ts'
 import type { UnifiedThread } from './unified-series.ts'
@@ -12,10 +12,10 @@ const OF_2A = { '1B': 1.95, '2B': 1.3, '3B': 0.975 } as const
 /** From number 6 up, minor diameters are printed to three decimals of an inch. */
 const NUMBER_SIX_COUNT = 1380
 
-export function holeLimits({ thread, pitchDiameterMm, tolerance2AMm }: LimitBase, fit: InternalClass): UnifiedInternalLimits {
+export function holeLimits({ thread, pitchDiameterMm, minorDiameterMm, tolerance2AMm }: LimitBase, fit: InternalClass): InternalLimits {
   const pitch = tenThousandths(pitchDiameterMm)
   const pitchWidth = tenThousandths(OF_2A[fit] * tolerance2AMm)
-  const minor = tenThousandths(unifiedMinorDiameterMm(thread))
+  const minor = tenThousandths(minorDiameterMm)
   const minorWidth = tenThousandths(internalMinorToleranceMm(thread, fit))
   const rounded = minorRounding(thread, fit)
   return {

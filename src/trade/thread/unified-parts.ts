@@ -1,10 +1,9 @@
 import { bad, good, type Outcome } from '../../quantity/fault.ts'
 import { quoted } from '../../quantity/quoted.ts'
+import { THREAD_FORM, UNIFIED_FORM } from './designation-forms.ts'
 import { pipeNamed } from './taper-pipe-named.ts'
 import { readUnifiedClass } from './unified-class.ts'
 import type { UnifiedSeries } from './unified-series.ts'
-
-export const UNIFIED_FORM = 'a unified thread as 3/8-24, #10-32 UNF or 1/4-20 UNC-2B'
 
 /** The old American National series have the sizes and pitches of the unified ones, and old machines are full of them. */
 const SERIES: { readonly [word: string]: UnifiedSeries } = {
@@ -36,12 +35,13 @@ export function unifiedParts(text: string): Outcome<UnifiedParts> {
   const pipe = pipeNamed(text)
   if (pipe !== undefined) return bad(`${quoted(text)}, ${pipe}`, UNIFIED_FORM)
   const tidied = tidy(text)
-  if (/\d,\d/.test(tidied)) return bad(`a decimal comma in ${quoted(text)}`, 'a decimal point', tidied.replace(/(\d),(?=\d)/, '$1.'))
+  if (/\d,\d/.test(tidied))
+    return bad(`a decimal comma in ${quoted(text)}`, 'a decimal point', formed(tidied.replaceAll(/(\d),(?=\d)/g, '$1.')))
   const rightHand = tidied.replace(/[- ]{0,3}LH$/i, '')
   if (rightHand !== tidied)
-    return bad(`a left-hand thread in ${quoted(text)}`, 'the same thread right-hand: its sizes are the same', rightHand)
+    return bad(`a left-hand thread in ${quoted(text)}`, 'the same thread right-hand: its sizes are the same', formed(rightHand))
   const groups = tidied.length > LONGEST ? undefined : PARTS.exec(tidied)?.groups
-  if (groups === undefined) return bad(`no thread in ${quoted(text)}`, UNIFIED_FORM)
+  if (groups === undefined) return bad(`no thread in ${quoted(text)}`, THREAD_FORM)
   const { size, tpi, series, fit } = groups
   if (series !== undefined && SERIES[series.toUpperCase()] === undefined) return unknownSeries(text, series)
   const fitting = readUnifiedClass(fit ?? null)
@@ -53,6 +53,11 @@ export function unifiedParts(text: string): Outcome<UnifiedParts> {
     series: series === undefined ? null : SERIES[series.toUpperCase()]!,
     classText: fit?.toUpperCase() ?? null
   })
+}
+
+/** A suggestion is worth giving where it has the form of a thread. */
+function formed(text: string): string | undefined {
+  return text.length <= LONGEST && PARTS.test(text) ? text : undefined
 }
 
 /** Fractions of one letter, number signs in words, long dashes and inch marks, as the rest of the reading expects them. */

@@ -1,6 +1,7 @@
+import type { ExternalLimits, Span } from './limits.ts'
 import type { ExternalClass } from './unified-class.ts'
 import { limitMm } from './unified-limit.ts'
-import type { LimitBase, Span, UnifiedExternalLimits } from './unified-limits.ts'
+import type { LimitBase } from './unified-limits.ts'
 import { countText, tenThousandths } from './unified-rounding.ts'
 import { unifiedMajorTolerance1AMm, unifiedMajorToleranceMm } from './unified-tolerance.ts'
 
@@ -10,7 +11,7 @@ const OF_2A = { '1A': 1.5, '2A': 1, '3A': 0.75 } as const
 /** In 0.0001 inch. By the formula it is 0.0017 inch; published tables print 0.0016 (read-secondary). */
 const PRINTED_ALLOWANCES: { readonly [name: string]: number } = { '5/8-11 UNC': 16 }
 
-export function screwLimits(base: LimitBase, fit: ExternalClass): UnifiedExternalLimits {
+export function screwLimits(base: LimitBase, fit: ExternalClass): ExternalLimits {
   const { thread, pitchDiameterMm, tolerance2AMm } = base
   const allowance = fit === '3A' ? 0 : allowanceOf(base)
   const majorWidth = tenThousandths(fit === '1A' ? unifiedMajorTolerance1AMm(thread) : unifiedMajorToleranceMm(thread))

@@ -1,4 +1,7 @@
 import type { SourceId } from '../../formula/source.ts'
+import type { Drill } from './drill.ts'
+import { drillsOf } from './drill-sets.ts'
+import { heightHoleMm } from './thread-height.ts'
 import type { UnifiedThread } from './unified-series.ts'
 
 /** Thread, drill, diameter of the drill in inches. About 75 % of 3/4 H, the column for soft material of an open-source part library. */
@@ -58,20 +61,28 @@ const REMEMBERED: readonly Row[] = [
 
 type Row = readonly [thread: string, drill: string, inches: number]
 
-export interface UnifiedTapDrill {
-  /** As the drill is marked: `#7`, `F`, `27/64`. */
-  readonly drillName: string
-  readonly diameterMm: number
-  readonly source: SourceId
+/** The published tap drill; in the extra fine series, for which no chart is at hand, the drill nearest to the usual thread height. */
+export function unifiedTapDrill(thread: Size): { readonly diameterMm: number; readonly source: SourceId } {
+  const name = `${thread.size}-${thread.tpiCount}`
+  return printed(name, REPRINTED, 'unified-tap-drill') ?? printed(name, REMEMBERED, 'unified-tap-drill-memory') ?? byHeight(thread)
 }
 
-/** The published tap drill; null in the extra fine series, for which no chart is at hand: there the thread height decides. */
-export function unifiedTapDrill({ size, tpiCount }: Pick<UnifiedThread, 'size' | 'tpiCount'>): UnifiedTapDrill | null {
-  const name = `${size}-${tpiCount}`
-  return drillFor(name, REPRINTED, 'unified-tap-drill') ?? drillFor(name, REMEMBERED, 'unified-tap-drill-memory')
-}
+type Size = Pick<UnifiedThread, 'size' | 'tpiCount' | 'majorMm' | 'pitchMm'>
 
-function drillFor(name: string, rows: readonly Row[], source: SourceId): UnifiedTapDrill | null {
+function printed(name: string, rows: readonly Row[], source: SourceId) {
   const row = rows.find(([thread]) => thread === name)
-  return row === undefined ? null : { drillName: row[1], diameterMm: row[2] * 25.4, source }
+  return row === undefined ? undefined : { diameterMm: row[2] * 25.4, source }
 }
+
+/** "75 % thread" of inch charts means this share of 3/4 H. */
+const USUAL_PERCENT = 75
+
+function byHeight({ majorMm, pitchMm }: Size): { readonly diameterMm: number; readonly source: SourceId } {
+  const wantedMm = heightHoleMm({ majorMm, pitchMm, heightPercent: USUAL_PERCENT })
+  const off = (drill: Drill) => Math.abs(drill.diameterMm - wantedMm)
+  const drills = SETS.flatMap(drillsOf)
+  return { diameterMm: drills.reduce((a, b) => (off(b) < off(a) ? b : a)).diameterMm, source: 'unified-tap-drill-rule' }
+}
+
+/** Of two as near, the inch drill. */
+const SETS = ['fraction', 'number', 'letter', 'metric'] as const

@@ -9,7 +9,7 @@ import { HOLE_RULES, type HoleSubject } from '../../rules/list.ts'
 import { asked } from '../../rules/rule.ts'
 import type { Thread } from '../../trade/thread/thread.ts'
 import { threadResults } from '../../trade/thread/thread-results.ts'
-import { readClass } from '../../trade/thread/tolerance-class.ts'
+import { classOf } from '../../trade/thread/tolerance-class.ts'
 import { HOLE_RESULTS, tapResults } from '../results/hole-results.ts'
 import { SEAT_RESULTS } from '../results/seat-results.ts'
 import { holeFitOf, type JobHole, type JobPart } from './hole-fit-of.ts'
@@ -59,9 +59,7 @@ function subjectOf({ job, hole, part, bounds, drill }: Seen): HoleSubject {
 
 /** Minor diameter of the hole in the usual class. */
 function minorLimits(thread: Thread): HoleSubject['minor'] {
-  const toleranceClass = readClass(null, thread)
-  if (!toleranceClass.ok) throw new Error(`the usual class is missing for ${thread.name}`)
-  return threadResults({ thread, toleranceClass: toleranceClass.value }).internal.minor
+  return threadResults({ thread, toleranceClass: classOf(thread) }).internal.minor
 }
 
 function prefixed(command: string, results: readonly Result[]): readonly Result[] {

@@ -2,14 +2,6 @@
 
 import type { Cited } from './cited.ts'
 
-const S1: Cited = {
-  source: 'ISO 724 basic dimensions as reproduced in a tap maker catalogue and a machining firm thread chart',
-  label: 'read-secondary'
-}
-const S2: Cited = {
-  source: 'computed from the ISO 68-1 formulas (formulas seen reproduced in a tap maker catalogue)',
-  label: 'read-secondary'
-}
 const S3: Cited = { source: 'ISO 965 6H limits: ISO 965-1 tolerance tables (secondary) and a tap maker 6H table', label: 'read-secondary' }
 const S4: Cited = {
   source: 'ISO 965 6g limits: ISO 965-1 tolerance tables (secondary) and published ASME B1.13M 6g charts',
@@ -25,75 +17,6 @@ const S8: Cited = {
   source: 'ISO 965 6H limits: ISO 965-1 tolerance tables (secondary) and a published ASME B1.13M 6H chart',
   label: 'read-secondary'
 }
-
-/** Basic diameters of a sample of ISO metric threads: candidates for an identification. */
-export const METRIC_SAMPLE = [
-  { name: 'M1.6x0.35', majorMm: 1.6, minorMm: 1.221, pitchMm: 0.35, ...S1 },
-  { name: 'M1.6x0.2', majorMm: 1.6, minorMm: 1.383, pitchMm: 0.2, ...S2 },
-  { name: 'M1.8x0.2', majorMm: 1.8, minorMm: 1.583, pitchMm: 0.2, ...S2 },
-  { name: 'M2x0.4', majorMm: 2, minorMm: 1.567, pitchMm: 0.4, ...S1 },
-  { name: 'M2.2x0.45', majorMm: 2.2, minorMm: 1.713, pitchMm: 0.45, ...S1 },
-  { name: 'M2.2x0.25', majorMm: 2.2, minorMm: 1.929, pitchMm: 0.25, ...S2 },
-  { name: 'M2.5x0.35', majorMm: 2.5, minorMm: 2.121, pitchMm: 0.35, ...S2 },
-  { name: 'M3x0.5', majorMm: 3, minorMm: 2.459, pitchMm: 0.5, ...S1 },
-  { name: 'M3.5x0.6', majorMm: 3.5, minorMm: 2.85, pitchMm: 0.6, ...S1 },
-  { name: 'M3.5x0.35', majorMm: 3.5, minorMm: 3.121, pitchMm: 0.35, ...S2 },
-  { name: 'M4x0.5', majorMm: 4, minorMm: 3.459, pitchMm: 0.5, ...S2 },
-  { name: 'M4.5x0.75', majorMm: 4.5, minorMm: 3.688, pitchMm: 0.75, ...S1 },
-  { name: 'M5x0.8', majorMm: 5, minorMm: 4.134, pitchMm: 0.8, ...S1 },
-  { name: 'M5x0.5', majorMm: 5, minorMm: 4.459, pitchMm: 0.5, ...S2 },
-  { name: 'M6x1', majorMm: 6, minorMm: 4.917, pitchMm: 1, ...S1 },
-  { name: 'M6x0.75', majorMm: 6, minorMm: 5.188, pitchMm: 0.75, ...S2 },
-  { name: 'M7x0.75', majorMm: 7, minorMm: 6.188, pitchMm: 0.75, ...S2 },
-  { name: 'M8x1.25', majorMm: 8, minorMm: 6.647, pitchMm: 1.25, ...S1 },
-  { name: 'M8x0.75', majorMm: 8, minorMm: 7.188, pitchMm: 0.75, ...S2 },
-  { name: 'M9x1.25', majorMm: 9, minorMm: 7.647, pitchMm: 1.25, ...S1 },
-  { name: 'M9x0.75', majorMm: 9, minorMm: 8.188, pitchMm: 0.75, ...S2 },
-  { name: 'M10x1.5', majorMm: 10, minorMm: 8.376, pitchMm: 1.5, ...S1 },
-  { name: 'M10x1', majorMm: 10, minorMm: 8.917, pitchMm: 1, ...S2 },
-  { name: 'M10x0.75', majorMm: 10, minorMm: 9.188, pitchMm: 0.75, ...S2 },
-  { name: 'M11x1', majorMm: 11, minorMm: 9.917, pitchMm: 1, ...S2 },
-  { name: 'M11x0.75', majorMm: 11, minorMm: 10.188, pitchMm: 0.75, ...S2 },
-  { name: 'M12x1.5', majorMm: 12, minorMm: 10.376, pitchMm: 1.5, ...S2 },
-  { name: 'M12x1.25', majorMm: 12, minorMm: 10.647, pitchMm: 1.25, ...S2 },
-  { name: 'M14x2', majorMm: 14, minorMm: 11.835, pitchMm: 2, ...S1 },
-  { name: 'M14x1.5', majorMm: 14, minorMm: 12.376, pitchMm: 1.5, ...S2 },
-  { name: 'M14x1', majorMm: 14, minorMm: 12.917, pitchMm: 1, ...S2 },
-  { name: 'M15x1.5', majorMm: 15, minorMm: 13.376, pitchMm: 1.5, ...S2 },
-  { name: 'M16x2', majorMm: 16, minorMm: 13.835, pitchMm: 2, ...S1 },
-  { name: 'M16x1.5', majorMm: 16, minorMm: 14.376, pitchMm: 1.5, ...S2 },
-  { name: 'M17x1.5', majorMm: 17, minorMm: 15.376, pitchMm: 1.5, ...S2 },
-  { name: 'M17x1', majorMm: 17, minorMm: 15.917, pitchMm: 1, ...S2 },
-  { name: 'M18x2.5', majorMm: 18, minorMm: 15.294, pitchMm: 2.5, ...S1 },
-  { name: 'M18x1.5', majorMm: 18, minorMm: 16.376, pitchMm: 1.5, ...S2 },
-  { name: 'M18x1', majorMm: 18, minorMm: 16.917, pitchMm: 1, ...S2 },
-  { name: 'M20x2', majorMm: 20, minorMm: 17.835, pitchMm: 2, ...S2 },
-  { name: 'M20x1.5', majorMm: 20, minorMm: 18.376, pitchMm: 1.5, ...S2 },
-  { name: 'M22x2.5', majorMm: 22, minorMm: 19.294, pitchMm: 2.5, ...S1 },
-  { name: 'M22x2', majorMm: 22, minorMm: 19.835, pitchMm: 2, ...S2 },
-  { name: 'M22x1', majorMm: 22, minorMm: 20.917, pitchMm: 1, ...S2 },
-  { name: 'M24x3', majorMm: 24, minorMm: 20.752, pitchMm: 3, ...S2 },
-  { name: 'M24x1.5', majorMm: 24, minorMm: 22.376, pitchMm: 1.5, ...S2 },
-  { name: 'M24x1', majorMm: 24, minorMm: 22.917, pitchMm: 1, ...S2 },
-  { name: 'M25x1.5', majorMm: 25, minorMm: 23.376, pitchMm: 1.5, ...S2 },
-  { name: 'M25x1', majorMm: 25, minorMm: 23.917, pitchMm: 1, ...S2 },
-  { name: 'M27x3', majorMm: 27, minorMm: 23.752, pitchMm: 3, ...S2 },
-  { name: 'M27x2', majorMm: 27, minorMm: 24.835, pitchMm: 2, ...S2 },
-  { name: 'M27x1', majorMm: 27, minorMm: 25.917, pitchMm: 1, ...S2 },
-  { name: 'M28x2', majorMm: 28, minorMm: 25.835, pitchMm: 2, ...S2 },
-  { name: 'M28x1', majorMm: 28, minorMm: 26.917, pitchMm: 1, ...S2 },
-  { name: 'M30x3.5', majorMm: 30, minorMm: 26.211, pitchMm: 3.5, ...S2 },
-  { name: 'M30x2', majorMm: 30, minorMm: 27.835, pitchMm: 2, ...S2 },
-  { name: 'M30x1.5', majorMm: 30, minorMm: 28.376, pitchMm: 1.5, ...S2 },
-  { name: 'M32x2', majorMm: 32, minorMm: 29.835, pitchMm: 2, ...S2 },
-  { name: 'M32x1.5', majorMm: 32, minorMm: 30.376, pitchMm: 1.5, ...S2 },
-  { name: 'M33x3', majorMm: 33, minorMm: 29.752, pitchMm: 3, ...S2 },
-  { name: 'M33x2', majorMm: 33, minorMm: 30.835, pitchMm: 2, ...S2 },
-  { name: 'M35x1.5', majorMm: 35, minorMm: 33.376, pitchMm: 1.5, ...S2 },
-  { name: 'M36x4', majorMm: 36, minorMm: 31.67, pitchMm: 4, ...S2 },
-  { name: 'M36x2', majorMm: 36, minorMm: 33.835, pitchMm: 2, ...S2 },
-  { name: 'M36x1.5', majorMm: 36, minorMm: 34.376, pitchMm: 1.5, ...S2 }
-]
 
 /** Where the crests of sound threads lie: major diameter of 6g, minor diameter of 6H. */
 export const METRIC_CRESTS = [

@@ -3,13 +3,12 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { NoAnswer } from '../../../src/formula/no-answer.ts'
 import { type Found, identify } from '../../../src/trade/thread/identify.ts'
+import { candidates as known } from '../../../src/trade/thread/identify-candidates.ts'
 import type { Candidate, Side } from '../../../src/trade/thread/identify-crest.ts'
 import { fitOf } from '../../../src/trade/thread/identify-fit.ts'
 import { tellApart } from '../../../src/trade/thread/identify-tell.ts'
-import { unifiedCandidates } from '../../../src/trade/thread/identify-unified.ts'
-import { METRIC_SAMPLE } from '../../outside/rows/identify-metric.ts'
 
-const ALL: readonly Candidate[] = [...METRIC_SAMPLE, ...unifiedCandidates()]
+const ALL = known()
 const SIDES: readonly Side[] = ['external', 'internal']
 const basicMm = ({ majorMm, minorMm }: Candidate, side: Side) => (side === 'external' ? majorMm : minorMm)
 
@@ -71,7 +70,7 @@ it('the order of the candidates does not matter', () => {
 })
 
 it('a worse reading never fits better', () => {
-  const thread = ALL.find(({ name }) => name === 'M10x1.25') ?? ALL[20]!
+  const thread = ALL.find(({ name }) => name === 'M10x1.25')!
   fc.assert(
     fc.property(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }), (off, more) => {
       const misfit = (beyondMm: number) => fitOf(thread, { measuredMm: thread.majorMm + beyondMm, side: 'external' }).misfitFactor
@@ -110,10 +109,7 @@ describe('a bolt of 9.4 mm', () => {
   })
 
   it('with a pitch of 1.5 it is M10x1.5 at best as a worn thread, and says so', () => {
-    const candidates = [...ALL, { name: 'M10x1.5', majorMm: 10, minorMm: 8.376, pitchMm: 1.5 }].filter(
-      (a, i, all) => all.findIndex(b => b.name === a.name) === i
-    )
-    const result = identify({ measuredMm: 9.62, side: 'external', pitchMm: 1.5, candidates })
+    const result = identify({ measuredMm: 9.62, side: 'external', pitchMm: 1.5, candidates: ALL })
     expect(result).toMatchObject({
       kind: 'parallel',
       ranked: [{ candidate: { name: 'M10x1.5' }, verdict: 'fits if worn' }],

@@ -1,7 +1,7 @@
 // property: laws of the limits of size of unified threads
 import { describe, expect, it } from 'vitest'
 import { withWorking } from '../../../src/formula/working.ts'
-import { unifiedMinorDiameterMm, unifiedPitchDiameterMm } from '../../../src/trade/thread/unified-basic.ts'
+import { basicSizes } from '../../../src/trade/thread/basic.ts'
 import type { ExternalClass, InternalClass } from '../../../src/trade/thread/unified-class.ts'
 import { unifiedLimits } from '../../../src/trade/thread/unified-limits.ts'
 import { type UnifiedThread, unifiedThreads } from '../../../src/trade/thread/unified-series.ts'
@@ -13,7 +13,11 @@ const ROUNDED_MM = 0.0005 * 25.4 + 1e-9
 
 function limits(thread: UnifiedThread, internal: InternalClass, external: ExternalClass) {
   const named = <Name extends string>(name: Name) => ({ name, assumed: null })
-  return unifiedLimits({ thread, toleranceClass: { system: 'unified', internal: named(internal), external: named(external) } })
+  return unifiedLimits({
+    thread,
+    basics: basicSizes(thread),
+    toleranceClass: { system: 'unified', internal: named(internal), external: named(external) }
+  })
 }
 
 describe.each(unifiedThreads())('$name', thread => {
@@ -54,12 +58,11 @@ describe.each(unifiedThreads())('$name', thread => {
   })
 
   it('starts from the basic profile', () => {
-    const { majorMm, pitchMm } = thread
+    const { majorMm } = thread
+    const { pitchDiameterMm, minorDiameterMm } = basicSizes(thread)
     expect(Math.abs(close.external.major.maxMm - majorMm)).toBeLessThan(1e-9)
-    expect(Math.abs(usual.internal.pitchDiameter.minMm - unifiedPitchDiameterMm({ majorMm, pitchMm }))).toBeLessThanOrEqual(
-      0.00005 * 25.4 + 1e-9
-    )
-    expect(Math.abs(usual.internal.minor.minMm - unifiedMinorDiameterMm({ majorMm, pitchMm }))).toBeLessThanOrEqual(0.00055 * 25.4)
+    expect(Math.abs(usual.internal.pitchDiameter.minMm - pitchDiameterMm)).toBeLessThanOrEqual(0.00005 * 25.4 + 1e-9)
+    expect(Math.abs(usual.internal.minor.minMm - minorDiameterMm)).toBeLessThanOrEqual(0.00055 * 25.4)
   })
 
   it('is printed in whole 0.0001 inch', () => {
