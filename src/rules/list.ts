@@ -8,7 +8,9 @@ import { weak } from './heater/weak.ts'
 import { brokenThrough } from './hole/broken-through.ts'
 import { drillOutsideLimits } from './hole/drill-outside-limits.ts'
 import { metalBelowThin } from './hole/metal-below-thin.ts'
+import { noDrillFits } from './hole/no-drill-fits.ts'
 import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
+import { tapCentreMeetsPoint } from './hole/tap-centre-meets-point.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
 import { outsideBand } from './joint/outside-band.ts'
@@ -30,6 +32,8 @@ export type HoleSubject = Fitted['hole'] & {
   readonly leastFloor: Limit | null
   readonly drillMm: Bounded
   readonly thread: string
+  readonly majorMm: number
+  readonly waysOut: readonly string[]
   readonly minor: { readonly minMm: number; readonly maxMm: number }
   readonly cardThreads: 'dry' | 'lubricated' | null
   readonly threadsWith: string | null
@@ -49,6 +53,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   metalBelowThin,
   wallBroken,
   threadTooShort,
+  tapCentreMeetsPoint,
   jamsInRunOut,
   bottomsOnFloor,
   jamsWithoutTerminal,
@@ -59,7 +64,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
 
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
-const QUICK_RULES = [brokenThrough, outsideBand, tapered]
+const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, tapered]
 
 /** Every rule, whatever it is asked about. */
 export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES, ...QUICK_RULES]

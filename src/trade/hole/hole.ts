@@ -1,4 +1,5 @@
 import type { Given, Plain } from '../../formula/given.ts'
+import { recordStep } from '../../formula/working.ts'
 import { runOutMm as regularRunOutMm } from '../thread/run-out.ts'
 import * as clearance from './clearance.ts'
 import * as depth from './depth.ts'
@@ -31,11 +32,13 @@ export function hole(planned: Plain<Hole>) {
   const { oldTipMm, rimRadiusMm, rimGainMm } = oldHole(planned)
   const pointGapMm = clearance.pointGapMm({ oldTipMm, tipDepthMm, stopErrorMm })
   const rimGapMm = clearance.rimGapMm({ oldTipMm, rimGainMm, tipDepthMm, stopErrorMm })
+  const leastGapMm = Math.min(pointGapMm, rimGapMm)
+  recordStep(clearance.LEAST_GAP, leastGapMm, () => 'the lesser of g1 and g2')
   const pointLengthMm = depth.pointLengthMm({ drillMm, pointDeg })
   const fullDiameterDepthMm = depth.fullDiameterDepthMm({ tipDepthMm, stopErrorMm, pointLengthMm })
   const metalLeftMm = metalBelowMm === null ? null : depth.metalLeftMm({ oldTipMm, metalBelowMm, tipDepthMm, stopErrorMm })
   const wallLeftMm = wallMm === null ? null : depth.wallLeftMm({ wallMm, majorMm, foundDiameterMm })
-  const gaps = { oldTipMm, rimRadiusMm, pointGapMm, rimGapMm, first: firstAt(rimGainMm) }
+  const gaps = { oldTipMm, rimRadiusMm, pointGapMm, rimGapMm, leastGapMm, first: firstAt(rimGainMm) }
   const depths = { tipDepthMm, openingMm, pointLengthMm, fullDiameterDepthMm, metalLeftMm, wallLeftMm }
   return { ...gaps, ...depths, ...tapped(planned, { pointLengthMm, fullDiameterDepthMm }) }
 }

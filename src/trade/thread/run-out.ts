@@ -33,7 +33,7 @@ const REGULAR: readonly (readonly [pitchMm: number, runOutMm: number])[] = [
   [6, 24]
 ]
 
-const E1 = fact('regularRunOutMm', { says: 'regular run-out of a blind hole', symbol: 'e1', source: SOURCES['din-76-1'] })
+export const RUN_OUT = fact('regularRunOutMm', { says: 'regular run-out of a blind hole', symbol: 'e1', source: SOURCES['din-76-1'] })
 /** Equal within this share is the same pitch: an assumed pitch is nudged by less when its bounds are worked out, inch pitches differ by more. */
 const SAME_RATIO = 0.002
 
@@ -75,6 +75,6 @@ function regularMm(pitchMm: number): number {
   const leastMm = pitchMm * (1 - SAME_RATIO)
   const row = pitchMm * (1 + SAME_RATIO) >= finest ? REGULAR.find(([pitch]) => pitch >= leastMm) : undefined
   if (row === undefined) throw new OutsideRange('regularRunOutMm', 'pitchMm', pitchMm, finest, coarsest)
-  recordStep(E1, row[1], () => `pitch ${Number(pitchMm.toFixed(4))} mm: row ${row[0]}`)
+  recordStep(RUN_OUT, row[1], () => `pitch ${Number(pitchMm.toFixed(4))} mm: row ${row[0]}`)
   return row[1]
 }

@@ -1,8 +1,9 @@
+import { silently } from '../../formula/working.ts'
 import { type BasicSizes, basicSizes } from './basic.ts'
 import { type ClearanceHole, clearanceHole } from './clearance-hole.ts'
 import { FORMED_PERCENT, formingDrillMm } from './forming-drill.ts'
 import { type Insert, insertFor } from './insert.ts'
-import type { Limits } from './limits.ts'
+import type { Limits, Span } from './limits.ts'
 import { metricLimits } from './metric-limits.ts'
 import { type MouthChamfer, mouthChamfer } from './mouth-chamfer.ts'
 import { type PublishedTapDrill, publishedTapDrill } from './published-tap-drill.ts'
@@ -10,7 +11,7 @@ import { stressAreaMm2, unifiedStressAreaMm2 } from './stress-area.ts'
 import { type TapDrill, tapDrills } from './tap-drills.ts'
 import type { Thread } from './thread.ts'
 import * as height from './thread-height.ts'
-import type { ToleranceClass } from './tolerance-class.ts'
+import { classOf, type ToleranceClass } from './tolerance-class.ts'
 import { unifiedLimits } from './unified-limits.ts'
 
 /** All that is known of a thread, ISO metric or unified. */
@@ -51,6 +52,11 @@ export function threadResults(x: { readonly thread: Thread; readonly toleranceCl
     insert: insertFor({ majorMm, pitchMm }),
     tapDrills: tapDrills({ majorMm, pitchMm, minor: limits.internal.minor, publishedMm: published.diameterMm })
   }
+}
+
+/** Minor diameter of the hole, in the class of the designation, else the usual one. */
+export function minorLimits(thread: Thread): Span {
+  return silently(() => limitsOf({ thread, toleranceClass: classOf(thread), basics: basicSizes(thread) }).internal.minor)
 }
 
 /** Each standard rounds in its own way. */
