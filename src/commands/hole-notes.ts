@@ -22,7 +22,9 @@ interface Asked {
 export function holeNotes({ thread, need }: Asked, r: Results): readonly string[] {
   const { first, openingMm } = r
   return [
-    `the ${first} of the drill is nearest to the old bottom`,
+    first === 'point and rim alike'
+      ? 'point and rim of the drill are alike near to the old bottom'
+      : `the ${first} of the drill is nearest to the old bottom`,
     ...(openingMm.low <= 0
       ? ['the old hole may be as wide as the drill: then nothing is cut, and the thread is shallow or none']
       : [
