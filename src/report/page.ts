@@ -61,7 +61,7 @@ function tableText({ name, columns, rows }: Table, width: number, ink: ChalkInst
     gives: true
   }))
   const cells = rows.map(row => columns.map(column => cellText(row[column.key] ?? null, column)))
-  return `${ink.bold(name)}\n${columnsText(headings, cells, width)}`
+  return `${wrapAnsi(ink.bold(name), width)}\n${columnsText(headings, cells, width)}`
 }
 
 /** What nobody gave and was taken all the same. */

@@ -1,5 +1,5 @@
 // property: laws of the drawing in a terminal; snapshot: its layout
-import stringWidth from 'string-width'
+import stringWidth from 'fast-string-width'
 import { describe, expect, it } from 'vitest'
 import { sectionText } from '../../../src/report/drawing/section-text.ts'
 import { BOSS, SEATED } from './invented.ts'
