@@ -1,5 +1,5 @@
 import { levenbergMarquardt } from 'ml-levenberg-marquardt'
-import { inverse, Matrix } from 'ml-matrix'
+import { LuDecomposition, Matrix } from 'ml-matrix'
 import { fact } from '../../formula/formula.ts'
 import { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
@@ -26,21 +26,11 @@ const lossWPerK = fact('lossWPerK', { says: 'loss from the heat test', symbol: '
  */
 export function fitHeatTest({ powerW, airC, readings, readingK }: HeatTest) {
   if (readings.length < 5) throw new OutsideRange('capacityJPerK', 'readingCount', readings.length, 5, 10000)
-  const fits = [airC.value, airC.low, airC.high].map(air =>
-    fitted(
-      readings.map(r => ({ timeS: r.timeS, riseK: r.blockC - air })),
-      readingK
-    )
-  )
-  const capacity = perWatt(
-    fits.map(fit => fit.capacity),
-    powerW
-  )
-  const loss = perWatt(
-    fits.map(fit => fit.loss),
-    powerW
-  )
-  if (!(capacity.low > 0 && loss.low > 0)) throw tooShort(fits[0]!)
+  const above = (air: number) => readings.map(({ timeS, blockC }) => ({ timeS, riseK: blockC - air }))
+  const fits = [airC.value, airC.low, airC.high].map(air => fitted(above(air), readingK))
+  const spreads = { capacity: fits.map(fit => fit.capacity), loss: fits.map(fit => fit.loss) }
+  const [capacity, loss] = [perWatt(spreads.capacity, powerW), perWatt(spreads.loss, powerW)]
+  if (!(capacity.low > 0 && loss.low > 0)) throw tooShort()
   const how = () => `${readings.length} readings, ${fits[0]!.residualK.toPrecision(2)} K left over`
   recordStep(capacityJPerK, capacity.value, how)
   recordStep(lossWPerK, loss.value, how)
@@ -59,8 +49,6 @@ function perWatt(spreads: readonly Spread[], powerW: Given): Given {
   return new Given(powerW.value * spreads[0]!.value, { low, high, at: ['heat-test'] })
 }
 
-type Fit = ReturnType<typeof fitted>
-
 function fitted(unsorted: readonly Reading[], readingK: number) {
   const readings = unsorted.toSorted((a, b) => a.timeS - b.timeS)
   const [first, last] = [readings[0]!, readings.at(-1)!]
@@ -75,8 +63,7 @@ function fitted(unsorted: readonly Reading[], readingK: number) {
     capacity: { value: capacity, error: capacity * capacityError },
     loss: { value: loss, error: loss * lossError },
     startRiseK,
-    residualK,
-    timeConstantS: capacity / loss
+    residualK
   }
 }
 
@@ -95,11 +82,13 @@ function asParameters([logCapacity = 0, logLoss = 0, startRiseK = 0]: readonly n
   return [logCapacity, logLoss, startRiseK]
 }
 
-/** Standard errors of the logarithms of capacity and loss, from the slopes at the fit. */
+/** Standard errors of the logarithms of capacity and loss, from the slopes at the fit. Infinite where the readings do not tell them apart. */
 function relativeErrors(parameters: Parameters, readings: readonly Reading[], errorK: number): [capacity: number, loss: number] {
   const slopes = new Matrix(readings.map(({ timeS }) => slopesOf(parameters, timeS)))
-  const covariance = inverse(slopes.transpose().mmul(slopes)).mul(errorK ** 2)
-  return [Math.sqrt(covariance.get(0, 0)), Math.sqrt(covariance.get(1, 1))]
+  const normal = new LuDecomposition(slopes.transpose().mmul(slopes))
+  if (normal.isSingular()) return [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+  const spread = normal.solve(Matrix.eye(3))
+  return [errorK * Math.sqrt(spread.get(0, 0)), errorK * Math.sqrt(spread.get(1, 1))]
 }
 
 function notWarming(): NoAnswer {
@@ -109,9 +98,9 @@ function notWarming(): NoAnswer {
   )
 }
 
-function tooShort({ timeConstantS }: Fit): NoAnswer {
+function tooShort(): NoAnswer {
   return new NoAnswer(
     'this heat test does not tell the loss from the heat stored: the temperature still rises too evenly for the accuracy of the readings',
-    `run on, up to some ${Math.round(timeConstantS)} s, or read finer`
+    'run on until the rise has plainly slowed, or read finer'
   )
 }

@@ -36,13 +36,7 @@ function lossAtWPerK(film: Plain<Film>, { surfaceC, airC, altitudeM, areaM2 }: S
 }
 
 /** Refuses a window that is shut. */
-export function requireFixedPower({
-  leastPowerW,
-  greatestPowerW
-}: {
-  readonly leastPowerW: number
-  readonly greatestPowerW: number
-}): void {
+export function requireFixedPower({ leastPowerW, greatestPowerW }: Omit<ReturnType<typeof powerWindow>, 'spanW'>): void {
   if (leastPowerW <= greatestPowerW) return
   const [least, greatest] = [leastPowerW, greatestPowerW].map(power => `${Number(power.toPrecision(3))} W`)
   throw new NoAnswer(

@@ -74,10 +74,7 @@ function castingTimeS(pair: Coupled, settled: Settled, targetC: number): number 
   while (missingK(latestS) < 0) latestS *= 2
   // From below the target to above it the sum of two exponentials passes once.
   const timeS = crossing(missingK, 0, latestS)
-  recordStep(
-    timeToTargetS,
-    timeS,
-    () => `two exponentials, ${settled.fastS.toPrecision(4)} and ${settled.slowS.toPrecision(4)} s, by halving`
-  )
+  const how = () => `two exponentials, ${settled.fastS.toPrecision(4)} and ${settled.slowS.toPrecision(4)} s, by false position`
+  recordStep(timeToTargetS, timeS, how)
   return timeS
 }

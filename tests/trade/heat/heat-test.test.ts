@@ -100,6 +100,15 @@ describe('a test that tells nothing', () => {
     const readings = run({ capacity: 400, loss: 0.6, startC: 95 })
     expect(() => fitHeatTest({ ...test12, readings })).toThrow(NoAnswer)
   })
+  it('that rises evenly, or ever faster: no loss shows', () => {
+    const even = Array.from({ length: 11 }, (_, i) => ({ timeS: 60 * i, blockC: 12 + 3 * i }))
+    const faster = Array.from({ length: 11 }, (_, i) => ({ timeS: 60 * i, blockC: 12 + 3 * i + 0.2 * i * i }))
+    for (const readings of [even, faster]) expect(() => fitHeatTest({ ...test12, readings })).toThrow(/does not tell the loss/)
+  })
+  it('read all at one time', () => {
+    const readings = Array.from({ length: 6 }, (_, i) => ({ timeS: 60, blockC: 12 + i }))
+    expect(() => fitHeatTest({ ...test12, readings })).toThrow(NoAnswer)
+  })
   it('too short for its accuracy: half a minute of a block that takes eleven', () => {
     const readings = run({ capacity: 400, loss: 0.6, lastS: 30 })
     expect(() => fitHeatTest({ ...test12, readings })).toThrow(/does not tell the loss/)
