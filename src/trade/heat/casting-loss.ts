@@ -15,7 +15,7 @@ export interface CastingLoss {
 }
 
 /** Film coefficients at a surface temperature. */
-export function filmsAt({ film, emissivityRatio, airC, altitudeM }: Plain<CastingLoss>, surfaceC: number) {
+function filmsAt({ film, emissivityRatio, airC, altitudeM }: Plain<CastingLoss>, surfaceC: number) {
   const filmWPerM2K = filmAt(film, { surfaceC, airC, altitudeM })
   if (emissivityRatio === null) return { filmWPerM2K, radiationWPerM2K: null, wholeWPerM2K: filmWPerM2K }
   const hrWPerM2K = radiationWPerM2K({ emissivityRatio, surfaceC, airC })

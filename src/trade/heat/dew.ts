@@ -5,7 +5,7 @@ import * as moist from './moist-air.ts'
 import * as saturation from './saturation.ts'
 import * as wet from './wet-bulb.ts'
 
-export type Moisture =
+type Moisture =
   | { readonly by: 'humidity'; readonly humidityPercent: Given }
   /** Above 0 °C the bulb carries water, at and below it ice. */
   | { readonly by: 'wet-bulb'; readonly wetBulbC: Given }

@@ -3,6 +3,7 @@ import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { airAt } from './air-at.ts'
 import * as atmosphere from './atmosphere.ts'
+import { hilpertRatio, plateRatio } from './forced-nusselt.ts'
 import * as moving from './moving-air.ts'
 import * as still from './still-air.ts'
 
@@ -59,9 +60,9 @@ function nusseltRatio(film: ByAir, air: Between): number {
     case 'churchill-bernstein':
       return moving.cylinderNusseltRatio(flow(film, air))
     case 'hilpert':
-      return moving.hilpertRatio(flow(film, air))
+      return hilpertRatio(flow(film, air))
     case 'flat-plate':
-      return moving.plateRatio(flow(film, air))
+      return plateRatio(flow(film, air))
     case 'vertical-plate':
       return still.verticalPlateNusseltRatio(rise(film, air))
     case 'horizontal-cylinder':
@@ -69,7 +70,7 @@ function nusseltRatio(film: ByAir, air: Between): number {
     case 'mixed-cylinder':
       return together(moving.cylinderNusseltRatio(flow(film, air)), still.horizontalCylinderNusseltRatio(rise(film, air)), 4)
     case 'mixed-plate':
-      return together(moving.plateRatio(flow(film, air)), still.verticalPlateNusseltRatio(rise(film, air)), 3)
+      return together(plateRatio(flow(film, air)), still.verticalPlateNusseltRatio(rise(film, air)), 3)
   }
 }
 

@@ -25,15 +25,6 @@ export const cylinderNusseltRatio = formula('cylinderNusseltRatio', {
       (1 + (reynoldsRatio / 282000) ** 0.625) ** 0.8
 })
 
-/** Coefficient and exponent of Hilpert's rows, each good up to a Reynolds number; the first begins at 0.4. */
-const HILPERT = [
-  { upTo: 4, coefficientFactor: 0.989, exponentFactor: 0.33 },
-  { upTo: 40, coefficientFactor: 0.911, exponentFactor: 0.385 },
-  { upTo: 4000, coefficientFactor: 0.683, exponentFactor: 0.466 },
-  { upTo: 40000, coefficientFactor: 0.193, exponentFactor: 0.618 },
-  { upTo: 400000, coefficientFactor: 0.027, exponentFactor: 0.805 }
-] as const
-
 export const hilpertNusseltRatio = formula('hilpertNusseltRatio', {
   says: 'Nusselt number of a cylinder across the flow, Hilpert',
   symbol: 'Nu',
@@ -61,19 +52,3 @@ export const plateNusseltRatio = formula('plateNusseltRatio', {
   source: SOURCES['flat-plate'],
   of: ({ reynoldsRatio, prandtlRatio }) => (0.037 * reynoldsRatio ** 0.8 - 871) * prandtlRatio ** (1 / 3)
 })
-
-export interface Flow {
-  readonly reynoldsRatio: number
-  readonly prandtlRatio: number
-}
-
-export function hilpertRatio({ reynoldsRatio, prandtlRatio }: Flow): number {
-  const { coefficientFactor, exponentFactor } = HILPERT.find(({ upTo }) => reynoldsRatio <= upTo) ?? HILPERT[4]
-  return hilpertNusseltRatio({ coefficientFactor, exponentFactor, reynoldsRatio, prandtlRatio })
-}
-
-export function plateRatio({ reynoldsRatio, prandtlRatio }: Flow): number {
-  return reynoldsRatio <= 5e5
-    ? laminarPlateNusseltRatio({ reynoldsRatio, prandtlRatio })
-    : plateNusseltRatio({ reynoldsRatio, prandtlRatio })
-}

@@ -31,7 +31,7 @@ export function warm({ powerW, massKg, heatJPerKgK, areaM2, airC, altitudeM, sta
 type Cooling = Pick<Plain<Warm>, 'film' | 'powerW' | 'areaM2' | 'airC' | 'altitudeM'>
 
 /** The film at the steady temperature, where it has to hold. */
-export function steadyFilm({ film, powerW, areaM2, airC, altitudeM }: Cooling) {
+function steadyFilm({ film, powerW, areaM2, airC, altitudeM }: Cooling) {
   if (film.by === 'value') return { filmWPerM2K: film.filmWPerM2K, buoyancyRatio: null }
   const at = (surfaceC: number) => ({ surfaceC, airC, altitudeM })
   const lostW = (surfaceC: number) => filmAt(film, at(surfaceC)) * areaM2 * (surfaceC - airC)

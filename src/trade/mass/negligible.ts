@@ -10,7 +10,7 @@ const NEGLIGIBLE = [
   { below: 50000 * POUND_KG, changeKg: 2 * POUND_KG }
 ] as const
 
-export const negligibleKg = fact('negligibleKg', {
+const negligibleKg = fact('negligibleKg', {
   says: 'greatest change of mass that is negligible',
   symbol: 'mn',
   source: SOURCES['ac-43.13-1b-10-2']

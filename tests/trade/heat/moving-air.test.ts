@@ -1,13 +1,8 @@
 // Table: recalled answers of textbook examples (memory); property: pieces of a correlation meet where one ends and the next begins.
 import { describe, expect, it } from 'vitest'
 import { OutsideRange } from '../../../src/formula/outside-range.ts'
-import {
-  cylinderNusseltRatio,
-  hilpertRatio,
-  laminarPlateNusseltRatio,
-  plateNusseltRatio,
-  plateRatio
-} from '../../../src/trade/heat/moving-air.ts'
+import { hilpertRatio, plateRatio } from '../../../src/trade/heat/forced-nusselt.ts'
+import { cylinderNusseltRatio, laminarPlateNusseltRatio, plateNusseltRatio } from '../../../src/trade/heat/moving-air.ts'
 
 describe('recalled from Incropera, Fundamentals of Heat and Mass Transfer (memory)', () => {
   it('example 7.1: a plate at Re 9597, Pr 0.687 has Nu 57.4', () => {
