@@ -59,7 +59,6 @@ const TITLES = {
   'alternative-fuel-table': ['US alternative-fuel property table, latent heat of gasoline', 'read-secondary'],
   'steady-flow': ['steady-flow energy equation', 'memory'],
   'incropera-contact': ['Incropera, Fundamentals of Heat and Mass Transfer, tables 3.1 and 3.2', 'memory'],
-  'incropera-epoxy': ['Incropera, Fundamentals of Heat and Mass Transfer, through example 3.2 of a textbook companion', 'read-secondary'],
   'lienhard-contact': ['Lienhard and Lienhard, A Heat Transfer Textbook, table 2.1', 'memory'],
   'incropera-a1': ['Incropera, table A.1, through example 3.9 of a textbook companion', 'read-secondary'],
   'camera-emissivity': ["emissivity table in a thermal-camera maker's manual", 'read-secondary'],

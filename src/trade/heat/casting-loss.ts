@@ -1,6 +1,7 @@
 import type { Given, Plain } from '../../formula/given.ts'
 import * as conduction from './conduction.ts'
 import { type Film, filmAt } from './film.ts'
+import * as heating from './heating.ts'
 import { radiationWPerM2K } from './radiation.ts'
 import { settledC } from './settle.ts'
 
@@ -23,11 +24,24 @@ function filmsAt({ film, emissivityRatio, airC, altitudeM }: Plain<CastingLoss>,
 }
 
 /** The same at the temperature that the casting settles at under a power. */
-export function filmsWhenSteady(x: Plain<CastingLoss>, powerW: number) {
+function filmsWhenSteady(x: Plain<CastingLoss>, powerW: number) {
   if (x.film.by === 'value' && x.emissivityRatio === null) return filmsAt(x, x.airC)
   const coldestC = Math.min(x.airC, machineOf(x).machineC)
   const lostW = (surfaceC: number) => castingLostW(x, surfaceC)
   return filmsAt(x, settledC({ powerW, lostW, coldestC, hottestC: 400 - x.airC }))
+}
+
+/** All that takes heat away as one conductance to one temperature, with the films as they are when it has settled. */
+export function outOf(x: Plain<CastingLoss>, powerW: number) {
+  const { filmWPerM2K, radiationWPerM2K, wholeWPerM2K } = filmsWhenSteady(x, powerW)
+  const { machineWPerK, machineC } = machineOf(x)
+  const lossWPerK = heating.lossWPerK({ filmWPerM2K: wholeWPerM2K, areaM2: x.areaM2 })
+  return {
+    filmWPerM2K,
+    radiationWPerM2K,
+    outWPerK: conduction.outWPerK({ lossWPerK, machineWPerK }),
+    outC: conduction.outC({ lossWPerK, airC: x.airC, machineWPerK, machineC })
+  }
 }
 
 /** Heat that leaves the casting at a surface temperature. */
@@ -37,6 +51,6 @@ export function castingLostW(x: Plain<CastingLoss>, surfaceC: number): number {
 }
 
 /** A casting bolted to nothing loses nothing that way. */
-export function machineOf({ machine, airC }: Plain<CastingLoss>) {
+function machineOf({ machine, airC }: Plain<CastingLoss>) {
   return machine ?? { machineWPerK: 0, machineC: airC }
 }

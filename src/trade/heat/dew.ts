@@ -66,7 +66,7 @@ function bulbVapourPa({ airC, wetBulbC, pressurePa }: { readonly airC: number; r
   const depressionK = wet.depressionK({ airC, wetBulbC })
   if (wetBulbC > 0) {
     const waterSaturationPa = saturation.waterSaturationPa({ airC: wetBulbC })
-    return wet.vapourPressurePa({ waterSaturationPa, wetBulbC, pressurePa, depressionK })
+    return wet.bulbVapourPressurePa({ waterSaturationPa, wetBulbC, pressurePa, depressionK })
   }
   const iceSaturationPa = saturation.iceSaturationPa({ airC: wetBulbC })
   return wet.icedVapourPressurePa({ iceSaturationPa, pressurePa, depressionK })

@@ -15,21 +15,23 @@ export interface HeatTest {
   readonly readings: readonly { readonly timeS: number; readonly blockC: number }[]
   /** How far a single reading may be off, either way. */
   readonly readingK: number
+  /** Where the readings stand. */
+  readonly at?: Given['at']
 }
 
-const capacityJPerK = fact('capacityJPerK', { says: 'heat capacity from the heat test', symbol: 'C', source: SOURCES['least-squares'] })
-const lossWPerK = fact('lossWPerK', { says: 'loss from the heat test', symbol: 'G', source: SOURCES['least-squares'] })
+export const capacityJPerK = fact('capacityJPerK', { says: 'heat capacity from the heat test', symbol: 'C', source: SOURCES['least-squares'] })
+export const lossWPerK = fact('lossWPerK', { says: 'loss from the heat test', symbol: 'G', source: SOURCES['least-squares'] })
 
 /**
  * Heat capacity and loss of one node, by least squares, with bounds to go on with: twice the standard error of each,
  * widened by the bounds of power and air. The errors of the two go together, so bounds of what follows from both come out wide.
  */
-export function fitHeatTest({ powerW, airC, readings, readingK }: HeatTest) {
+export function fitHeatTest({ powerW, airC, readings, readingK, at = ['heat-test'] }: HeatTest) {
   if (readings.length < 5) throw new OutsideRange('capacityJPerK', 'readingCount', readings.length, 5, 10000)
   const above = (air: number) => readings.map(({ timeS, blockC }) => ({ timeS, riseK: blockC - air }))
   const fits = [airC.value, airC.low, airC.high].map(air => fitted(above(air), readingK))
   const spreads = { capacity: fits.map(fit => fit.capacity), loss: fits.map(fit => fit.loss) }
-  const [capacity, loss] = [perWatt(spreads.capacity, powerW), perWatt(spreads.loss, powerW)]
+  const [capacity, loss] = [perWatt(spreads.capacity, powerW, at), perWatt(spreads.loss, powerW, at)]
   if (!(capacity.low > 0 && loss.low > 0)) throw tooShort()
   const how = () => `${readings.length} readings, ${fits[0]!.residualK.toPrecision(2)} K left over`
   recordStep(capacityJPerK, capacity.value, how)
@@ -43,10 +45,10 @@ interface Spread {
 }
 
 /** Times the power, at the worst ends of fits and power. */
-function perWatt(spreads: readonly Spread[], powerW: Given): Given {
+function perWatt(spreads: readonly Spread[], powerW: Given, at: Given['at']): Given {
   const low = powerW.low * Math.min(...spreads.map(s => s.value - 2 * s.error))
   const high = powerW.high * Math.max(...spreads.map(s => s.value + 2 * s.error))
-  return new Given(powerW.value * spreads[0]!.value, { low, high, at: ['heat-test'] })
+  return new Given(powerW.value * spreads[0]!.value, { low, high, at, assumed: powerW.assumed })
 }
 
 function fitted(unsorted: readonly Reading[], readingK: number) {

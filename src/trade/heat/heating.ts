@@ -46,6 +46,16 @@ export const gapK = formula('gapK', {
   of: ({ steadyC, blockC }) => steadyC - blockC
 })
 
+/** Nought: the target is only reached in the end, that is never. */
+export const holdMarginK = formula('holdMarginK', {
+  says: 'steady temperature above the target',
+  symbol: 'mh',
+  equation: 'Ts - Tt',
+  inputs: { steadyC: ['Ts', -100, 1e9], targetC: ['Tt', -100, 2000] },
+  source: SOURCES.arithmetic,
+  of: ({ steadyC, targetC }) => steadyC - targetC
+})
+
 export const timeToTargetS = formula('timeToTargetS', {
   says: 'time from the start to the target',
   symbol: 't',

@@ -1,7 +1,8 @@
 import { SOURCES } from '../../formula/source.ts'
 import { type Figure, figure } from './figure.ts'
 
-const { nadca, 'callister-b': callister, 'incropera-a1': incropera, 'materials-site': site, 'caster-page': caster } = SOURCES
+const nadca = SOURCES.nadca
+const { 'callister-b': callister, 'incropera-a1': incropera, 'materials-site': site, 'caster-page': caster } = SOURCES
 
 /** What a block is made of, as far as warming it goes. Null: no figure was found. */
 export interface Material {

@@ -2,7 +2,7 @@ import { fact } from '../../formula/formula.ts'
 import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { recordStep } from '../../formula/working.ts'
-import { type CastingLoss, filmsWhenSteady, machineOf } from './casting-loss.ts'
+import { type CastingLoss, outOf } from './casting-loss.ts'
 import * as conduction from './conduction.ts'
 import { type Coupled, coupledAt, type Settled } from './coupled.ts'
 import * as heating from './heating.ts'
@@ -28,6 +28,7 @@ export function twoNode(x: Plain<TwoNode>) {
     castingC: settled.castingC,
     fastS: settled.fastS,
     slowS: settled.slowS,
+    holdMarginK: x.targetC === null ? null : heating.holdMarginK({ steadyC: settled.castingC, targetC: x.targetC }),
     timeToTargetS: x.targetC === null ? null : castingTimeS(pair, settled, x.targetC),
     filmWPerM2K,
     radiationWPerM2K
@@ -36,16 +37,14 @@ export function twoNode(x: Plain<TwoNode>) {
 
 /** The constants of the pair, with the films that it was worked out with. */
 export function pairOf({ powerW, body, casting, joint, loss, startC }: Plain<TwoNode>) {
-  const { filmWPerM2K, radiationWPerM2K, wholeWPerM2K } = filmsWhenSteady(loss, powerW)
-  const { machineWPerK, machineC } = machineOf(loss)
-  const lossWPerK = heating.lossWPerK({ filmWPerM2K: wholeWPerM2K, areaM2: loss.areaM2 })
+  const { filmWPerM2K, radiationWPerM2K, outWPerK, outC } = outOf(loss, powerW)
   const pair: Coupled = {
     powerW,
     bodyJPerK: heating.capacityJPerK(body),
     castingJPerK: heating.capacityJPerK(casting),
     jointWPerK: conduction.jointWPerK(joint),
-    outWPerK: conduction.outWPerK({ lossWPerK, machineWPerK }),
-    outC: conduction.outC({ lossWPerK, airC: loss.airC, machineWPerK, machineC }),
+    outWPerK,
+    outC,
     startC
   }
   return { filmWPerM2K, radiationWPerM2K, pair }

@@ -14,8 +14,9 @@ export interface WarmUp {
 export function warmUp({ powerW, capacityJPerK, lossWPerK, airC, startC, targetC }: Plain<WarmUp>) {
   const steadyC = heating.steadyC({ airC, powerW, lossWPerK })
   const timeConstantS = heating.timeConstantS({ capacityJPerK, lossWPerK })
+  const holdMarginK = targetC === null ? null : heating.holdMarginK({ steadyC, targetC })
   const timeToTargetS = targetC === null ? null : timeToHoldS({ steadyC, startC, targetC, timeConstantS })
-  return { steadyC, timeConstantS, timeToTargetS }
+  return { steadyC, timeConstantS, holdMarginK, timeToTargetS }
 }
 
 interface Course {

@@ -23,9 +23,9 @@ export function warm({ powerW, massKg, heatJPerKgK, areaM2, airC, altitudeM, sta
   const { filmWPerM2K, buoyancyRatio } = steadyFilm({ film, powerW, areaM2, airC, altitudeM })
   const capacityJPerK = heating.capacityJPerK({ massKg, heatJPerKgK })
   const lossWPerK = heating.lossWPerK({ filmWPerM2K, areaM2 })
-  const { steadyC, timeConstantS, timeToTargetS } = warmUp({ powerW, capacityJPerK, lossWPerK, airC, startC, targetC })
+  const up = warmUp({ powerW, capacityJPerK, lossWPerK, airC, startC, targetC })
   const biotRatio = metal === null ? null : biot({ filmWPerM2K, massKg, areaM2, metal })
-  return { filmWPerM2K, steadyC, timeConstantS, timeToTargetS, biotRatio, buoyancyRatio }
+  return { ...up, filmWPerM2K, biotRatio, buoyancyRatio }
 }
 
 type Cooling = Pick<Plain<Warm>, 'film' | 'powerW' | 'areaM2' | 'airC' | 'altitudeM'>

@@ -10,7 +10,7 @@ export const depressionK = formula('depressionK', {
   of: ({ airC, wetBulbC }) => airC - wetBulbC
 })
 
-export const vapourPressurePa = formula('vapourPressurePa', {
+export const bulbVapourPressurePa = formula('bulbVapourPressurePa', {
   says: 'vapour pressure from a ventilated wet bulb, water on the bulb',
   symbol: 'e',
   equation: 'ew - 0.000653·(1 + 0.000944·tw)·p·Δt',

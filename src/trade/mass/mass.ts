@@ -1,4 +1,4 @@
-import { fact } from '../../formula/formula.ts'
+import { fact, type ResultFacts } from '../../formula/formula.ts'
 import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { recordStep } from '../../formula/working.ts'
@@ -22,20 +22,29 @@ export interface Mass {
   readonly limits: Limits | null
 }
 
-const totalKg = fact('massKg', { says: 'mass, all items together', symbol: 'm', source: SOURCES['weight-and-balance'] })
+export const massKg = fact('massKg', { says: 'mass, all items together', symbol: 'm', source: SOURCES['weight-and-balance'] })
+export const movedKg = fact('movedKg', { says: 'mass put on and taken off, added up', symbol: 'Δm', source: SOURCES['weight-and-balance'] })
 const totalKgM = fact('momentKgM', { says: 'moment, all items together', symbol: 'M', source: SOURCES['weight-and-balance'] })
 
 export function mass({ before, adds, limits }: Plain<Mass>) {
   const { massKg, momentKgM } = together([before, ...adds])
   const centreM = moment.centreM({ momentKgM, massKg })
   const margins = limits === null ? null : marginsAt(centreM, limits)
-  return { massKg, momentKgM, centreM, changeM: moment.changeM({ centreM, oldCentreM: before.armM }), margins }
+  return { massKg, momentKgM, centreM, changeM: moment.changeM({ centreM, oldCentreM: before.armM }), movedKg: movedBy(adds), margins }
+}
+
+/** A part taken off is a change as one put on is: the two are not set against each other. */
+function movedBy(adds: readonly Plain<Item>[]): number {
+  return summed(
+    movedKg,
+    adds.map(({ massKg }) => Math.abs(massKg))
+  )
 }
 
 export function together(items: readonly Plain<Item>[]) {
   const masses = items.map(({ massKg }) => massKg)
   const moments = items.map(({ massKg, armM }) => moment.momentKgM({ massKg, armM }))
-  return { massKg: summed(totalKg, masses), momentKgM: summed(totalKgM, moments) }
+  return { massKg: summed(massKg, masses), momentKgM: summed(totalKgM, moments) }
 }
 
 /** Both positive when the centre lies between the limits; `leastM` is the lesser. */
@@ -45,7 +54,7 @@ export function marginsAt(centreM: number, { forwardM, rearwardM }: Plain<Limits
   return { forwardMarginM, rearwardMarginM, leastM: Math.min(forwardMarginM, rearwardMarginM) }
 }
 
-function summed(facts: typeof totalKg | typeof totalKgM, numbers: readonly number[]): number {
+function summed(facts: ResultFacts, numbers: readonly number[]): number {
   const sum = numbers.reduce((a, b) => a + b, 0)
   recordStep(facts, sum, () => numbers.map(n => (n < 0 ? `(${Number(n.toPrecision(6))})` : `${Number(n.toPrecision(6))}`)).join(' + '))
   return sum

@@ -152,6 +152,7 @@ it('leaves each formula of the film once in the working, not the search for it',
     'G',
     'Ts',
     'τ',
+    'mh',
     'θ',
     'θ',
     't'
