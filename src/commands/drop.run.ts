@@ -2,6 +2,7 @@ import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { good, type Outcome } from '../quantity/fault.ts'
 import { parseQuantity } from '../quantity/parse-quantity.ts'
 import { tooMuch } from '../rules/drop/too-much.ts'
+import type { Finding } from '../rules/finding.ts'
 import type { Limit } from '../rules/judge.ts'
 import { dropLimit } from '../rules/practice/practice.ts'
 import { asked } from '../rules/rule.ts'
@@ -49,13 +50,21 @@ export const run: Run = quickSum(description, readers, words => {
       power: [feed.loadW, r => r.loadW]
     },
     findings: r =>
-      words.limit === null && words.practice === null ? [] : [asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit })],
+      words.limit === null && words.practice === null
+        ? []
+        : [returned(words, asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit }))],
     cautions: r => cautionsOf(words, kind, r.loadW?.high)
   })
 })
 
 type DropWords = Words<typeof description.rows, typeof readers>
 type Refusal = readonly Diagnostic[]
+
+/** The way back that nobody gave is assumed, and so allows at best a caution. */
+function returned({ return: by, 'return-length': back }: DropWords, finding: Finding): Finding {
+  if (finding.verdict !== 'pass' || by === 'structure' || back !== null) return finding
+  return { ...finding, verdict: 'caution', says: `${finding.says}; hangs on what was assumed: return-length (the length of the feed)` }
+}
 
 /** A limit as a share of the bus, or in volts. */
 function readLimit(text: string): Outcome<Limit & { readonly unit: '%' | 'V' }> {
