@@ -17,6 +17,8 @@ const PAGE = readFileSync('docs/results.md', 'utf8')
 const WHOLE: { readonly [command: string]: readonly string[] } = {
   thread: ['thread --list'],
   hole: ['hole --thread M10 --found-diameter 7.5mm --found-depth 22mm --metal-below 5mm --wall 4mm'],
+  dew: ['dew --air 4°C --humidity 78% --surface 5°C'],
+  warm: ['warm --power 18W --mass 0.45kg --material A380 --area 0.03m2 --air 4°C --airflow 2m/s --size 60mm --target 9°C'],
   seat: ['seat --thread M10 --thread-length 12mm --thread-depth 11mm --stack 1mm --overall 14mm --floor-depth 13mm']
 }
 const SUMS = COMMANDS.filter(({ name }) => PAGE.includes(`\n### ${name}\n`))

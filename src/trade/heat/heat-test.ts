@@ -19,7 +19,11 @@ export interface HeatTest {
   readonly at?: Given['at']
 }
 
-export const capacityJPerK = fact('capacityJPerK', { says: 'heat capacity from the heat test', symbol: 'C', source: SOURCES['least-squares'] })
+export const capacityJPerK = fact('capacityJPerK', {
+  says: 'heat capacity from the heat test',
+  symbol: 'C',
+  source: SOURCES['least-squares']
+})
 export const lossWPerK = fact('lossWPerK', { says: 'loss from the heat test', symbol: 'G', source: SOURCES['least-squares'] })
 
 /**

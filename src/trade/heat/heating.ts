@@ -10,6 +10,16 @@ export const capacityJPerK = formula('capacityJPerK', {
   of: ({ massKg, heatJPerKgK }) => massKg * heatJPerKgK
 })
 
+/** What is taken for the size of a block of which only the surface is known. */
+export const compactSizeMm = formula('compactSizeMm', {
+  says: 'diameter of a cylinder as long as it is thick, of this surface',
+  symbol: 'L',
+  equation: '1000·√(A/(1.5·π))',
+  inputs: { areaM2: ['A', 1e-5, 10] },
+  source: SOURCES.geometry,
+  of: ({ areaM2 }) => 1000 * Math.sqrt(areaM2 / (1.5 * Math.PI))
+})
+
 export const lossWPerK = formula('lossWPerK', {
   says: 'heat lost to the air by one kelvin',
   symbol: 'G',

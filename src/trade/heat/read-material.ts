@@ -36,7 +36,12 @@ export function readMaterial(text: string, at: readonly (string | number)[] = ['
 function bySpecificHeat(text: string, at: Given['at']): Outcome<BlockMaterial> {
   const heat = parseQuantity('specific-heat', text)
   if (!heat.ok) return heat
-  return good({ says: 'a block of given specific heat', heatJPerKgK: new Given(heat.value.value, { ...heat.value, at }), source: null, metal: null })
+  return good({
+    says: 'a block of given specific heat',
+    heatJPerKgK: new Given(heat.value.value, { ...heat.value, at }),
+    source: null,
+    metal: null
+  })
 }
 
 function fromTable({ value, low, high }: Figure, at: Given['at']): Given {

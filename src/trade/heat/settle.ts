@@ -17,7 +17,7 @@ export function settledC({ powerW, lostW, coldestC, hottestC }: Settling): numbe
     // Beyond the range the loss is only guessed, along a straight line: enough to name the temperature that is outside.
     if (atHottestW < powerW) {
       const wouldBeC = coldestC + ((hottestC - coldestC) * powerW) / atHottestW
-      throw new OutsideRange('filmWPerM2K', 'surfaceC', wouldBeC, coldestC, hottestC)
+      throw new OutsideRange('filmWPerM2K', 'surfaceC', wouldBeC, coldestC, hottestC, 'film coefficient')
     }
     return crossing(surfaceC => lostW(surfaceC) - powerW, coldestC, hottestC)
   })
