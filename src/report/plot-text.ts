@@ -1,4 +1,3 @@
-import stringWidth from 'string-width'
 import { showNumber } from '../quantity/show.ts'
 import type { Plot, Table } from './answer.ts'
 
@@ -15,7 +14,7 @@ export function plotText({ columns, rows, plot }: Plotted, width: number): strin
   const lineOf = (y: number) => Math.round(((HEIGHT - 1) * (high - y)) / (high - low || 1))
   const shown = columns.find(({ key }) => key === plot.y)?.shown ?? 'plain'
   const labels = new Map([high, low].map(y => [lineOf(y), showNumber(y, shown)]))
-  const gutter = Math.max(...[...labels.values()].map(label => stringWidth(label)))
+  const gutter = Math.max(...[...labels.values()].map(label => label.length))
   const across = Math.min(WIDEST, Math.max(NARROWEST, width - gutter - 2))
   const lines = Array.from({ length: HEIGHT }, (_, line) => {
     const names = plot.levels.flatMap(({ name, value }) => (lineOf(value) === line ? [`${name} ${showNumber(value, shown)}`] : []))
