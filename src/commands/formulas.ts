@@ -5,6 +5,19 @@ import * as feed from '../trade/circuit/feed.ts'
 import * as load from '../trade/circuit/load.ts'
 import * as ratingShare from '../trade/circuit/rating-share.ts'
 import * as switchOn from '../trade/circuit/switch-on.ts'
+import * as air from '../trade/heat/air.ts'
+import * as airCooling from '../trade/heat/air-cooling.ts'
+import * as atmosphere from '../trade/heat/atmosphere.ts'
+import * as conduction from '../trade/heat/conduction.ts'
+import * as film from '../trade/heat/film.ts'
+import * as fixedPower from '../trade/heat/fixed-power.ts'
+import * as heating from '../trade/heat/heating.ts'
+import * as moistAir from '../trade/heat/moist-air.ts'
+import * as movingAir from '../trade/heat/moving-air.ts'
+import * as radiation from '../trade/heat/radiation.ts'
+import * as saturation from '../trade/heat/saturation.ts'
+import * as stillAir from '../trade/heat/still-air.ts'
+import * as wetBulb from '../trade/heat/wet-bulb.ts'
 import * as clearance from '../trade/hole/clearance.ts'
 import * as depth from '../trade/hole/depth.ts'
 import * as gap from '../trade/hole/gap.ts'
@@ -20,6 +33,7 @@ import * as strip from '../trade/joint/strip.ts'
 import * as tappingTorque from '../trade/joint/tapping-torque.ts'
 import * as torqueArm from '../trade/joint/torque-arm.ts'
 import * as torqueWrench from '../trade/joint/torque-wrench.ts'
+import * as moment from '../trade/mass/moment.ts'
 import * as basic from '../trade/thread/basic.ts'
 import * as formingDrill from '../trade/thread/forming-drill.ts'
 import * as insertHole from '../trade/thread/insert-hole.ts'
@@ -36,7 +50,9 @@ export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
   thread: [basic, threadHeight, stressArea, formingDrill, unifiedTolerance, mouthChamfer, runOut, insertHole, insertWall, taper],
   hole: [oldBottom, clearance, depth, tapping, gap],
   joint: [shearArea, strip, torqueArm, preload, body, bearing, strengthRatio, preloadScatter, tappingTorque, torqueWrench],
-  circuit: [conductors, feed, constantPower, load, ratingShare, switchOn]
+  circuit: [conductors, feed, constantPower, load, ratingShare, switchOn],
+  heat: [saturation, moistAir, wetBulb, atmosphere, heating, film, air, movingAir, stillAir, radiation, conduction, fixedPower, airCooling],
+  mass: [moment]
 }
 
 export function formulasOf(files: readonly object[]): readonly Facts[] {

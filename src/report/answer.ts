@@ -62,6 +62,15 @@ export interface Table {
   readonly name: string
   readonly columns: readonly Column[]
   readonly rows: readonly { readonly [key: string]: number | string | boolean | null }[]
+  /** Drawn as a curve for the eye, in place of its columns. */
+  readonly plot?: Plot
+}
+
+/** Which column runs along and which up, and the levels drawn across. */
+export interface Plot {
+  readonly x: string
+  readonly y: string
+  readonly levels: readonly { readonly name: string; readonly value: number }[]
 }
 
 /** A line of working, and at which end of the bounds it was worked. */

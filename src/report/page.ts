@@ -5,6 +5,7 @@ import { columnsText } from './columns.ts'
 import { sectionText } from './drawing/section-text.ts'
 import { cellText, spreadText, valueText } from './figures.ts'
 import { verdictLines } from './findings-text.ts'
+import { plotText } from './plot-text.ts'
 import { workingText } from './working-text.ts'
 
 export interface Page {
@@ -54,7 +55,8 @@ function resultsText(results: readonly Result[], width: number): string {
   return columnsText(columns, rows, width)
 }
 
-function tableText({ name, columns, rows }: Table, width: number, ink: ChalkInstance): string {
+function tableText({ name, columns, rows, plot }: Table, width: number, ink: ChalkInstance): string {
+  if (plot !== undefined) return `${ink.bold(name)}\n${plotText({ columns, rows, plot }, width)}`
   const headings = columns.map(column => ({
     heading: column.unit === '' ? column.name : `${column.name}, ${column.unit}`,
     right: rows.some(row => typeof row[column.key] === 'number'),

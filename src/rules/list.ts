@@ -2,6 +2,7 @@ import type { circuitFit } from '../fitting/circuit-fit.ts'
 import type { holeFit } from '../fitting/hole-fit.ts'
 import type { Bounded, BoundsOf } from '../formula/bounds.ts'
 import type { Span } from '../quantity/parse-quantity.ts'
+import { surfaceWet } from './dew/surface-wet.ts'
 import { tooMuch } from './drop/too-much.ts'
 import { aboveRating } from './heater/above-rating.ts'
 import { weak } from './heater/weak.ts'
@@ -15,6 +16,7 @@ import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
 import { outsideBand } from './joint/outside-band.ts'
 import type { Limit } from './judge.ts'
+import { outsideLimits } from './mass/outside-limits.ts'
 import type { Rule } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
@@ -22,6 +24,7 @@ import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
 import { tapered } from './thread/tapered.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
+import { neverReaches } from './warm/never-reaches.ts'
 
 type Fitted = BoundsOf<ReturnType<typeof holeFit>>
 
@@ -64,7 +67,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
 
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
-const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, tapered]
+const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, tapered, surfaceWet, neverReaches, outsideLimits]
 
 /** Every rule, whatever it is asked about. */
 export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES, ...QUICK_RULES]
