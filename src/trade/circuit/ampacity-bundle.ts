@@ -31,7 +31,10 @@ export const ECSS_BUNDLE = [
 ] as const
 
 /** Where no rule binds, the lowest published factor at each count. */
-const GENERAL_BUNDLE: readonly BundleRow[] = [...BOAT_BUNDLE, { leastCount: 2, factor: 0.9, source: SOURCES['ecss-bundle'] }]
+const GENERAL_BUNDLE: readonly BundleRow[] = [
+  ...BOAT_BUNDLE,
+  { leastCount: 2, factor: ECSS_BUNDLE[1].factor, source: SOURCES['ecss-bundle'] }
+]
 
 /** Null where the figure holds for a smaller bundle than this one and nothing published says what a larger one does. */
 export function bundleDerating({ column, contains }: PrintedCurrent, practice: Practice, bundleCount: number): Derating | null {

@@ -1,5 +1,6 @@
 import { formula } from '../../formula/formula.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
+import { riseK, type Surroundings } from './ampacity-ambient.ts'
 
 interface Anchor {
   readonly awg: number
@@ -38,3 +39,10 @@ export const bundledA = formula('bundledA', {
   source: SOURCES['ac-wire-example'],
   of: ({ freeAirA, altitudeFactor, bundleFactor }) => freeAirA * altitudeFactor * bundleFactor
 })
+
+/** One wire in free air at its own rise; null where no point of the curve of its size is known. */
+export function freeAirOf(awg: number, { insulationC, ambientC }: Surroundings): number | null {
+  const anchor = FREE_AIR_ANCHORS.find(anchor => anchor.awg === awg)
+  if (anchor === undefined) return null
+  return freeAirA({ anchorA: anchor.anchorA, anchorRiseK: anchor.anchorRiseK, riseK: riseK({ insulationC, ambientC }) })
+}

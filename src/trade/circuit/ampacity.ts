@@ -8,6 +8,7 @@ import { BOAT_TABLE } from './ampacity-boat.ts'
 import { bundleDerating } from './ampacity-bundle.ts'
 import { type Conductor, conductorName, type Practice } from './ampacity-conductor.ts'
 import type { Derating } from './ampacity-derating.ts'
+import { freeAirOf } from './ampacity-free-air.ts'
 import { type AmpacityTable, type PrintedCurrent, printedCurrent } from './ampacity-table.ts'
 
 export interface AmpacityGiven {
@@ -30,6 +31,8 @@ export interface Ampacity {
   readonly bundle: Derating
   readonly ambient: Derating
   readonly altitude: Derating
+  /** One such wire in free air, where a point of the aircraft curve is known; else null. For comparison, not for choosing. */
+  readonly freeAirA: number | null
   readonly source: Source
   readonly says: string
 }
@@ -88,6 +91,7 @@ function derated(x: Plain<AmpacityGiven>, { name }: AmpacityTable, printed: Prin
     bundle,
     ambient,
     altitude,
+    freeAirA: x.practice === 'aircraft' ? freeAirOf(printed.awg, x) : null,
     source: column.source,
     says: SAYS[x.practice]
   }

@@ -91,6 +91,17 @@ describe('ampacity', () => {
     expect(figure({ ambientC: 60 }).ampacityA).toBeCloseTo(26.9099, 4)
   })
 
+  it('shows one wire in free air beside the aircraft figure, and never lower', () => {
+    // 47 · √(75/150) = 33.234
+    expect(figure({ practice: 'aircraft' }).freeAirA).toBeCloseTo(33.234, 3)
+    for (const awg of [14, 20, 22])
+      for (const insulationC of [105, 150, 200]) {
+        const found = figure({ practice: 'aircraft', conductor: { standard: 'awg', awg }, insulationC, ambientC: 70 })
+        expect(found.freeAirA).toBeGreaterThan(found.ampacityA)
+      }
+    expect(figure({}).freeAirA).toBeNull()
+  })
+
   it('scales the aircraft figure by the rise above 70 °C', () => {
     // By hand: 10 · √(20/35) = 7.5593.
     expect(figure({ practice: 'aircraft', ambientC: 85 }).ampacityA).toBeCloseTo(7.5593, 4)
