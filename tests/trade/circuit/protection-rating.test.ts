@@ -21,6 +21,11 @@ it('gives a reason for each one it turns down', () => {
   expect(candidates).toHaveLength(13)
 })
 
+it('stands on the limit of the wire and not above it', () => {
+  expect(objections({ ...NEED, wireLimitA: 10 }, 10)).toEqual([])
+  expect(objections({ ...NEED, wireLimitA: 9.99 }, 10)).toEqual(['above the 9.99 A that this wire may have before it'])
+})
+
 it('has none where the load wants more than the wire may have', () => {
   expect(ratingChoice({ ...NEED, loadA: 16 }).ratingA).toBeNull()
   expect(ratingChoice({ ...NEED, wireLimitA: null, loadA: 16 }).ratingA).toBe(25)
