@@ -1,22 +1,97 @@
-// Builds src into dist: one entry, one lazily loaded piece per command.
-import { rmSync } from 'node:fs'
+// Builds src into dist: every module that is imported late becomes one file of its own with all it needs,
+// so that a command opens two or three files. Splitting shared code apart would make it open dozens.
+import { readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { basename, resolve } from 'node:path'
 import { build } from 'esbuild'
 
-rmSync('dist', { recursive: true, force: true })
+const { version } = JSON.parse(readFileSync('package.json', 'utf8'))
+const OUT = 'dist'
+const outName = file => basename(file).replace(/\.ts$/, '.js')
 
-const { metafile } = await build({
-  entryPoints: ['src/main.ts'],
-  outdir: 'dist',
-  bundle: true,
-  splitting: true,
-  format: 'esm',
-  platform: 'node',
-  target: 'node20.19',
-  chunkNames: 'pieces/[name]-[hash]',
-  legalComments: 'linked',
-  metafile: true,
-  logLevel: 'warning',
-  // CommonJS libraries inside the bundle still call require() for Node's own modules.
-  banner: { js: "import { createRequire as fettleRequire } from 'node:module'; const require = fettleRequire(import.meta.url);" }
+/** Leaves a late import standing as an import of the built file, and notes that this file is to be built. */
+const late = found => ({
+  name: 'late',
+  setup({ onResolve }) {
+    onResolve({ filter: /^\..*\.ts$/ }, ({ kind, path, resolveDir }) => {
+      if (kind !== 'dynamic-import') return undefined
+      found.add(resolve(resolveDir, path))
+      return { path: `./${outName(path)}`, external: true }
+    })
+  }
 })
-console.log(`built ${Object.keys(metafile.outputs).length} files into dist`)
+
+/** The option parser would load it at every start, only to start programs that are not ours. */
+const noChildProcess = {
+  name: 'no child process',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^node:child_process$/ }, ({ path }) => ({ path, namespace: 'left-out' }))
+    onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({ contents: 'export {}' }))
+  }
+}
+
+const bundled = { bundle: true, format: 'esm', platform: 'node', target: 'node20.19', logLevel: 'warning' }
+
+/** Every scale of every unit, worked out once here by the library, so that no command has to load it. */
+async function scales() {
+  const contents = "export { KINDS } from './kinds.ts'; export { scaleOf } from './conversion.ts'"
+  const { outputFiles } = await build({ ...bundled, stdin: { contents, resolveDir: resolve('src/quantity'), loader: 'ts' }, write: false })
+  const { KINDS, scaleOf } = await import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`)
+  const ratio = ({ top, bottom }) => [String(top), String(bottom)]
+  const row = ({ times, plus }) => [...ratio(times), ...ratio(plus)]
+  const ofKind = (kind, { units }) => Object.fromEntries(Object.keys(units).map(label => [label, row(scaleOf(kind, label))]))
+  return Object.fromEntries(Object.entries(KINDS).map(([kind, rows]) => [kind, ofKind(kind, rows)]))
+}
+
+const scalesByTable = table => ({
+  name: 'scales by table',
+  setup({ onLoad }) {
+    onLoad({ filter: /src\/quantity\/conversion\.ts$/ }, () => ({
+      loader: 'ts',
+      contents: `import { Exact } from './exact.ts'
+        const SCALES = ${JSON.stringify(table)}
+        const ONE = [1, 1, 0, 1]
+        export function scaleOf(kind, label) {
+          const [a, b, c, d] = (SCALES[kind]?.[label] ?? ONE).map(BigInt)
+          return { times: new Exact(a, b), plus: new Exact(c, d) }
+        }`
+    }))
+  }
+})
+
+async function built(file, table) {
+  const found = new Set()
+  const { metafile } = await build({
+    entryPoints: [file],
+    outfile: `${OUT}/${outName(file)}`,
+    ...bundled,
+    minifyWhitespace: true,
+    minifySyntax: true,
+    legalComments: 'eof',
+    metafile: true,
+    plugins: [late(found), noChildProcess, scalesByTable(table)],
+    define: { FETTLE_VERSION: JSON.stringify(version) },
+    // CommonJS libraries inside the bundle still call require() for Node's own modules.
+    banner: { js: "import { createRequire as fettleRequire } from 'node:module'; const require = fettleRequire(import.meta.url);" }
+  })
+  return { inputs: kept(metafile.outputs), late: [...found] }
+}
+
+/** What is in a built file: not what was only looked at. */
+function kept(outputs) {
+  const files = Object.values(outputs).flatMap(({ inputs }) => Object.entries(inputs))
+  return files.flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : []))
+}
+
+rmSync(OUT, { recursive: true, force: true })
+const table = await scales()
+const pieces = {}
+const waiting = [resolve('src/main.ts')]
+for (const file of waiting) {
+  const name = outName(file)
+  if (pieces[name] !== undefined) throw new Error(`two late modules are both named ${name}`)
+  const { inputs, late: next } = await built(file, table)
+  pieces[name] = { inputs, late: next.map(outName) }
+  waiting.push(...next.filter(one => !waiting.includes(one)))
+}
+writeFileSync(`${OUT}/pieces.json`, `${JSON.stringify(pieces, null, 1)}\n`)
+console.log(`built ${waiting.length} files into ${OUT}`)

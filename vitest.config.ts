@@ -1,10 +1,14 @@
 import { defineConfig } from 'vitest/config'
+import { OutsideReporter } from './tests/outside-reporter.ts'
 
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
-    testTimeout: 30_000,
-    hookTimeout: 60_000,
+    reporters: [['default', { summary: false }], new OutsideReporter()],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+    silent: 'passed-only',
     coverage: { include: ['src/**'] }
-  }
+  },
+  define: { FETTLE_VERSION: JSON.stringify('test') }
 })

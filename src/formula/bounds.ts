@@ -39,6 +39,12 @@ export function boundsOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Bounds
   return withLeaves(evaluator.centre, () => bound(evaluator, leaf++, { loose, assumed, moves })) as BoundsOf<R>
 }
 
+/** The calculation once, at the nominal: every number without bounds. */
+export function nominalOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): BoundsOf<R> {
+  const { centre } = evaluatorOf(tree, calculation)
+  return withLeaves(centre, exactly) as BoundsOf<R>
+}
+
 /** All results with one input at each end of its bounds and the others nominal. */
 interface Ends extends Loose {
   readonly down: Float64Array
@@ -69,10 +75,7 @@ function bound(evaluator: Evaluator, leaf: number, { loose, assumed, moves }: In
     value,
     low: 0 - low.best,
     high: high.best,
-    rss: [
-      value - Math.hypot(...steps.map(s => Math.min(0, s.down, s.up))),
-      value + Math.hypot(...steps.map(s => Math.max(0, s.down, s.up)))
-    ],
+    rss: spread(value, steps),
     shares: steps
       .map(({ given, down, up }) => ({ given, move: Math.max(Math.abs(down), Math.abs(up)) }))
       .filter(({ move }) => move > 0)
@@ -87,4 +90,18 @@ function bound(evaluator: Evaluator, leaf: number, { loose, assumed, moves }: In
 /** A number that nothing moves: what the user set, or what follows from nothing uncertain. */
 export function exactly(value: number): Bounded {
   return { value, low: value, high: value, rss: [value, value], shares: [], hangsOn: [], turned: [], lowAt: [], highAt: [] }
+}
+
+/** A number that was set or chosen, exact; assumed where nobody chose it. */
+export function asChosen(given: Given): Bounded {
+  return { ...exactly(given.value), hangsOn: given.assumed === undefined ? [] : [given] }
+}
+
+/** What never comes to an end stays so: the moves are no distance from it. */
+function spread(value: number, steps: readonly { readonly down: number; readonly up: number }[]): readonly [number, number] {
+  if (!Number.isFinite(value)) return [value, value]
+  return [
+    value - Math.hypot(...steps.map(s => Math.min(0, s.down, s.up))),
+    value + Math.hypot(...steps.map(s => Math.max(0, s.down, s.up)))
+  ]
 }

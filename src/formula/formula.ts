@@ -38,7 +38,7 @@ export function formula<const G extends UnitName, const I extends Inputs>(gives:
   const call = (x: Numbers<I>): number => {
     for (const [name, [, least, greatest]] of ranges) {
       const value = x[name as keyof I]
-      if (!(value >= least && value <= greatest)) throw new OutsideRange(gives, name, value, least, greatest)
+      if (!(value >= least && value <= greatest)) throw new OutsideRange(gives, name, value, least, greatest, rest.says)
     }
     const value = of(x)
     record(facts, x, value)

@@ -11,8 +11,8 @@ export function leavesOf(results: unknown, path: readonly string[] = []): readon
 }
 
 /** The same result with something else in place of each number, taken in the order of `leavesOf`. */
-export function withLeaves(results: unknown, next: () => unknown): unknown {
-  if (typeof results === 'number') return next()
+export function withLeaves(results: unknown, next: (number: number) => unknown): unknown {
+  if (typeof results === 'number') return next(results)
   if (typeof results !== 'object' || results === null) return results
   if (Array.isArray(results)) return results.map(child => withLeaves(child, next))
   return Object.fromEntries(Object.entries(results).map(([key, child]) => [key, withLeaves(child, next)]))

@@ -8,16 +8,19 @@ export class OutsideRange extends Error {
   readonly value: number
   readonly least: number
   readonly greatest: number
+  /** What the formula works out, in words. */
+  readonly says: string
   /** The given numbers behind it, strongest first; filled in where they are known. */
   from: readonly Given[] = []
 
-  constructor(formula: string, input: string, value: number, least: number, greatest: number) {
+  constructor(formula: string, input: string, value: number, least: number, greatest: number, says = wordsOf(formula)) {
     super(`${wordsOf(input)} outside the range of ${wordsOf(formula)}`)
     this.formula = formula
     this.input = input
     this.value = value
     this.least = least
     this.greatest = greatest
+    this.says = says
   }
 
   get found(): string {
@@ -25,7 +28,7 @@ export class OutsideRange extends Error {
   }
 
   get accepted(): string {
-    return `${this.least} to ${withUnit(this.greatest, this.input)}, for which ${wordsOf(this.formula)} is worked out`
+    return `${this.least} to ${withUnit(this.greatest, this.input)}, the range of: ${this.says}`
   }
 }
 

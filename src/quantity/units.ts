@@ -58,3 +58,6 @@ export function wordsOf(name: string): string {
     .replace(/[A-Z0-9]+/g, part => ` ${part.toLowerCase()}`)
     .trim()
 }
+
+/** Exact by definition (memory). */
+export const MM_PER_IN = 25.4

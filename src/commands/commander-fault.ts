@@ -1,0 +1,47 @@
+import type { CommanderError } from 'commander'
+import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
+import { nearest } from '../quantity/near.ts'
+import { quoted } from '../quantity/quoted.ts'
+import type { Description } from './describe.ts'
+
+const COMMON = ['--json', '--working', '--strict', '--no-color', '--help']
+
+/** What the option parser refused, as a fault of ours. */
+export function faultOfCommander(
+  { code, message }: CommanderError,
+  commands: readonly Description[],
+  command: Description | undefined
+): Diagnostic {
+  const word = /'([^']*)'/.exec(message)?.[1] ?? ''
+  const options = [...optionsOf(command), ...COMMON]
+  const fault = { found: quoted(word), where: onCommandLine(command?.name ?? 'fettle') }
+  if (code === 'commander.unknownCommand')
+    return known(
+      { ...fault, accepted: 'one of the commands that "fettle --help" lists' },
+      word,
+      commands.map(({ name }) => name)
+    )
+  if (code === 'commander.unknownOption')
+    return known({ ...fault, accepted: `the options that "fettle ${command?.name ?? ''} --help" lists` }, word, options)
+  if (code === 'commander.optionMissingArgument')
+    return { ...fault, found: `${word.split(' ')[0]} without a value`, accepted: word, where: onCommandLine(word.split(' ')[0]!) }
+  if (code === 'commander.missingArgument')
+    return {
+      ...fault,
+      found: 'nothing',
+      accepted: `<${word}>, as "fettle ${command?.examples[0] ?? ''}"`,
+      where: onCommandLine(`<${word}>`)
+    }
+  if (code === 'commander.excessArguments')
+    return { ...fault, found: 'a word too many', accepted: `as "fettle ${command?.examples[0] ?? ''}"` }
+  return { ...fault, found: quoted(message.replace(/^error: /, '')), accepted: `as "fettle ${command?.name ?? ''} --help" shows` }
+}
+
+function known(fault: Omit<Diagnostic, 'near'>, word: string, words: readonly string[]): Diagnostic {
+  const near = nearest(word, words)
+  return near === undefined ? fault : { ...fault, near }
+}
+
+function optionsOf(command: Description | undefined): readonly string[] {
+  return Object.entries(command?.rows ?? {}).flatMap(([name, row]) => (row.argument ? [] : [`--${name}`]))
+}

@@ -1,0 +1,81 @@
+import type { Kind } from '../quantity/kinds.ts'
+
+/** What an option or an argument takes. Help, reading, docs and completion are read off these rows. */
+export interface Row {
+  readonly takes: 'quantity' | 'span' | 'choice' | 'word' | 'flag'
+  readonly says: string
+  /** The placeholder in help, as `L` for a length. */
+  readonly value: string
+  readonly kind?: Kind
+  readonly of?: readonly string[]
+  readonly required?: true
+  /** The positional argument of its command; it may be several words. */
+  readonly argument?: true
+  /** Several values: after commas, or by repeating the option. */
+  readonly many?: 'comma' | 'repeat'
+  /** Taken when the option is left out: the text somebody would have typed, and why it is that. */
+  readonly default?: string
+  readonly why?: string
+}
+
+type Extra = Partial<Pick<Row, 'required' | 'argument' | 'many' | 'default' | 'why' | 'value'>>
+
+export function quantity<const K extends Kind, const E extends Extra = Record<never, never>>(
+  kind: K,
+  value: string,
+  says: string,
+  extra?: E
+) {
+  return { takes: 'quantity', kind, says, value, ...(extra as NoInfer<E>) } as const
+}
+
+export function span<const K extends Kind, const E extends Extra = Record<never, never>>(kind: K, says: string, extra?: E) {
+  return { takes: 'span', kind, says, value: 'LOW..HIGH', ...(extra as NoInfer<E>) } as const
+}
+
+export function choice<const O extends readonly string[], const E extends Extra = Record<never, never>>(of: O, says: string, extra?: E) {
+  return { takes: 'choice', of, says, value: of.join('|'), ...(extra as NoInfer<E>) } as const
+}
+
+/** A word that the trade room itself reads: a thread, a drill, a wire. */
+export function word<const E extends Extra = Record<never, never>>(value: string, says: string, extra?: E) {
+  return { takes: 'word', says, value, ...(extra as NoInfer<E>) } as const
+}
+
+export function flag(says: string) {
+  return { takes: 'flag', says, value: '' } as const
+}
+
+/** A subcommand: its words and options. The work is imported when it runs. */
+export interface Description<O extends Rows = Rows> {
+  readonly name: string
+  readonly summary: string
+  readonly rows: O
+  /** Command lines that run as they stand, without the program's name. */
+  readonly examples: readonly string[]
+  readonly load: () => Promise<{ readonly run: Run }>
+}
+
+export type Rows = { readonly [name: string]: Row }
+
+/** The words of one call as they were typed, by the name of their row. */
+export type Typed = { readonly [name: string]: string | readonly string[] | boolean | undefined }
+
+/** What every command is given beside its own words. */
+export interface Shell {
+  readonly out: (text: string) => void
+  readonly err: (text: string) => void
+  /** Columns of the terminal, or of the page it is piped to. */
+  readonly columns: number
+  readonly colour: boolean
+  readonly json: boolean
+  readonly working: boolean
+  readonly strict: boolean
+}
+
+/** Does the work of a command and gives the exit code. */
+export type Run = (typed: Typed, shell: Shell) => number | Promise<number>
+
+export function describe<const O extends Rows>(description: Description<O>): Description<O> {
+  return description
+}

@@ -1,0 +1,116 @@
+import type { Diagnostic } from '../quantity/diagnostic.ts'
+import { good, type Outcome } from '../quantity/fault.ts'
+import { parseQuantity } from '../quantity/parse-quantity.ts'
+import { tooMuch } from '../rules/drop/too-much.ts'
+import type { Limit } from '../rules/judge.ts'
+import { dropLimit } from '../rules/practice/practice.ts'
+import { asked } from '../rules/rule.ts'
+import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
+import { drop as calculation, type FedLoad, type WayBack } from '../trade/circuit/drop.ts'
+import * as feed from '../trade/circuit/feed.ts'
+import { readWire } from '../trade/circuit/wire-size.ts'
+import type { Run } from './describe.ts'
+import { drop as description } from './drop.ts'
+import { likewise } from './likewise.ts'
+import { quickSum } from './quick-sum.ts'
+import { refusal, refusalOf, refused } from './refusal.ts'
+import { sum, type Taken } from './sum.ts'
+import type { Words } from './words.ts'
+
+const readers = { wire: readWire, limit: readLimit }
+
+export const run: Run = quickSum(description, readers, words => {
+  const load = loadOf(words)
+  if (refused(load)) return load
+  const back = backOf(words)
+  if (refused(back)) return back
+  const kind = words.conductor ?? (words.practice === 'aircraft' && words.wire.system === 'awg' ? 'aircraft' : usualKind(words.wire))
+  const conductor = conductorOf({ size: words.wire, kind })
+  if (!conductor.ok) return refusalOf('--conductor', conductor.fault)
+  const limit = limitOf(words)
+  return sum({
+    title: `${words.wire.name} ${kind}, return by ${words.return}`,
+    tree: () => ({
+      conductor: conductor.value,
+      lengthM: words.length,
+      back,
+      conductorC: words.temperature,
+      jointsOhm: words.connections,
+      load
+    }),
+    calculation,
+    taken: takenOf(words, kind),
+    results: {
+      'resistance.loop': [feed.loopOhm, r => r.loopOhm, 'loop resistance, without the load'],
+      drop: [feed.dropV, r => r.dropV],
+      'drop-percent': [feed.dropPercent, r => r.dropPercent],
+      'voltage-at-load': [feed.loadV, r => r.loadV],
+      current: [feed.fedA, r => r.currentA, 'current'],
+      power: [feed.loadW, r => r.loadW]
+    },
+    findings: r =>
+      words.limit === null && words.practice === null ? [] : [asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit })],
+    cautions: r => cautionsOf(words, kind, r.loadW?.high)
+  })
+})
+
+type DropWords = Words<typeof description.rows, typeof readers>
+type Refusal = readonly Diagnostic[]
+
+/** A limit as a share of the bus, or in volts. */
+function readLimit(text: string): Outcome<Limit & { readonly unit: '%' | 'V' }> {
+  const share = parseQuantity('percent', text)
+  if (share.ok) return good({ value: share.value.value, unit: '%' })
+  const volts = parseQuantity('voltage', text)
+  return volts.ok
+    ? good({ value: volts.value.value, unit: 'V' })
+    : { ok: false, fault: { ...volts.fault, accepted: 'a share as "3 %" or a voltage as "0.5 V"' } }
+}
+
+function loadOf({ current, power, voltage, bus, 'constant-power': constant }: DropWords): FedLoad | Refusal {
+  if ((current === null) === (power === null))
+    return refusal('--current', current === null ? 'neither --current nor --power' : '--current beside --power', 'one of the two')
+  const busV = bus ?? (voltage === null ? null : likewise(voltage, 'bus', 'the rated voltage'))
+  if (current !== null)
+    return constant
+      ? refusal('--constant-power', '--constant-power with --current', '--power')
+      : { takes: 'current', currentA: current, busV: busV ?? undefined }
+  if (power === null || busV === null) return refusal('--voltage', '--power without --voltage', 'the rated voltage as well')
+  if (constant) return { takes: 'constant-power', powerW: power, busV }
+  return voltage === null
+    ? refusal('--voltage', '--power without --voltage', 'the rated voltage as well')
+    : { takes: 'constant-resistance', powerW: power, ratedV: voltage, busV }
+}
+
+function backOf({ return: by, 'return-length': returnM, length }: DropWords): WayBack | Refusal {
+  if (by === 'wire') return { by, returnM: returnM ?? length }
+  return returnM === null
+    ? { by }
+    : refusal('--return-length', '--return-length with a return by structure', 'the resistance of the structure within --connections')
+}
+
+function takenOf({ bus, voltage, 'return-length': back, return: by, length, conductor }: DropWords, kind: string): Taken {
+  return {
+    ...(bus === null && voltage !== null ? { bus: { value: voltage, why: 'the rated voltage' } } : {}),
+    ...(back === null && by === 'wire' ? { 'return-length': { value: length, why: 'the length of the feed' } } : {}),
+    ...(conductor === null ? { conductor: { value: kind, why: 'usual for this size' } } : {})
+  }
+}
+
+/** What the user gives goes before what the practice says. */
+function limitOf({ limit, practice, bus, voltage }: DropWords): (Limit & { readonly unit: '%' | 'V' }) | null {
+  if (limit !== null || practice === null) return limit
+  return dropLimit(practice, (bus ?? voltage)?.value ?? 0) ?? null
+}
+
+function cautionsOf({ wire, power, practice, limit, conductor }: DropWords, kind: string, loadW: number | undefined): readonly string[] {
+  const judged = practice !== null || limit !== null
+  return [
+    ...(kind === 'solid' && conductor === null && judged && wire.system === 'awg'
+      ? ['a gauge is solid wire by definition: stranded wire of the same gauge may resist a quarter more; give --conductor']
+      : []),
+    ...(power !== null && loadW !== undefined && loadW > power.high * 1.0001
+      ? ['the load gets more than its rated power, since the bus stands above its rated voltage']
+      : [])
+  ]
+}

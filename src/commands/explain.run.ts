@@ -1,0 +1,54 @@
+import { SOURCES } from '../formula/source.ts'
+import { onCommandLine } from '../quantity/diagnostic.ts'
+import { nearest } from '../quantity/near.ts'
+import { quoted } from '../quantity/quoted.ts'
+import { type Explained, explainedText } from '../report/explained-text.ts'
+import { faultText } from '../report/fault-text.ts'
+import { errorJson } from '../report/json.ts'
+import { RULES } from '../rules/list.ts'
+import type { Run } from './describe.ts'
+import { explain as description } from './explain.ts'
+import { FORMULA_FILES, formulasOf } from './formulas.ts'
+import { readWords } from './words.ts'
+
+export const run: Run = (typed, { out, err, json, columns }) => {
+  const { words } = readWords(description.rows, {}, typed)
+  const found = explained(words.name.trim())
+  const head = { format: 'fettle/result@1', command: 'explain' }
+  if (found !== undefined) {
+    out(json ? `${JSON.stringify({ ...head, ...found }, null, 2)}\n` : explainedText(found, columns))
+    return 0
+  }
+  const error = unknown(words.name)
+  err(faultText(error))
+  if (json) out(`${JSON.stringify({ ...head, errors: [errorJson(error)] }, null, 2)}\n`)
+  return 2
+}
+
+const FORMULAS = Object.values(FORMULA_FILES).flatMap(formulasOf)
+
+function explained(name: string): Explained | undefined {
+  const rule = RULES.find(({ id }) => id === name)
+  if (rule !== undefined) {
+    const { id, question, why, change, source } = rule
+    return { rule: { id, question, why, change, source } }
+  }
+  const formula = FORMULAS.find(({ gives }) => gives === name)
+  if (formula !== undefined) {
+    const { gives, says, symbol, equation, inputs, source } = formula
+    return { formula: { gives, says, symbol, equation, inputs, source } }
+  }
+  const source = Object.values(SOURCES).find(({ id }) => id === name)
+  return source === undefined ? undefined : { source }
+}
+
+function unknown(name: string) {
+  const known = [...RULES.map(({ id }) => id), ...FORMULAS.map(({ gives }) => gives), ...Object.keys(SOURCES)]
+  const near = nearest(name, known)
+  const fault = {
+    found: quoted(name),
+    accepted: 'a rule as "seat/jams-in-run-out", a formula as "metalLeftMm", or a source as "iso-965-1"',
+    where: onCommandLine('<name>')
+  }
+  return near === undefined ? fault : { ...fault, near }
+}

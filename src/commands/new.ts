@@ -1,0 +1,13 @@
+import { choice, describe, flag, word } from './describe.ts'
+
+export const fresh = describe({
+  name: 'new',
+  summary: 'a commented job file to begin with',
+  rows: {
+    kind: choice(['heater', 'sensor', 'plug'], 'what is to be fitted', { argument: true, default: 'heater', why: 'the usual part' }),
+    output: word('FILE', 'file to write; without it the job goes to the screen'),
+    force: flag('write over a file that is there')
+  },
+  examples: ['new', 'new sensor --output sensor.yaml --force'],
+  load: () => import('./new.run.ts')
+})

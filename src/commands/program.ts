@@ -1,0 +1,113 @@
+import { Command, CommanderError, Option } from 'commander'
+import type { Diagnostic } from '../quantity/diagnostic.ts'
+import type { Description, Row, Shell, Typed } from './describe.ts'
+
+/** What one call came to. */
+export type Called = { readonly exit: number } | { readonly errors: readonly Diagnostic[]; readonly command: string }
+
+export interface Streams {
+  readonly out: (text: string) => void
+  readonly err: (text: string) => void
+  readonly columns: number
+  readonly colour: (wanted: boolean) => boolean
+}
+
+/** Reads the words of one call and runs the command they name. */
+export async function called(
+  commands: readonly Description[],
+  words: readonly string[],
+  version: string,
+  streams: Streams
+): Promise<Called> {
+  let exit = 0
+  const program = new Command('fettle')
+    .description('Sums for fitting a low-voltage heater or like screw-in part into a casting.')
+    .version(version, '--version', 'print the version')
+    .helpOption('--help', 'print this help')
+    .helpCommand(false)
+    .exitOverride()
+    .configureOutput({
+      writeOut: streams.out,
+      writeErr: () => {},
+      getOutHelpWidth: () => streams.columns,
+      getErrHelpWidth: () => streams.columns
+    })
+    .addHelpText('after', '\nEvery command shows two worked examples with --help.')
+  const named = commands.find(({ name }) => name === words.find(word => !word.startsWith('-')))
+  for (const description of commands) {
+    const command = program
+      .command(description.name)
+      .summary(description.summary)
+      .description(description.summary)
+      .copyInheritedSettings(program)
+    // The options of the others would cost time and are not asked for.
+    if (description === named)
+      dress(command, description).action(async (...all: unknown[]) => {
+        const shell = shellOf(command.opts(), streams)
+        const { run } = await description.load()
+        exit = await run(typedOf(description, command, all), shell)
+      })
+  }
+  try {
+    if (words.length === 0) program.outputHelp()
+    else await program.parseAsync([...words], { from: 'user' })
+    return { exit }
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error
+    if (error.exitCode === 0) return { exit: 0 }
+    const { faultOfCommander } = await import('./commander-fault.ts')
+    return { errors: [faultOfCommander(error, commands, named)], command: named?.name ?? '' }
+  }
+}
+
+/** The options of one command, and its two worked examples. */
+function dress(command: Command, { rows, examples }: Description): Command {
+  for (const [name, row] of Object.entries(rows)) {
+    if (row.argument) command.argument(row.required ? `<${name}...>` : `[${name}...]`, row.says)
+    else command.addOption(optionOf(name, row))
+  }
+  return command
+    .option('--json', 'print one JSON document')
+    .option('--working', 'show every formula with its numbers and source')
+    .option('--strict', 'cautions and what could not be judged end with 1 too')
+    .option('--no-color', 'no colour')
+    .helpOption('--help', 'print this help')
+    .addHelpText('after', `\nExamples:\n${examples.map(example => `  fettle ${example}`).join('\n')}`)
+}
+
+function optionOf(name: string, row: Row): Option {
+  const extra = row.many === 'comma' ? ', …' : ''
+  const said = [
+    row.says,
+    row.required ? ' (required)' : '',
+    row.default === undefined ? '' : ` (default ${row.default}${row.why === undefined ? '' : `: ${row.why}`})`
+  ].join('')
+  const option = new Option(row.takes === 'flag' ? `--${name}` : `--${name} <${row.value}${extra}>`, said)
+  return row.many === undefined
+    ? option
+    : option.argParser((text: string, before: readonly string[] | undefined) => [...(before ?? []), text])
+}
+
+function typedOf({ rows }: Description, command: Command, all: readonly unknown[]): Typed {
+  const options = command.opts<Record<string, string>>()
+  const argument = Object.entries(rows).find(([, row]) => row.argument)
+  const several = (all[0] ?? []) as readonly string[]
+  const entries = Object.keys(rows).map(name => [name, options[camel(name)]] as const)
+  const words =
+    argument === undefined || several.length === 0
+      ? []
+      : [[argument[0], argument[1].many === 'repeat' ? several : several.join(' ')] as const]
+  return Object.fromEntries([...entries, ...words])
+}
+
+/** As commander names an option: `found-depth` → `foundDepth`. */
+function camel(name: string): string {
+  return name.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase())
+}
+
+function shellOf(
+  { json = false, working = false, strict = false, color = true }: Record<string, boolean>,
+  { out, err, columns, colour }: Streams
+): Shell {
+  return { out, err, columns, colour: colour(color), json, working, strict }
+}

@@ -1,0 +1,86 @@
+import type { Given, Plain } from '../formula/given.ts'
+import type { Conductor } from '../trade/circuit/conductor.ts'
+import * as copper from '../trade/circuit/copper.ts'
+import * as feed from '../trade/circuit/feed.ts'
+import * as load from '../trade/circuit/load.ts'
+import type { PlainElement } from '../trade/circuit/network.ts'
+import { ratedSharePercent } from '../trade/circuit/rating-share.ts'
+import { solveNetwork } from '../trade/circuit/solve-network.ts'
+import * as wire from '../trade/circuit/wire-resistance.ts'
+
+/** What a run is made of: wire of a length, or a resistance that was measured or assumed. */
+export type RunPart =
+  | { readonly of: 'wire'; readonly conductor: Conductor; readonly lengthM: Given; readonly conductorC: Given }
+  | { readonly of: 'joint'; readonly jointOhm: Given }
+
+export interface Run {
+  readonly from: string
+  readonly to: string
+  readonly parts: readonly RunPart[]
+}
+
+export interface FittedHeater {
+  readonly name: string
+  readonly from: string
+  readonly to: string
+  readonly powerW: Given
+  readonly ratedV: Given
+}
+
+/** The circuit of a job: one source, every run, every load. */
+export interface CircuitFit {
+  /** The node that the source feeds, and the 0 V node. */
+  readonly bus: string
+  readonly ground: string
+  readonly busV: Given
+  readonly insideOhm: Given
+  readonly runs: readonly Run[]
+  readonly heaters: readonly FittedHeater[]
+}
+
+/** The whole network solved at once, so that loads on one return know of each other. */
+export function circuitFit({ bus, ground, busV: sourceV, insideOhm, runs, heaters }: Plain<CircuitFit>) {
+  const source = { kind: 'source', id: 'source', from: ground, to: bus, sourceV, insideOhm } as const
+  const { nodeV } = solveNetwork({ ground, elements: [source, ...runs.map(elementOf), ...heaters.map(heaterOf)] })
+  const busV = nodeV[bus]!
+  return { busV, loads: heaters.map(heater => atHeater(heater, { nodeV, busV })) }
+}
+
+function elementOf({ from, to, parts }: Plain<Run>, i: number): PlainElement {
+  return { kind: 'resistor', id: `run ${i + 1}`, from, to, resistanceOhm: parts.reduce((sum, part) => sum + ohmOf(part), 0) }
+}
+
+function ohmOf(part: Plain<RunPart>): number {
+  if (part.of === 'joint') return part.jointOhm
+  const { conductorC, lengthM } = part
+  const conductorOhmPerM = wire.conductorOhmPerM(part.conductor)
+  const hotOhmPerM = copper.hotOhmPerM({ conductorOhmPerM, conductorC })
+  return feed.loopOhm({ hotOhmPerM, lengthM, returnM: 0, jointsOhm: 0 })
+}
+
+function heaterOf({ name, from, to, powerW, ratedV }: Plain<FittedHeater>): PlainElement {
+  return { kind: 'resistor', id: `heater ${name}`, from, to, resistanceOhm: load.resistanceOhm({ ratedV, powerW }) }
+}
+
+interface Solved {
+  readonly nodeV: { readonly [node: string]: number }
+  readonly busV: number
+}
+
+function atHeater({ name, from, to, powerW: ratedW, ratedV }: Plain<FittedHeater>, { nodeV, busV }: Solved) {
+  const atV = nodeV[from]! - nodeV[to]!
+  const resistanceOhm = load.resistanceOhm({ ratedV, powerW: ratedW })
+  const currentA = load.currentA({ atV, resistanceOhm })
+  const powerW = load.powerW({ atV, resistanceOhm })
+  const dropV = busV - atV
+  return {
+    name,
+    resistanceOhm,
+    currentA,
+    powerW,
+    atV,
+    dropV,
+    dropPercent: feed.dropPercent({ dropV, busV }),
+    ratedSharePercent: ratedSharePercent({ powerW, ratedW })
+  }
+}

@@ -1,0 +1,152 @@
+import { type Alias, isAlias, isMap, isScalar, isSeq, type Node, type Pair, type YAMLMap } from 'yaml'
+import { Given } from '../formula/given.ts'
+import type { Diagnostic } from '../quantity/diagnostic.ts'
+import { bad, type Fault } from '../quantity/fault.ts'
+import { nearest } from '../quantity/near.ts'
+import { parseQuantity } from '../quantity/parse-quantity.ts'
+import { quoted } from '../quantity/quoted.ts'
+import type { Field, Fields, MapField, NamedField, Path, ScalarField } from './field.ts'
+import { describe, kindOf, readScalar } from './read-scalar.ts'
+import { type JobText, spot } from './yaml-text.ts'
+
+/** Reads a document by its fields and gathers every fault of it. */
+export class FieldReader {
+  readonly errors: Diagnostic[] = []
+  private visited = 0
+  private readonly job: JobText
+
+  constructor(job: JobText) {
+    this.job = job
+  }
+
+  read(field: Field, node: Node | null, path: Path): unknown {
+    if (this.visited++ > MOST_NODES) return this.tooMuch(node, path)
+    const target = isAlias(node) ? node.resolve(this.job.document) : node
+    if (target === undefined)
+      return this.refuse(
+        bad(`the alias ${quoted((node as Alias).source)} without its anchor`, 'an anchor (&name) above the alias').fault,
+        node,
+        path
+      )
+    if (field.is === 'map') return this.map(field, target, path)
+    if (field.is === 'named') return this.named(field, target, path)
+    if (field.is === 'list') return this.list(field.of, target, path)
+    return this.scalar(field, target, path)
+  }
+
+  private map(field: MapField, node: Node | null, path: Path): unknown {
+    if (node !== null && !isMap(node))
+      return this.refuse(bad(kindOf(node), `fields: ${Object.keys(field.of).join(', ')}`).fault, node, path)
+    const pairs = node === null ? [] : this.pairsOf(node, path)
+    for (const { key, name } of pairs) if (!Object.hasOwn(field.of, name)) this.unknown(name, key, field.of, path)
+    const found = new Map(pairs.map(({ name, value }) => [name, value]))
+    const entries = Object.entries(field.of).map(
+      ([name, inner]) => [name, this.inMap(inner, found.get(name), node, [...path, name])] as const
+    )
+    return { path, ...Object.fromEntries(entries) }
+  }
+
+  /** A field of a map: read where it stands, else its default, else null; a required one is missed at its map. */
+  private inMap(field: Field, node: Node | null | undefined, parent: Node | null, path: Path): unknown {
+    if (node !== undefined) return this.read(field, node, path)
+    if (field.is === 'map' && field.optional !== true && field.required !== true) return this.map(field, null, path)
+    if (field.is === 'named') return Object.create(null)
+    if (field.is === 'list') return []
+    if (field.required === true) return this.refuse(bad(`no ${path.at(-1)}`, describe(field)).fault, parent, path)
+    return 'default' in field && field.default !== undefined ? this.defaulted(field, field.default, path) : null
+  }
+
+  private defaulted(field: Field, text: string, path: Path): unknown {
+    if (field.is !== 'quantity') return text
+    const amount = parseQuantity(field.kind, text)
+    return amount.ok ? new Given(amount.value.value, { ...amount.value, assumed: `default: ${field.why}`, at: path }) : null
+  }
+
+  private named(field: NamedField, node: Node | null, path: Path): unknown {
+    const named = Object.create(null) as Record<string, unknown>
+    if (node === null || !isMap(node)) {
+      this.refuse(bad(kindOf(node), `names, each with its fields: ${field.says}`).fault, node, path)
+      return named
+    }
+    for (const { key, name, value } of this.pairsOf(node, path)) {
+      if (!NAME.test(name))
+        this.refuse(
+          bad(`the name ${quoted(name)}`, 'a name of letters, digits, spaces, + - . that begins with a letter or digit').fault,
+          key,
+          path
+        )
+      else named[name] = this.read(field.of, value, [...path, name])
+    }
+    return named
+  }
+
+  private list(field: Field, node: Node | null, path: Path): unknown {
+    if (isSeq(node)) return node.items.map((item, i) => this.read(field, item as Node, [...path, i]))
+    this.refuse(bad(kindOf(node), `a list: [${describe(field)}, …]`).fault, node, path)
+    return []
+  }
+
+  private scalar(field: ScalarField, node: Node | null, path: Path): unknown {
+    if (!isScalar(node) || node.value === null) return this.refuse(bad(kindOf(node), describe(field)).fault, node, path)
+    if (node.tag !== undefined && !node.tag.startsWith('tag:yaml.org,2002:'))
+      return this.refuse(bad('a tag', describe(field)).fault, node, path)
+    const outcome = readScalar(field, typeof node.value === 'string' ? node.value : (node.source ?? String(node.value)), path)
+    return outcome.ok ? outcome.value : this.refuse(outcome.fault, node, path)
+  }
+
+  /** The pairs of a map with merge keys opened out: what stands in the map itself comes last and wins. */
+  private pairsOf(map: YAMLMap, path: Path): readonly NamedPair[] {
+    if (this.visited++ > MOST_NODES) return []
+    const pairs = map.items.map(pair => pair as Pair<Node, Node | null>)
+    return [
+      ...pairs.filter(isMerge).flatMap(({ value }) => this.merged(value, path)),
+      ...pairs.filter(pair => !isMerge(pair)).flatMap(pair => this.namedPair(pair, path))
+    ]
+  }
+
+  private namedPair({ key, value }: Pair<Node, Node | null>, path: Path): readonly NamedPair[] {
+    if (isScalar(key) && typeof key.value === 'string') return [{ name: key.value, key, value }]
+    this.refuse(bad('a field name that is no text', 'a name, in quotes where it looks like a number or a list').fault, key, path)
+    return []
+  }
+
+  private merged(value: Node | null, path: Path): readonly NamedPair[] {
+    const target = isAlias(value) ? value.resolve(this.job.document) : value
+    if (isMap(target)) return this.pairsOf(target, path)
+    if (isSeq(target)) return target.items.flatMap(item => this.merged(item as Node, path))
+    this.refuse(bad(kindOf(value), 'an alias of a block of fields after <<').fault, value, path)
+    return []
+  }
+
+  private unknown(name: string, key: Node, fields: Fields, path: Path): void {
+    const known = Object.keys(fields)
+    this.refuse(bad(`the unknown field ${quoted(name)}`, known.join(', '), nearest(name, known)).fault, key, [...path, name])
+  }
+
+  private refuse(fault: Fault, node: Node | null, path: Path): null {
+    const [from, to] = node?.range ?? [0, 0]
+    const length = this.job.text.slice(from, to).split('\n', 1)[0]!.length
+    this.errors.push({ ...fault, ...spot(this.job, from, length, path.join('.')) })
+    return null
+  }
+
+  private tooMuch(node: Node | null, path: Path): null {
+    if (this.visited === MOST_NODES + 2)
+      this.refuse(bad('aliases that unfold without end', `at most ${MOST_NODES} fields after unfolding`).fault, node, path)
+    return null
+  }
+}
+
+/** Many times more than a job has; an alias bomb has more. */
+const MOST_NODES = 20_000
+const NAME = /^[\p{L}\p{N}][\p{L}\p{N} +\-.]{0,39}$/u
+
+interface NamedPair {
+  readonly name: string
+  readonly key: Node
+  readonly value: Node | null
+}
+
+function isMerge({ key }: Pair<Node, Node | null>): boolean {
+  return isScalar(key) && key.value === '<<'
+}

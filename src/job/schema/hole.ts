@@ -1,0 +1,58 @@
+import { readDrill } from '../../trade/thread/read-drill.ts'
+import { choice, list, map, quantity, text, word } from '../field.ts'
+
+/** A blind hole to be opened and tapped. */
+export const HOLE = map('a hole to be opened', {
+  takes: text('name of the part that goes into it', { required: true, example: 'cartridge' }),
+  casting: map('the metal around the hole', {
+    alloy: text('alloy of the casting', { example: 'A380' }),
+    'metal-below': quantity('length', 'metal from the old tip to what lies behind', {
+      example: '4.2 mm ± 0.4 mm',
+      measure: 'ultrasonic gauge, drawing, or from behind'
+    }),
+    wall: quantity('length', 'metal beside the hole as found', { example: '5 mm', measure: 'calliper, from the hole to the nearest face' })
+  }),
+  found: map('the hole as it was found', {
+    diameter: quantity('length', 'diameter', { required: true, example: '9.8 mm', measure: 'calliper or pin gauge' }),
+    depth: quantity('length', 'face to where the rod stops', {
+      required: true,
+      example: '19.0 mm ± 0.3 mm',
+      measure: 'depth gauge or rod, at several places'
+    }),
+    rod: quantity('length', 'diameter of the flat-ended rod it was felt with', {
+      default: '0 mm',
+      why: 'felt with a point',
+      example: '6 mm'
+    }),
+    bottom: choice(['flat', 'cone', 'radius'], 'old bottom', { default: 'flat', example: 'cone' }),
+    'bottom-angle': quantity('angle', 'point angle of a cone bottom', { default: '118 °', why: 'a common drill', example: '118°' }),
+    'bottom-radius': quantity('length', 'fillet between a flat bottom and the wall', { example: '1 mm' })
+  }),
+  drill: map('the drill that opens it', {
+    size: word(readDrill, 'size; without it the published tap drill', { example: '10.5 mm' }),
+    point: quantity('angle', 'point angle', { default: '118 °', why: 'a common drill', example: '118°' })
+  }),
+  'keep-clear': quantity('length', 'gap that the drill keeps from the old bottom', {
+    default: '0.5 mm',
+    why: 'common practice',
+    example: '0.8 mm'
+  }),
+  need: quantity('length', 'full thread wanted in the hole', { example: '11 mm' }),
+  'under-shoulder': list(
+    'what lies under the shoulder of the part',
+    map('a terminal or washer', {
+      what: text('what it is', { required: true, example: 'ring terminal' }),
+      thickness: quantity('length', 'thickness', { required: true, example: '1.0 mm ± 0.05 mm', measure: 'micrometer on the real one' })
+    })
+  ),
+  crush: quantity('length', 'what all that loses at card torque', {
+    default: '0 mm',
+    why: 'a stack that does not give',
+    example: '0.05 mm'
+  }),
+  'threads-with': choice(
+    ['nothing', 'oil', 'anti-seize', 'thermal-compound', 'sealant', 'locking-compound'],
+    'what is on the threads when the part goes in',
+    { example: 'thermal-compound' }
+  )
+})

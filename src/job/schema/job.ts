@@ -1,0 +1,41 @@
+import { PRACTICE_NAMES } from '../../rules/practice/practice.ts'
+import { choice, map, named, quantity, text } from '../field.ts'
+import { CIRCUIT } from './circuit.ts'
+import { HOLE } from './hole.ts'
+import { PART } from './part.ts'
+import { TOOLS } from './tools.ts'
+
+const reason = text('why this limit instead of that of the practice', { required: true, example: "maker's letter 14" })
+
+/** One whole fitting. Types, reading, JSON Schema and the page of fields all come from here. */
+export const JOB = map('one whole fitting', {
+  fettle: choice(['1'], 'version of this form', { required: true, example: '1' }),
+  job: map(
+    'what is to be done',
+    {
+      title: text('title of the job', { required: true, example: 'Filter-head heaters, 24 V forwarder' }),
+      practice: choice(PRACTICE_NAMES, 'the practice whose limits apply', { default: 'general', example: 'road' })
+    },
+    { required: true }
+  ),
+  'ask-first': map('to be known before the first cut', {
+    'behind-the-metal': text('what is behind the metal', { example: 'fuel' }),
+    approval: text('who approves, and on what paper', { example: "maker's service letter 14" })
+  }),
+  limits: map('limits of this job in place of those of the practice', {
+    'metal-below': map(
+      'least floor below the drill',
+      { least: quantity('length', 'least', { required: true, example: '3 mm' }), reason },
+      { optional: true }
+    ),
+    drop: map(
+      'greatest drop as a share of the bus',
+      { greatest: quantity('percent', 'greatest', { required: true, example: '3 %' }), reason },
+      { optional: true }
+    )
+  }),
+  parts: named('parts to be fitted', PART),
+  tools: TOOLS,
+  holes: named('holes to be opened', HOLE),
+  circuit: CIRCUIT
+})

@@ -1,0 +1,33 @@
+import { list, map, quantity, span, text } from '../field.ts'
+
+/** The bench. */
+export const TOOLS = map('the tools of the bench', {
+  wrench: map(
+    'the torque wrench',
+    {
+      range: span('torque', 'lowest and greatest setting', { required: true, example: '5..25 N·m', measure: 'read the marks' }),
+      accuracy: quantity('percent', 'accuracy, meant as ±', { example: '4 %', measure: 'its certificate' })
+    },
+    { optional: true }
+  ),
+  'stop-error': quantity('length', 'how far the depth stop may be off, meant as ±', {
+    default: '0 mm',
+    why: 'an exact stop',
+    example: '0.2 mm',
+    measure: 'drill a few holes in scrap and measure them'
+  }),
+  'tap-clear': quantity('length', "from the tap's end at its stop to the end of full diameter; without it one pitch", {
+    example: '0.6 mm'
+  }),
+  taps: list(
+    'the taps in the order of use; without them taper 8, second 4, bottoming 1.5',
+    map('a tap', {
+      name: text('name, in small letters', { required: true, example: 'bottoming' }),
+      chamfer: quantity('factor', 'chamfer in pitches', {
+        required: true,
+        example: '1.5',
+        measure: 'count the threads that are cut away at the front'
+      })
+    })
+  )
+})

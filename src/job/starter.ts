@@ -1,0 +1,79 @@
+import type { Field, Fields, MapField } from './field.ts'
+import { JOB } from './schema/job.ts'
+
+const STARTER_KINDS = ['heater', 'sensor', 'plug'] as const
+export type StarterKind = (typeof STARTER_KINDS)[number]
+
+/** What a plain part or an unwired one has no use for. */
+const LEFT_OUT: { readonly [K in StarterKind]: readonly string[] } = {
+  heater: [],
+  sensor: ['rated', 'least-power', 'circuit'],
+  plug: ['rated', 'least-power', 'circuit']
+}
+/** The names a starter gives to what the file names itself. */
+const NAMES: { readonly [key: string]: string } = { parts: 'part', holes: 'left' }
+
+/** A commented job to begin with: every field with what it is. Required ones carry an example to be replaced, the others are set as remarks. */
+export function starterText(kind: StarterKind): string {
+  const head = [
+    '# A job to begin with. Replace every value; take the # off a field you know.',
+    '# Lengths, torques and the rest may carry bounds: 13.4 mm ± 0.15 mm, 45 W +5 % -10 %, 16.0..16.6 mm'
+  ]
+  return `${[...head, ...fieldsText(JOB.of, { kind, indent: '', off: false })].join('\n')}\n`
+}
+
+interface Where {
+  readonly kind: StarterKind
+  readonly indent: string
+  /** Whether the block stands as a remark. */
+  readonly off: boolean
+}
+
+function fieldsText(fields: Fields, where: Where): string[] {
+  return Object.entries(fields)
+    .filter(([key]) => !LEFT_OUT[where.kind].includes(key))
+    .flatMap(([key, field]) => fieldText(key, field, where))
+}
+
+function fieldText(key: string, field: Field, where: Where): string[] {
+  if (field.is === 'map') return mapText(key, field, where)
+  if (field.is === 'named') return [line(where, `${key}:`, field.says), ...nestedText(NAMES[key] ?? 'name', field.of, deeper(where))]
+  if (field.is === 'list') return [line({ ...where, off: true }, `${key}: [${flowText(field.of)}]`, field.says)]
+  return [line({ ...where, off: where.off || field.required !== true }, `${key}: ${exampleOf(key, field, where.kind)}`, field.says)]
+}
+
+function nestedText(name: string, field: Field, where: Where): string[] {
+  return field.is === 'map' ? mapText(name, field, where) : fieldText(name, field, where)
+}
+
+/** A block is there when something in it must be, or when it is whole. */
+function mapText(key: string, field: MapField, where: Where): string[] {
+  const off = where.off || field.optional === true || !Object.values(field.of).some(needed)
+  return [line({ ...where, off }, `${key}:`, field.says), ...fieldsText(field.of, { ...deeper(where), off })]
+}
+
+function needed(field: Field): boolean {
+  return field.required === true || (field.is === 'map' && field.optional !== true && Object.values(field.of).some(needed))
+}
+
+function flowText(field: Field): string {
+  if (field.is !== 'map') return String(field.example)
+  const pairs = Object.entries(field.of)
+    .filter(([, inner]) => inner.required === true || inner.is === 'map')
+    .map(([key, inner]) => `${key}: ${inner.is === 'map' ? flowText(inner) : inner.example}`)
+  return `{ ${pairs.join(', ')} }`
+}
+
+function exampleOf(key: string, field: Field, kind: StarterKind): string {
+  if (key === 'kind') return kind
+  if (key === 'takes') return NAMES['parts']!
+  return field.example ?? (('default' in field ? field.default : undefined) || '…')
+}
+
+function deeper(where: Where): Where {
+  return { ...where, indent: `${where.indent}  ` }
+}
+
+function line({ indent, off }: Where, text: string, says: string): string {
+  return `${(off ? `${indent}# ${text}` : indent + text).padEnd(46)} # ${says}`
+}

@@ -1,0 +1,40 @@
+import { COMMANDS } from './commands/list.ts'
+import { called } from './commands/program.ts'
+import { VERSION } from './version.ts'
+
+const { stdout, stderr, env, argv } = process
+
+/** A terminal's own width; a page of 100 columns where the output is piped. */
+const columns = Number(env['COLUMNS']) || stdout.columns || 100
+
+function colour(wanted: boolean): boolean {
+  if (!wanted) return false
+  if (env['FORCE_COLOR'] !== undefined) return env['FORCE_COLOR'] !== '0'
+  return stdout.isTTY === true && !env['NO_COLOR'] && env['TERM'] !== 'dumb'
+}
+
+async function main(): Promise<number> {
+  const streams = { out: (text: string) => stdout.write(text), err: (text: string) => stderr.write(text), columns, colour }
+  const result = await called(COMMANDS, argv.slice(2), VERSION, streams)
+  if ('exit' in result) return result.exit
+  const { errorDocument, faultsText } = await import('./report/refused.ts')
+  stderr.write(faultsText(result.errors))
+  if (argv.includes('--json')) {
+    stdout.write(errorDocument(result))
+  }
+  return 2
+}
+
+/** A reader that went away (`| head`) is no fault of ours. */
+stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error
+})
+
+try {
+  process.exitCode = await main()
+} catch (error) {
+  const { name, message, stack } = error instanceof Error ? error : new Error(String(error))
+  stderr.write(`fettle: a fault of this program, not of your input: ${name}: ${message}\nplease report it with the words you typed\n`)
+  if (env['FETTLE_DEBUG']) stderr.write(`${stack}\n`)
+  process.exitCode = 3
+}

@@ -1,0 +1,62 @@
+import type { Line } from '../formula/working.ts'
+import type { Diagnostic } from '../quantity/diagnostic.ts'
+import type { Shown } from '../quantity/digits.ts'
+import type { Finding } from '../rules/finding.ts'
+
+/** The one result model: plain, unrounded, with units and sources. Every printer is a function of it. */
+export interface Answer {
+  readonly command: string
+  /** What the command is about, in a few words, for the heading of a table. */
+  readonly title: string
+  readonly inputs: { readonly [name: string]: AnswerInput }
+  readonly results: readonly Result[]
+  readonly tables: { readonly [name: string]: Table }
+  readonly findings: readonly Finding[]
+  readonly cautions: readonly string[]
+  readonly working?: readonly WorkingLine[]
+  readonly errors?: readonly Diagnostic[]
+}
+
+export interface AnswerInput {
+  readonly value: number | string | null
+  readonly low: number | null
+  readonly high: number | null
+  readonly unit: string
+  readonly assumed: string | null
+  /** As it was typed. */
+  readonly text: string
+}
+
+export interface Result {
+  readonly id: string
+  readonly name: string
+  readonly symbol: string
+  readonly value: number | string | null
+  readonly unit: string
+  /** Worst case; null where no bounded input moves it. */
+  readonly low: number | null
+  readonly high: number | null
+  readonly rss: readonly [low: number, high: number] | null
+  readonly source: string
+  readonly shown: Shown
+  /** Not shown in a table: asked away with an option. JSON has it all the same. */
+  readonly hidden?: boolean
+}
+
+export interface Column {
+  readonly key: string
+  readonly name: string
+  readonly unit: string
+  readonly shown?: Shown
+}
+
+export interface Table {
+  readonly name: string
+  readonly columns: readonly Column[]
+  readonly rows: readonly { readonly [key: string]: number | string | boolean | null }[]
+}
+
+/** A line of working, and at which end of the bounds it was worked. */
+export interface WorkingLine extends Line {
+  readonly at: string
+}

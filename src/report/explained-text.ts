@@ -1,0 +1,42 @@
+import wrapAnsi from 'wrap-ansi'
+import type { Facts } from '../formula/formula.ts'
+import type { Source } from '../formula/source.ts'
+import { unitOf, wordsOf } from '../quantity/units.ts'
+import type { Rule } from '../rules/rule.ts'
+import { columnsText } from './columns.ts'
+
+export type Explained = { readonly rule: Omit<Rule<never>, 'judge'> } | { readonly formula: Facts } | { readonly source: Source }
+
+/** One rule, formula or source in full. */
+export function explainedText(found: Explained, width: number): string {
+  if ('rule' in found) return ruleText(found.rule, width)
+  return 'formula' in found ? formulaText(found.formula, width) : `${sourceText(found.source)}\n`
+}
+
+function ruleText({ id, question, why, change, source }: Omit<Rule<never>, 'judge'>, width: number): string {
+  const lines = [id, '', `question  ${question}`, `why       ${why}`, `change    ${change}`, `source    ${sourceText(source)}`]
+  return `${lines.map(line => hanging(line, width)).join('\n')}\n`
+}
+
+function formulaText({ gives, says, symbol, equation, inputs, source }: Facts, width: number): string {
+  const rows = Object.entries(inputs).map(([name, [letter, least, greatest]]) => [
+    letter,
+    wordsOf(name),
+    unitOf(name),
+    `${least} to ${greatest}`
+  ])
+  const table = columnsText(
+    [{ heading: 'letter' }, { heading: 'what', gives: true }, { heading: 'unit' }, { heading: 'good for' }],
+    rows,
+    width
+  )
+  return `${gives}  ${says}\n\n${symbol} = ${equation}   ${unitOf(gives)}\n\n${table}\n\nsource    ${sourceText(source)}\n`
+}
+
+function sourceText({ id, title, label }: Source): string {
+  return `${title} (${label}) [${id}]`
+}
+
+function hanging(line: string, width: number): string {
+  return wrapAnsi(line, Math.max(20, width - 10)).replaceAll('\n', `\n${' '.repeat(10)}`)
+}

@@ -1,0 +1,29 @@
+import { showNumber, showSpread } from '../quantity/show.ts'
+import type { Column, Result } from './answer.ts'
+
+/** The value of a result with its unit; a dash where there is no answer. */
+export function valueText({ value, unit, shown }: Pick<Result, 'value' | 'unit' | 'shown'>): string {
+  if (value === null) return '—'
+  return typeof value === 'string' ? value : withUnit(showNumber(value, shown), unit)
+}
+
+/** Both ends with the unit once; empty where nothing spreads. An open end has no answer. */
+export function spreadText(
+  { low, high }: { readonly low: number | null; readonly high: number | null },
+  { unit, shown }: Pick<Result, 'unit' | 'shown'>
+): string {
+  if (low === null && high === null) return ''
+  if (low === null || high === null)
+    return `${low === null ? '—' : showNumber(low, shown)} to ${high === null ? '—' : showNumber(high, shown)}`
+  return withUnit(showSpread(low, high, shown), unit)
+}
+
+export function cellText(value: number | string | boolean | null, { shown }: Column): string {
+  if (value === null) return '—'
+  if (typeof value === 'boolean') return value ? 'yes' : 'no'
+  return typeof value === 'string' ? value : showNumber(value, shown ?? 'plain')
+}
+
+function withUnit(text: string, unit: string): string {
+  return unit === '' ? text : `${text} ${unit}`
+}

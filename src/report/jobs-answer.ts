@@ -1,0 +1,25 @@
+import type { Diagnostic, Where } from '../quantity/diagnostic.ts'
+import type { Finding, Verdict } from '../rules/finding.ts'
+import type { Result } from './answer.ts'
+
+/** What is said of several job files: one model for every printer of `check`. */
+export interface JobsAnswer {
+  readonly command: string
+  readonly jobs: readonly JobAnswer[]
+}
+
+export interface JobAnswer {
+  readonly file: string
+  readonly title: string
+  /** Null where the file could not be read. */
+  readonly verdict: Verdict | null
+  readonly results: readonly Result[]
+  readonly findings: readonly PlacedFinding[]
+  readonly errors: readonly Diagnostic[]
+}
+
+/** A finding, the thing of the job it is about, and its place in the file. */
+export interface PlacedFinding extends Finding {
+  readonly thing: string
+  readonly where: Where
+}

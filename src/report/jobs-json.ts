@@ -1,0 +1,32 @@
+import type { JobAnswer, JobsAnswer } from './jobs-answer.ts'
+import { documentOf, errorJson, findingJson, resultJson } from './json.ts'
+
+/** One document whatever the number of files: the findings of all, and each file with its results. */
+export function jobsDocument({ command, jobs }: JobsAnswer): object {
+  const errors = jobs.flatMap(job => job.errors)
+  const answer = {
+    command,
+    title: '',
+    inputs: {},
+    results: jobs.flatMap(job => job.results),
+    tables: {},
+    findings: jobs.flatMap(job => job.findings),
+    cautions: []
+  }
+  return {
+    ...documentOf(answer),
+    results: {},
+    findings: jobs.flatMap(({ findings }) => findings.map(finding => findingJson(finding, () => finding.where))),
+    ...(errors.length === 0 ? {} : { errors: errors.map(errorJson) }),
+    jobs: jobs.map(jobJson)
+  }
+}
+
+function jobJson({ file, verdict, results, errors }: JobAnswer): object {
+  return {
+    file,
+    verdict,
+    results: Object.fromEntries(results.map(result => [result.id, resultJson(result)])),
+    errors: errors.map(errorJson)
+  }
+}

@@ -1,0 +1,67 @@
+import { Chalk, type ChalkInstance } from 'chalk'
+import wrapAnsi from 'wrap-ansi'
+import type { Verdict } from '../rules/finding.ts'
+import { verdictBlock, verdictLines, verdictWord } from './findings-text.ts'
+import type { JobAnswer, JobsAnswer } from './jobs-answer.ts'
+import type { Page } from './page.ts'
+
+/** Jobs for the eye: what is less than a pass in full, what passed in one line, the sum of it last. */
+export function jobsPage({ jobs }: JobsAnswer, { columns, colour }: Page): string {
+  const ink = new Chalk({ level: colour ? 1 : 0 })
+  return `${[...jobs.map(job => jobText(job, columns, ink)), summary(jobs, ink)].join('\n\n')}\n`
+}
+
+function jobText(job: JobAnswer, width: number, ink: ChalkInstance): string {
+  if (job.verdict === null)
+    return `${ink.bold(job.file)}\n${ink.red('NOT READ')}    ${count(job.errors.length, 'fault')}, told on the error stream`
+  const things = [...new Set(job.findings.map(({ thing }) => thing))]
+  const head = wrapAnsi(`${ink.bold(job.file)}  ${job.title}`, width)
+  return [
+    head,
+    ...things.map(thing =>
+      thingText(
+        thing,
+        job.findings.filter(finding => finding.thing === thing),
+        { width, ink }
+      )
+    )
+  ].join('\n')
+}
+
+interface Paper {
+  readonly width: number
+  readonly ink: ChalkInstance
+}
+
+function thingText(thing: string, findings: JobAnswer['findings'], { width, ink }: Paper): string {
+  const passed = findings.filter(({ verdict }) => verdict === 'pass').map(({ rule }) => rule)
+  const rest = findings.filter(({ verdict }) => verdict !== 'pass').sort((a, b) => RANK.indexOf(a.verdict) - RANK.indexOf(b.verdict))
+  const blocks = verdictLines(
+    rest.map(finding => ({ ...finding, rule: `${finding.rule}  ${placeText(finding.where)}` })),
+    width,
+    ink
+  )
+  const pass = passed.length === 0 ? '' : verdictBlock('pass', [passed.join(', ')], width, ink)
+  return [ink.bold(thing), blocks, pass].filter(line => line !== '').join('\n')
+}
+
+const RANK: readonly Verdict[] = ['fail', 'not-judged', 'caution', 'pass']
+
+function placeText({ line, column, path }: JobAnswer['findings'][number]['where']): string {
+  return `${line === null ? '' : `${line}:${column} `}${path}`
+}
+
+/** `6 jobs: 2 pass, 4 fail` */
+function summary(jobs: readonly JobAnswer[], ink: ChalkInstance): string {
+  const verdicts = jobs.map(({ verdict }) => verdict)
+  const parts = ([...RANK].reverse() as readonly Verdict[]).map(
+    verdict => [verdictWord(verdict), verdicts.filter(one => one === verdict).length] as const
+  )
+  const unread = verdicts.filter(verdict => verdict === null).length
+  const said = [...parts, ['NOT READ', unread] as const].filter(([, n]) => n > 0).map(([word, n]) => `${n} ${word}`)
+  return ink.bold(`${count(jobs.length, 'job')}: ${said.join(', ')}`)
+}
+
+function count(n: number, what: string): string {
+  return `${n} ${what}${n === 1 ? '' : 's'}`
+}

@@ -1,0 +1,76 @@
+import { Chalk, type ChalkInstance } from 'chalk'
+import wrapAnsi from 'wrap-ansi'
+import type { Answer, AnswerInput, Result, Table } from './answer.ts'
+import { columnsText } from './columns.ts'
+import { cellText, spreadText, valueText } from './figures.ts'
+import { verdictLines } from './findings-text.ts'
+import { workingText } from './working-text.ts'
+
+export interface Page {
+  readonly columns: number
+  readonly colour: boolean
+}
+
+/** An answer for the eye. Colour never says what the words do not. */
+export function pageOf(answer: Answer, { columns, colour }: Page): string {
+  const ink = new Chalk({ level: colour ? 1 : 0 })
+  const parts = [
+    `${ink.bold(answer.command)}  ${answer.title}`,
+    resultsText(
+      answer.results.filter(({ hidden }) => hidden !== true),
+      columns
+    ),
+    ...Object.values(answer.tables).map(table => tableText(table, columns, ink)),
+    assumedText(answer.inputs, columns),
+    workingText(answer.working ?? [], ink),
+    verdictLines(answer.findings, columns, ink),
+    cautionsText(answer.cautions, columns, ink)
+  ]
+  return `${parts.filter(part => part !== '').join('\n\n')}\n`
+}
+
+/** The spread stands in a column of its own only where something spreads; the root sum of squares only where there is room. */
+function resultsText(results: readonly Result[], width: number): string {
+  if (results.length === 0) return ''
+  const spreads = results.some(({ low }) => low !== null)
+  const roomy = spreads && width >= 100
+  const columns = [
+    { heading: 'what', gives: true },
+    { heading: '', right: false },
+    { heading: 'value', right: true, gives: false },
+    ...(spreads ? [{ heading: 'worst case', right: true }] : []),
+    ...(roomy ? [{ heading: 'root sum of squares', right: true }] : [])
+  ]
+  const rows = results.map(result => [
+    result.name,
+    result.symbol,
+    valueText(result),
+    ...(spreads ? [spreadText(result, result)] : []),
+    ...(roomy ? [result.rss === null ? '' : spreadText({ low: result.rss[0], high: result.rss[1] }, result)] : [])
+  ])
+  return columnsText(columns, rows, width)
+}
+
+function tableText({ name, columns, rows }: Table, width: number, ink: ChalkInstance): string {
+  const headings = columns.map((column, i) => ({
+    heading: column.unit === '' ? column.name : `${column.name}, ${column.unit}`,
+    right: rows.some(row => typeof row[column.key] === 'number'),
+    gives: i === columns.length - 1
+  }))
+  const cells = rows.map(row => columns.map(column => cellText(row[column.key] ?? null, column)))
+  return `${ink.bold(name)}\n${columnsText(headings, cells, width)}`
+}
+
+/** What nobody gave and was taken all the same. */
+function assumedText(inputs: { readonly [name: string]: AnswerInput }, width: number): string {
+  const assumed = Object.entries(inputs).filter(([, { assumed }]) => assumed !== null)
+  if (assumed.length === 0) return ''
+  const said = assumed.map(
+    ([name, { text, assumed: why }]) => `${name} ${text}${why === 'default' ? '' : ` (${why?.replace(/^default: /, '')})`}`
+  )
+  return wrapAnsi(`assumed: ${said.join('; ')}`, width)
+}
+
+function cautionsText(cautions: readonly string[], width: number, ink: ChalkInstance): string {
+  return cautions.map(caution => wrapAnsi(`${ink.yellow('note')}  ${caution}`, width)).join('\n')
+}

@@ -1,0 +1,38 @@
+import type { Bounded, BoundsOf } from '../formula/bounds.ts'
+import type { ResultFacts } from '../formula/formula.ts'
+import type { Result } from './answer.ts'
+import { resultOf } from './result.ts'
+
+type Figure = Bounded | number | string
+
+/** By result id: what the number is, and where the calculation gives it; null or undefined was not asked and is left out. */
+export type ResultMap<R> = {
+  readonly [id: string]: readonly [facts: ResultFacts, of: (results: BoundsOf<R>) => Figure | null | undefined, name?: string]
+}
+
+/** The results of a calculation as the model holds them. */
+export function resultsBy<R>(map: ResultMap<R>, bounds: BoundsOf<R>): readonly Result[] {
+  return figuresBy(map, bounds).map(({ id, facts, figure }) => resultOf(id, facts, figure))
+}
+
+/** The same ids where there is no answer. */
+export function noResultsBy<R>(map: ResultMap<R>): readonly Result[] {
+  return Object.entries(map).map(([id, [facts, , name = facts.says]]) => resultOf(id, { ...facts, says: name }, null))
+}
+
+/** An extreme that was searched for is no proof: say so. */
+export function searchedBy<R>(map: ResultMap<R>, bounds: BoundsOf<R>): readonly string[] {
+  return figuresBy(map, bounds).flatMap(({ facts, figure }) => {
+    const turned = typeof figure === 'object' ? figure.turned.map(({ at }) => at.join('.')) : []
+    return turned.length === 0
+      ? []
+      : [`the worst case of "${facts.says}" lies inside the bounds of ${turned.join(', ')}: searched for, not proved`]
+  })
+}
+
+function figuresBy<R>(map: ResultMap<R>, bounds: BoundsOf<R>) {
+  return Object.entries(map).flatMap(([id, [facts, of, name = facts.says]]) => {
+    const figure = of(bounds)
+    return figure === null || figure === undefined ? [] : [{ id, facts: { ...facts, says: name }, figure }]
+  })
+}

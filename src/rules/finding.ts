@@ -1,0 +1,46 @@
+import type { Values } from '../formula/evaluator.ts'
+import type { NoAnswer } from '../formula/no-answer.ts'
+
+export type Verdict = 'pass' | 'caution' | 'fail' | 'not-judged'
+
+/** What a rule says of one job or one quick sum. */
+export interface Finding {
+  readonly rule: string
+  readonly verdict: Verdict
+  /** At the worst end; null where there is no number to judge. */
+  readonly value: number | null
+  readonly limit: number | null
+  /** Positive when there is room. */
+  readonly margin: number | null
+  readonly unit: string
+  readonly says: string
+  readonly change: string
+  readonly source: string
+  /** The place in the input that moves the value most, or the field that is missing. */
+  readonly at: readonly (string | number)[]
+  /** The inputs at the worst end, for the working there. */
+  readonly worstAt?: Values
+}
+
+const ORDER: readonly Verdict[] = ['pass', 'caution', 'not-judged', 'fail']
+
+/** The worst verdict of several: fail, not judged, caution, pass. */
+export function worstOf(verdicts: readonly Verdict[]): Verdict {
+  return ORDER[Math.max(0, ...verdicts.map(verdict => ORDER.indexOf(verdict)))]!
+}
+
+/** A question that has no answer fails, with the reason and the nearest way out. */
+export function noAnswer(room: string, { says, change }: NoAnswer, before = ''): Finding {
+  return {
+    rule: `${room}/no-answer`,
+    verdict: 'fail',
+    value: null,
+    limit: null,
+    margin: null,
+    unit: '',
+    says: before + says,
+    change,
+    source: 'arithmetic',
+    at: []
+  }
+}

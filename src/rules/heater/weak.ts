@@ -1,0 +1,23 @@
+import type { Bounded } from '../../formula/bounds.ts'
+import { SOURCES } from '../../formula/source.ts'
+import { powerW as facts } from '../../trade/circuit/load.ts'
+import { atLeast, notJudged } from '../judge.ts'
+import type { Rule } from '../rule.ts'
+
+interface Subject {
+  readonly powerW: Bounded
+  readonly leastPowerW: number | null
+}
+
+/** Whether enough power arrives when the bus is low and the wire warm. */
+export const weak: Rule<Subject> = {
+  id: 'heater/weak',
+  question: 'does the power that is needed arrive at the worst end?',
+  why: 'Power goes with the square of voltage: a tenth lost on the way is a fifth of the heat.',
+  change: 'use thicker or shorter wire, better joints, or a heater of more power',
+  source: SOURCES.ohm,
+  judge: ({ powerW, leastPowerW }) =>
+    leastPowerW === null
+      ? notJudged('least-power', 'say what power is of use: by a warm-up calculation or a trial')
+      : atLeast(facts, powerW, { value: leastPowerW })
+}

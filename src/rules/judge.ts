@@ -1,0 +1,93 @@
+import type { Bounded } from '../formula/bounds.ts'
+import type { ResultFacts } from '../formula/formula.ts'
+import type { Source } from '../formula/source.ts'
+import { shownFor } from '../quantity/digits.ts'
+import { showNumber } from '../quantity/show.ts'
+import { unitOf } from '../quantity/units.ts'
+import type { Finding } from './finding.ts'
+import type { Judged } from './rule.ts'
+
+/** What a value is held against, and where that comes from. */
+export interface Limit {
+  readonly value: number
+  readonly source?: Source
+  /** Where the job gives a limit of its own, the reason it gives. */
+  readonly reason?: string
+  /** Where the limit itself was assumed. */
+  readonly assumed?: string
+}
+
+/** The low end must be the limit or more. `says`: the finding in the rule's own words. */
+export function atLeast(facts: ResultFacts, result: Bounded, limit: Limit, says?: string): Judged {
+  const { low, lowAt } = result
+  return judged(facts, result, limit, { value: low, margin: low - limit.value, worstAt: lowAt, word: 'at least', says })
+}
+
+/** The high end must be the limit or less. */
+export function atMost(facts: ResultFacts, result: Bounded, limit: Limit, says?: string): Judged {
+  const { high, highAt } = result
+  return judged(facts, result, limit, { value: high, margin: limit.value - high, worstAt: highAt, word: 'at most', says })
+}
+
+/** What is worth a word and no more: only somebody else knows where it fails. */
+export function neverFails(judged: Judged): Judged {
+  return judged.verdict === 'fail' ? { ...judged, verdict: 'caution' } : judged
+}
+
+interface Worst {
+  readonly value: number
+  readonly margin: number
+  readonly worstAt: Bounded['lowAt']
+  readonly word: string
+  readonly says: string | undefined
+}
+
+/** Below nought fails. Nought within rounding, an assumed value or a searched end is at best a caution, with the reason said. */
+function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, margin, worstAt, word, says }: Worst): Judged {
+  const none = Math.abs(margin) <= 1e-9 * Math.max(1, Math.abs(limit.value))
+  const doubts = [
+    ...(none ? ['no margin'] : []),
+    ...doubtsOf(result),
+    ...(limit.assumed === undefined ? [] : [`the limit is assumed: ${limit.assumed}`])
+  ]
+  // Written so that a margin that is no number fails.
+  const verdict = !(margin >= 0) && !none ? 'fail' : doubts.length > 0 ? 'caution' : 'pass'
+  const plain = `${facts.says} ${figure(value, facts)}${result.low === result.high ? '' : ' at the worst end'}`
+  const wanted = `${word} ${figure(limit.value, facts)} wanted${limit.reason === undefined ? '' : ` (${limit.reason})`}`
+  return {
+    verdict,
+    value,
+    limit: limit.value,
+    margin: none ? 0 : margin,
+    unit: unitOf(facts.gives),
+    says: [says ?? `${plain}; ${wanted}`, ...doubts].join('; '),
+    at: (result.shares[0]?.given ?? result.hangsOn[0])?.at ?? [],
+    worstAt,
+    ...(limit.source === undefined ? {} : { source: limit.source })
+  }
+}
+
+/** Why a good margin is still no pass. */
+function doubtsOf({ hangsOn, turned }: Bounded): readonly string[] {
+  const assumed = hangsOn.map(({ at, assumed }) => `${at.join('.')} (${assumed?.replace(/^default: /, '')})`)
+  const searched = turned.map(({ at }) => at.join('.'))
+  return [
+    ...(assumed.length === 0 ? [] : [`hangs on what was assumed: ${assumed.join(', ')}`]),
+    ...(searched.length === 0 ? [] : [`the worst end was searched for, not proved: ${searched.join(', ')}`])
+  ]
+}
+
+/** A figure as it stands in a sentence. */
+export function figure(value: number, { gives }: ResultFacts): string {
+  return `${Number.isFinite(value) ? showNumber(value, shownFor(gives)) : 'without end'} ${unitOf(gives)}`.trim()
+}
+
+/** A yes-or-no question without a number. */
+export function plainly(verdict: Finding['verdict'], says: string, at: Finding['at'] = []): Judged {
+  return { verdict, value: null, limit: null, margin: null, unit: '', says, at }
+}
+
+/** The field that is missing, and how to find it. */
+export function notJudged(field: string, measure: string, at: Finding['at'] = []): Judged {
+  return { ...plainly('not-judged', `${field} is not given: ${measure}`, at), change: `give ${field}` }
+}

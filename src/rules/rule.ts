@@ -1,0 +1,23 @@
+import type { Source } from '../formula/source.ts'
+import type { Finding } from './finding.ts'
+
+/** One question asked of a thing, named for the fault: its id is the path of its file. */
+export interface Rule<Subject> {
+  readonly id: string
+  readonly question: string
+  /** Why it matters. */
+  readonly why: string
+  /** What to do about it. */
+  readonly change: string
+  readonly source: Source
+  readonly judge: (subject: Subject) => Judged
+}
+
+/** A finding before the rule's own words are put to it. */
+export type Judged = Omit<Finding, 'rule' | 'change' | 'source'> & { readonly source?: Source; readonly change?: string }
+
+/** Asks one rule; what the judge does not say for itself is said by the rule. */
+export function asked<Subject>({ id, change, source, judge }: Rule<Subject>, subject: Subject): Finding {
+  const judged = judge(subject)
+  return { ...judged, rule: id, change: judged.change ?? change, source: (judged.source ?? source).id }
+}

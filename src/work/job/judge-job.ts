@@ -1,0 +1,74 @@
+import { NoAnswer } from '../../formula/no-answer.ts'
+import { OutsideRange } from '../../formula/outside-range.ts'
+import type { Path } from '../../job/field.ts'
+import { brokenLinks } from '../../job/links.ts'
+import { type ReadJob, readJob } from '../../job/read-job.ts'
+import type { Diagnostic, Where } from '../../quantity/diagnostic.ts'
+import type { JobAnswer } from '../../report/jobs-answer.ts'
+import { noAnswer, worstOf } from '../../rules/finding.ts'
+import { judgeCircuit } from './judge-circuit.ts'
+import { type JudgedThing, judgeHole } from './judge-hole.ts'
+
+/** Reads a job and asks every rule of it. */
+export function judgeJob(file: string, text: string): JobAnswer {
+  const read = readJob(file, text)
+  const blank = { file, title: '', verdict: null, results: [], findings: [] }
+  const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
+  if (errors.length > 0) return { ...blank, errors }
+  try {
+    return { file, title: read.job.job.title, ...judged(read), errors: [] }
+  } catch (error) {
+    if (!(error instanceof OutsideRange)) throw error
+    return { ...blank, errors: outside(error, read) }
+  }
+}
+
+function judged({ job, locate }: ReadJob): Pick<JobAnswer, 'verdict' | 'results' | 'findings'> {
+  const holes = Object.entries(job.holes).map(([name, hole]) => placed(`holes.${name}`, hole.path, 'hole', () => judgeHole(job, hole)))
+  const things = [...holes, ...circuitThings(job)]
+  const findings = things.flatMap(({ findings, path, place }) =>
+    findings.map(finding => ({ ...finding, thing: place, where: locate(finding.at.length > 0 ? finding.at : path) }))
+  )
+  return {
+    verdict: worstOf(findings.map(({ verdict }) => verdict)),
+    results: things.flatMap(({ place, results }) => results.map(result => ({ ...result, id: `${place}:${result.id}` }))),
+    findings
+  }
+}
+
+interface Placed extends JudgedThing {
+  readonly place: string
+  readonly path: Path
+}
+
+/** What has no answer at all is a finding of its own; the other things are judged all the same. */
+function placed(place: string, path: Path, room: string, judge: () => JudgedThing): Placed {
+  try {
+    return { place, path, ...judge() }
+  } catch (error) {
+    if (!(error instanceof NoAnswer)) throw error
+    return { place, path, results: [], findings: [noAnswer(room, error)] }
+  }
+}
+
+function circuitThings(job: ReadJob['job']): readonly Placed[] {
+  const { circuit } = job
+  if (circuit === null) return []
+  try {
+    return judgeCircuit(job, circuit).map(({ name, ...thing }, i) => ({
+      place: `circuit.${name}`,
+      path: [...circuit.path, 'loads', i],
+      ...thing
+    }))
+  } catch (error) {
+    if (!(error instanceof NoAnswer)) throw error
+    return [{ place: 'circuit', path: circuit.path, results: [], findings: [noAnswer('circuit', error)] }]
+  }
+}
+
+function outside({ found, accepted, from }: OutsideRange, { locate, file }: ReadJob): readonly Diagnostic[] {
+  const nowhere: Where = { file, line: null, column: null, path: '' }
+  const [first, ...others] = from.map(({ at }) => locate(at))
+  const also = others.length === 0 ? '' : ` (moved by ${others.map(({ path }) => path).join(', ')} too)`
+  return [{ found: `${found}${also}`, accepted, where: first ?? nowhere }]
+}

@@ -1,0 +1,36 @@
+// example: the jobs in examples/ are judged as their names say
+import { readdirSync, readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { judgeJob } from '../../src/work/job/judge-job.ts'
+
+const jobsIn = (folder: string) =>
+  readdirSync(folder)
+    .filter(name => name.endsWith('.yaml'))
+    .map(name => ({ name: name.replace('.yaml', ''), job: judgeJob(`${folder}/${name}`, readFileSync(`${folder}/${name}`, 'utf8')) }))
+
+/** The one rule that each bad job is there to fail. */
+const REASON: { readonly [name: string]: string } = {
+  'floor-too-thin': 'hole/metal-below-thin',
+  'jams-in-run-out': 'seat/jams-in-run-out',
+  'too-much-drop': 'drop/too-much',
+  'wrench-too-large': 'torque/outside-wrench-range'
+}
+
+describe.each(jobsIn('examples'))('good: $name', ({ job }) => {
+  it('is read without a fault, and nothing fails or is left unjudged', () => {
+    expect(job.errors).toEqual([])
+    expect(['pass', 'caution']).toContain(job.verdict)
+  })
+})
+
+describe.each(jobsIn('examples/bad'))('bad: $name', ({ name, job }) => {
+  it('fails for the reason in its name, and for no other', () => {
+    expect(job.errors).toEqual([])
+    expect(job.findings.filter(({ verdict }) => verdict === 'fail').map(({ rule }) => rule)).toEqual([REASON[name]])
+  })
+})
+
+it('there are good and bad ones', () => {
+  expect(jobsIn('examples').length).toBeGreaterThanOrEqual(2)
+  expect(jobsIn('examples/bad').map(({ name }) => name)).toEqual(Object.keys(REASON).sort())
+})

@@ -1,0 +1,176 @@
+// Copied from published tables. Each row names its source; the label says how the source was seen.
+
+import type { Cited } from './cited.ts'
+
+const S1: Cited = { source: 'ISO 965 6H limits: ISO 965-1 tolerance tables (secondary) and a tap maker 6H table', label: 'read-secondary' }
+const S2: Cited = {
+  source: 'ISO 965 6g limits: ISO 965-1 tolerance tables (secondary) and published ASME B1.13M 6g charts',
+  label: 'read-secondary'
+}
+const S3: Cited = { source: 'ISO 965 6g limits: ISO 965-1 tolerance tables (secondary)', label: 'read-secondary' }
+const S4: Cited = { source: 'ISO 965 6H limits: ISO 965-1 tolerance tables (secondary)', label: 'read-secondary' }
+const S5: Cited = {
+  source: 'ISO 965 6H limits: ISO 965-1 tolerance tables (secondary) and a published ASME B1.13M 6H chart and a tap maker 6H table',
+  label: 'read-secondary'
+}
+const S6: Cited = {
+  source: 'ISO 965 6H limits: ISO 965-1 tolerance tables (secondary) and a published ASME B1.13M 6H chart',
+  label: 'read-secondary'
+}
+
+type Row = readonly [
+  thread: string,
+  toleranceClass: string,
+  crestMinMm: number,
+  crestMaxMm: number,
+  pitchMinMm: number,
+  pitchMaxMm: number,
+  kind: string,
+  cited: Cited
+]
+
+const ROWS: readonly Row[] = [
+  ['M1.6x0.35', '6H', 1.221, 1.321, 1.373, 1.458, 'published (pitch); minor from tables', S1],
+  ['M1.6x0.35', '6g', 1.496, 1.581, 1.291, 1.354, 'published', S2],
+  ['M1.8x0.35', '6H', 1.421, 1.521, 1.573, 1.658, 'published (pitch); minor from tables', S1],
+  ['M1.8x0.35', '6g', 1.696, 1.781, 1.491, 1.554, 'from tables', S3],
+  ['M2.2x0.45', '6H', 1.713, 1.838, 1.908, 2.003, 'published (pitch); minor from tables', S1],
+  ['M2.2x0.45', '6g', 2.08, 2.18, 1.817, 1.888, 'from tables', S3],
+  // biome-ignore lint/suspicious/noApproximativeNumericConstant: a limit of size, not a logarithm
+  ['M2.5x0.45', '6H', 2.013, 2.138, 2.208, 2.303, 'published (pitch); minor from tables', S1],
+  ['M2.5x0.45', '6g', 2.38, 2.48, 2.117, 2.188, 'published', S2],
+  ['M3x0.5', '6H', 2.459, 2.599, 2.675, 2.775, 'published (pitch); minor from tables', S1],
+  ['M3x0.5', '6g', 2.874, 2.98, 2.58, 2.655, 'published', S2],
+  ['M3x0.35', '6H', 2.621, 2.721, 2.773, 2.863, 'from tables', S4],
+  ['M3x0.35', '6g', 2.896, 2.981, 2.687, 2.754, 'published', S2],
+  ['M3.5x0.35', '6H', 3.121, 3.221, 3.273, 3.363, 'from tables', S4],
+  ['M3.5x0.35', '6g', 3.396, 3.481, 3.187, 3.254, 'from tables', S3],
+  ['M4x0.7', '6H', 3.242, 3.422, 3.545, 3.663, 'published (pitch); minor from tables', S1],
+  ['M4x0.7', '6g', 3.838, 3.978, 3.433, 3.523, 'published', S2],
+  ['M4.5x0.75', '6H', 3.688, 3.878, 4.013, 4.131, 'published (pitch); minor from tables', S1],
+  ['M4.5x0.75', '6g', 4.338, 4.478, 3.901, 3.991, 'from tables', S3],
+  ['M4.5x0.5', '6H', 3.959, 4.099, 4.175, 4.275, 'from tables', S4],
+  ['M4.5x0.5', '6g', 4.374, 4.48, 4.08, 4.155, 'from tables', S3],
+  ['M5x0.5', '6H', 4.459, 4.599, 4.675, 4.775, 'from tables', S4],
+  ['M5x0.5', '6g', 4.874, 4.98, 4.58, 4.655, 'published', S2],
+  ['M5.5x0.5', '6H', 4.959, 5.099, 5.175, 5.275, 'from tables', S4],
+  ['M5.5x0.5', '6g', 5.374, 5.48, 5.08, 5.155, 'from tables', S3],
+  ['M6x1', '6H', 4.917, 5.153, 5.35, 5.5, 'published (pitch); minor from tables', S1],
+  ['M6x1', '6g', 5.794, 5.974, 5.212, 5.324, 'published', S2],
+  ['M7x1', '6H', 5.917, 6.153, 6.35, 6.5, 'published (pitch); minor from tables', S1],
+  ['M7x1', '6g', 6.794, 6.974, 6.212, 6.324, 'published', S2],
+  ['M7x0.75', '6H', 6.188, 6.378, 6.513, 6.645, 'from tables', S4],
+  ['M7x0.75', '6g', 6.838, 6.978, 6.391, 6.491, 'from tables', S3],
+  ['M8x1.25', '6H', 6.647, 6.912, 7.188, 7.348, 'published (pitch); minor from tables', S1],
+  ['M8x1.25', '6g', 7.76, 7.972, 7.042, 7.16, 'published', S2],
+  ['M8x0.75', '6H', 7.188, 7.378, 7.513, 7.645, 'from tables', S4],
+  ['M8x0.75', '6g', 7.838, 7.978, 7.391, 7.491, 'published', S2],
+  ['M9x1.25', '6H', 7.647, 7.912, 8.188, 8.348, 'published (minor and pitch)', S5],
+  ['M9x1.25', '6g', 8.76, 8.972, 8.042, 8.16, 'published', S2],
+  // one reference-site 6H chart prints D2max 8.498 and one machining-firm 6g chart prints dmax 8.972; tables give the values here
+  ['M9x1', '6H', 7.917, 8.153, 8.35, 8.5, 'published (minor and pitch)', S6],
+  // one reference-site 6H chart prints D2max 8.498 and one machining-firm 6g chart prints dmax 8.972; tables give the values here
+  ['M9x1', '6g', 8.794, 8.974, 8.212, 8.324, 'published', S2],
+  ['M10x1.5', '6H', 8.376, 8.676, 9.026, 9.206, 'published (minor and pitch)', S5],
+  ['M10x1.5', '6g', 9.732, 9.968, 8.862, 8.994, 'published', S2],
+  ['M10x1.25', '6H', 8.647, 8.912, 9.188, 9.348, 'published (minor and pitch)', S6],
+  ['M10x1.25', '6g', 9.76, 9.972, 9.042, 9.16, 'published', S2],
+  ['M10x1', '6H', 8.917, 9.153, 9.35, 9.5, 'published (minor and pitch)', S6],
+  ['M10x1', '6g', 9.794, 9.974, 9.212, 9.324, 'published', S2],
+  // one reference-site 6H chart prints D2max 10.196; tap maker catalogue and tables give the value here
+  ['M11x1.5', '6H', 9.376, 9.676, 10.026, 10.206, 'published (minor and pitch)', S5],
+  // one reference-site 6H chart prints D2max 10.196; tap maker catalogue and tables give the value here
+  ['M11x1.5', '6g', 10.732, 10.968, 9.862, 9.994, 'published', S2],
+  ['M11x1', '6H', 9.917, 10.153, 10.35, 10.5, 'published (minor and pitch)', S6],
+  ['M11x1', '6g', 10.794, 10.974, 10.212, 10.324, 'published', S2],
+  ['M11x0.75', '6H', 10.188, 10.378, 10.513, 10.645, 'published (minor and pitch)', S6],
+  ['M11x0.75', '6g', 10.838, 10.978, 10.391, 10.491, 'from tables', S3],
+  ['M12x1.5', '6H', 10.376, 10.676, 11.026, 11.216, 'published (minor and pitch)', S6],
+  ['M12x1.5', '6g', 11.732, 11.968, 10.854, 10.994, 'from tables', S3],
+  ['M12x1.25', '6H', 10.647, 10.912, 11.188, 11.368, 'published (minor and pitch)', S6],
+  ['M12x1.25', '6g', 11.76, 11.972, 11.028, 11.16, 'published', S2],
+  ['M14x2', '6H', 11.835, 12.21, 12.701, 12.913, 'published (minor and pitch)', S5],
+  ['M14x2', '6g', 13.682, 13.962, 12.503, 12.663, 'from tables', S3],
+  ['M14x1.5', '6H', 12.376, 12.676, 13.026, 13.216, 'published (minor and pitch)', S6],
+  ['M14x1.5', '6g', 13.732, 13.968, 12.854, 12.994, 'from tables', S3],
+  ['M14x1', '6H', 12.917, 13.153, 13.35, 13.51, 'from tables', S4],
+  ['M14x1', '6g', 13.794, 13.974, 13.206, 13.324, 'from tables', S3],
+  ['M15x1.5', '6H', 13.376, 13.676, 14.026, 14.216, 'from tables', S4],
+  ['M15x1.5', '6g', 14.732, 14.968, 13.854, 13.994, 'from tables', S3],
+  ['M16x2', '6H', 13.835, 14.21, 14.701, 14.913, 'published (pitch); minor from tables', S1],
+  ['M16x2', '6g', 15.682, 15.962, 14.503, 14.663, 'from tables', S3],
+  ['M16x1.5', '6H', 14.376, 14.676, 15.026, 15.216, 'from tables', S4],
+  ['M16x1.5', '6g', 15.732, 15.968, 14.854, 14.994, 'from tables', S3],
+  ['M17x1.5', '6H', 15.376, 15.676, 16.026, 16.216, 'from tables', S4],
+  ['M17x1.5', '6g', 16.732, 16.968, 15.854, 15.994, 'from tables', S3],
+  ['M17x1', '6H', 15.917, 16.153, 16.35, 16.51, 'from tables', S4],
+  ['M17x1', '6g', 16.794, 16.974, 16.206, 16.324, 'from tables', S3],
+  ['M18x2', '6H', 15.835, 16.21, 16.701, 16.913, 'from tables', S4],
+  ['M18x2', '6g', 17.682, 17.962, 16.503, 16.663, 'from tables', S3],
+  ['M18x1.5', '6H', 16.376, 16.676, 17.026, 17.216, 'from tables', S4],
+  ['M18x1.5', '6g', 17.732, 17.968, 16.854, 16.994, 'from tables', S3],
+  ['M20x2.5', '6H', 17.294, 17.744, 18.376, 18.6, 'from tables', S4],
+  ['M20x2.5', '6g', 19.623, 19.958, 18.164, 18.334, 'from tables', S3],
+  ['M20x2', '6H', 17.835, 18.21, 18.701, 18.913, 'from tables', S4],
+  ['M20x2', '6g', 19.682, 19.962, 18.503, 18.663, 'from tables', S3],
+  ['M20x1', '6H', 18.917, 19.153, 19.35, 19.51, 'from tables', S4],
+  ['M20x1', '6g', 19.794, 19.974, 19.206, 19.324, 'from tables', S3],
+  ['M22x2.5', '6H', 19.294, 19.744, 20.376, 20.6, 'from tables', S4],
+  ['M22x2.5', '6g', 21.623, 21.958, 20.164, 20.334, 'from tables', S3],
+  ['M22x1.5', '6H', 20.376, 20.676, 21.026, 21.216, 'from tables', S4],
+  ['M22x1.5', '6g', 21.732, 21.968, 20.854, 20.994, 'from tables', S3],
+  ['M22x1', '6H', 20.917, 21.153, 21.35, 21.51, 'from tables', S4],
+  ['M22x1', '6g', 21.794, 21.974, 21.206, 21.324, 'from tables', S3],
+  ['M24x2', '6H', 21.835, 22.21, 22.701, 22.925, 'from tables', S4],
+  ['M24x2', '6g', 23.682, 23.962, 22.493, 22.663, 'from tables', S3],
+  ['M24x1.5', '6H', 22.376, 22.676, 23.026, 23.226, 'from tables', S4],
+  ['M24x1.5', '6g', 23.732, 23.968, 22.844, 22.994, 'from tables', S3],
+  ['M25x2', '6H', 22.835, 23.21, 23.701, 23.925, 'from tables', S4],
+  ['M25x2', '6g', 24.682, 24.962, 23.493, 23.663, 'from tables', S3],
+  ['M25x1.5', '6H', 23.376, 23.676, 24.026, 24.226, 'from tables', S4],
+  ['M25x1.5', '6g', 24.732, 24.968, 23.844, 23.994, 'from tables', S3],
+  ['M26x1.5', '6H', 24.376, 24.676, 25.026, 25.226, 'from tables', S4],
+  ['M26x1.5', '6g', 25.732, 25.968, 24.844, 24.994, 'from tables', S3],
+  ['M27x3', '6H', 23.752, 24.252, 25.051, 25.316, 'from tables', S4],
+  ['M27x3', '6g', 26.577, 26.952, 24.803, 25.003, 'from tables', S3],
+  ['M27x1.5', '6H', 25.376, 25.676, 26.026, 26.226, 'from tables', S4],
+  ['M27x1.5', '6g', 26.732, 26.968, 25.844, 25.994, 'from tables', S3],
+  ['M27x1', '6H', 25.917, 26.153, 26.35, 26.52, 'from tables', S4],
+  ['M27x1', '6g', 26.794, 26.974, 26.199, 26.324, 'from tables', S3],
+  ['M28x1.5', '6H', 26.376, 26.676, 27.026, 27.226, 'from tables', S4],
+  ['M28x1.5', '6g', 27.732, 27.968, 26.844, 26.994, 'from tables', S3],
+  ['M28x1', '6H', 26.917, 27.153, 27.35, 27.52, 'from tables', S4],
+  ['M28x1', '6g', 27.794, 27.974, 27.199, 27.324, 'from tables', S3],
+  ['M30x3', '6H', 26.752, 27.252, 28.051, 28.316, 'from tables', S4],
+  ['M30x3', '6g', 29.577, 29.952, 27.803, 28.003, 'from tables', S3],
+  ['M30x2', '6H', 27.835, 28.21, 28.701, 28.925, 'from tables', S4],
+  ['M30x2', '6g', 29.682, 29.962, 28.493, 28.663, 'from tables', S3],
+  ['M30x1', '6H', 28.917, 29.153, 29.35, 29.52, 'from tables', S4],
+  ['M30x1', '6g', 29.794, 29.974, 29.199, 29.324, 'from tables', S3],
+  ['M32x2', '6H', 29.835, 30.21, 30.701, 30.925, 'from tables', S4],
+  ['M32x2', '6g', 31.682, 31.962, 30.493, 30.663, 'from tables', S3],
+  ['M33x3.5', '6H', 29.211, 29.771, 30.727, 31.007, 'from tables', S4],
+  ['M33x3.5', '6g', 32.522, 32.947, 30.462, 30.674, 'from tables', S3],
+  ['M33x3', '6H', 29.752, 30.252, 31.051, 31.316, 'from tables', S4],
+  ['M33x3', '6g', 32.577, 32.952, 30.803, 31.003, 'from tables', S3],
+  ['M33x1.5', '6H', 31.376, 31.676, 32.026, 32.226, 'from tables', S4],
+  ['M33x1.5', '6g', 32.732, 32.968, 31.844, 31.994, 'from tables', S3],
+  ['M35x1.5', '6H', 33.376, 33.676, 34.026, 34.226, 'from tables', S4],
+  ['M35x1.5', '6g', 34.732, 34.968, 33.844, 33.994, 'from tables', S3],
+  ['M36x3', '6H', 32.752, 33.252, 34.051, 34.316, 'from tables', S4],
+  ['M36x3', '6g', 35.577, 35.952, 33.803, 34.003, 'from tables', S3],
+  ['M36x2', '6H', 33.835, 34.21, 34.701, 34.925, 'from tables', S4],
+  ['M36x2', '6g', 35.682, 35.962, 34.493, 34.663, 'from tables', S3]
+]
+
+/** Limits of size to three decimals, mm: of the crest diameter (D1 of a hole, d of a screw) and of the pitch diameter. */
+export const ISO_LIMITS = ROWS.map(([thread, toleranceClass, crestMinMm, crestMaxMm, pitchMinMm, pitchMaxMm, kind, cited]) => ({
+  thread,
+  toleranceClass,
+  crestMinMm,
+  crestMaxMm,
+  pitchMinMm,
+  pitchMaxMm,
+  kind,
+  ...cited
+}))

@@ -1,0 +1,27 @@
+// table: share of the rated power against 100 %, never a fail; the numbers are invented
+import { expect, it } from 'vitest'
+import { aboveRating } from '../../../src/rules/heater/above-rating.ts'
+import { asked } from '../../../src/rules/rule.ts'
+import { assumed, between, expectDoubted, verdictOf } from '../bounded.ts'
+
+it.each([
+  ['below at the worst end', between(80, 99.9), 'pass'],
+  ['above at the worst end', between(80, 100.1), 'caution'],
+  ['twice as much', between(150, 200), 'caution'],
+  ['just the rating', between(80, 100), 'caution']
+])('%s', (_, ratedSharePercent, verdict) => {
+  expect(verdictOf(aboveRating, { ratedSharePercent })).toBe(verdict)
+})
+
+it('gives the margin at the worst end', () => {
+  expect(asked(aboveRating, { ratedSharePercent: between(80, 137.5) })).toMatchObject({
+    value: 137.5,
+    limit: 100,
+    margin: -37.5,
+    unit: '%'
+  })
+})
+
+it('on an assumed value is a caution at best', () => {
+  expectDoubted(aboveRating, { ratedSharePercent: assumed(between(50, 60)) })
+})

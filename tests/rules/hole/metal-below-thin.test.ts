@@ -1,0 +1,69 @@
+// table: floor left below the drill against the wall beside the thread, or against a limit of the job; the numbers are invented
+import { describe, expect, it } from 'vitest'
+import { metalBelowThin } from '../../../src/rules/hole/metal-below-thin.ts'
+import { asked } from '../../../src/rules/rule.ts'
+import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
+
+const wallLeftMm = sharp(4)
+
+describe('against the wall', () => {
+  it.each([
+    ['a thicker floor', between(4.01, 5), 'pass'],
+    ['a thinner floor at the worst end', between(3.99, 5), 'fail'],
+    ['a floor just as thick', between(4, 5), 'caution']
+  ])('%s', (_, metalLeftMm, verdict) => {
+    expect(verdictOf(metalBelowThin, { metalLeftMm, wallLeftMm, leastFloor: null })).toBe(verdict)
+  })
+
+  it('says what the limit is', () => {
+    const finding = asked(metalBelowThin, { metalLeftMm: between(3, 5), wallLeftMm, leastFloor: null })
+    expect(finding).toMatchObject({ limit: 4, margin: -1, value: 3 })
+    expect(finding.says).toContain('the wall left beside the thread')
+  })
+
+  it('a wall that is broken itself does not make a drilled floor good', () => {
+    expect(verdictOf(metalBelowThin, { metalLeftMm: sharp(-0.5), wallLeftMm: sharp(-1), leastFloor: null })).toBe('fail')
+  })
+})
+
+describe('against a least floor of the job', () => {
+  const leastFloor = { value: 3, reason: "maker's letter" }
+
+  it.each([
+    ['more', between(3.01, 5), 'pass'],
+    ['less at the worst end', between(2.99, 5), 'fail'],
+    ['just that', between(3, 5), 'caution']
+  ])('%s', (_, metalLeftMm, verdict) => {
+    expect(verdictOf(metalBelowThin, { metalLeftMm, wallLeftMm, leastFloor })).toBe(verdict)
+  })
+
+  it('goes before the wall, and its reason is said', () => {
+    const finding = asked(metalBelowThin, { metalLeftMm: sharp(3.5), wallLeftMm: null, leastFloor })
+    expect(finding.verdict).toBe('pass')
+    expect(finding.says).toContain("maker's letter")
+  })
+
+  it('below nought does not make a drilled floor good', () => {
+    expect(verdictOf(metalBelowThin, { metalLeftMm: sharp(-0.5), wallLeftMm, leastFloor: { value: -1 } })).toBe('fail')
+  })
+})
+
+it('on an assumed value is a caution at best', () => {
+  expectDoubted(metalBelowThin, { metalLeftMm: assumed(between(6, 7)), wallLeftMm, leastFloor: null })
+})
+
+it('without the metal below is not judged', () => {
+  expectNotJudged(metalBelowThin, { metalLeftMm: null, wallLeftMm, leastFloor: null }, 'casting.metal-below', 'ultrasonic gauge')
+})
+
+it('without wall or limit is not judged', () => {
+  expectNotJudged(metalBelowThin, { metalLeftMm: between(0.1, 2), wallLeftMm: null, leastFloor: null }, 'casting.wall', 'calliper')
+})
+
+it('drilled through fails even without wall or limit', () => {
+  expect(asked(metalBelowThin, { metalLeftMm: between(-0.1, 2), wallLeftMm: null, leastFloor: null })).toMatchObject({
+    verdict: 'fail',
+    limit: 0,
+    margin: -0.1
+  })
+})

@@ -1,0 +1,115 @@
+// property: laws of a seat, and its bounds against brute force
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { boundsOf } from '../../../src/formula/bounds.ts'
+import { Given, plainOf } from '../../../src/formula/given.ts'
+import { leavesOf } from '../../../src/formula/leaves.ts'
+import { withWorking } from '../../../src/formula/working.ts'
+import { type Seat, seat } from '../../../src/trade/hole/seat.ts'
+import { about, atCorners, numberAt, terminal } from './invented.ts'
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+const loose = (min: number, max: number, off: number) => fc.tuple(between(min, max), between(0, off)).map(([value, by]) => about(value, by))
+
+const seats: fc.Arbitrary<Seat> = fc.record<Seat>({
+  pitchMm: fc.constantFrom(about(1), about(1.5)),
+  threadLengthMm: loose(10, 16, 0.4),
+  threadDepthMm: loose(9, 16, 0.4),
+  stack: fc.array(
+    loose(0.3, 2, 0.1).map(thicknessMm => ({ thicknessMm })),
+    { maxLength: 3 }
+  ),
+  crushMm: loose(0.05, 0.2, 0.05),
+  floor: fc.option(fc.record({ overallMm: loose(11, 18, 0.4), floorDepthMm: loose(11, 18, 0.4) }))
+})
+
+/** The lesser of the two gaps with the stack. */
+const lesserMm = ({ runOut, floor }: { runOut: { withStackMm: number }; floor: { withStackMm: number } | null }) =>
+  Math.min(runOut.withStackMm, floor?.withStackMm ?? Number.POSITIVE_INFINITY)
+
+describe('the seat', () => {
+  it('every worst end is the end over all corners', () => {
+    fc.assert(
+      fc.property(seats, tree => {
+        const bounds = boundsOf(tree, seat)
+        const corners = atCorners(tree, seat)
+        for (const { path } of leavesOf(corners[0])) {
+          const values = corners.map(results => numberAt(results, path) as number)
+          const { low, high } = numberAt(bounds, path) as { low: number; high: number }
+          expect([path, low]).toEqual([path, expect.closeTo(Math.min(...values), 9)])
+          expect([path, high]).toEqual([path, expect.closeTo(Math.max(...values), 9)])
+        }
+      }),
+      { numRuns: 200 }
+    )
+  })
+
+  it('more stack never lowers a gap, and moves nothing without stack', () => {
+    fc.assert(
+      fc.property(seats, between(0.01, 5), (tree, thickMm) => {
+        const before = seat(plainOf(tree).plain)
+        const after = seat(plainOf({ ...tree, stack: [...tree.stack, { thicknessMm: about(thickMm) }] }).plain)
+        expect(after.runOut.withStackMm).toBeGreaterThan(before.runOut.withStackMm)
+        expect(after.runOut.withoutStackMm).toBe(before.runOut.withoutStackMm)
+        if (before.floor !== null) expect(after.floor!.withStackMm).toBeGreaterThan(before.floor.withStackMm)
+        expect(after.floor?.withoutStackMm).toBe(before.floor?.withoutStackMm)
+        expect(after.shoulderTurns).toBeLessThan(before.shoulderTurns)
+        expect(after.leastStackMm).toBe(before.leastStackMm)
+      })
+    )
+  })
+
+  it('with the least stack the lesser gap is nought', () => {
+    fc.assert(
+      fc.property(seats, tree => {
+        const { leastStackMm } = seat(plainOf(tree).plain)
+        fc.pre(leastStackMm >= 0 && leastStackMm <= 50)
+        expect(lesserMm(seat(plainOf({ ...tree, stack: [{ thicknessMm: about(leastStackMm) }] }).plain))).toBeCloseTo(0, 9)
+      })
+    )
+  })
+
+  it('the high end of the least stack works with every other input at its worst', () => {
+    fc.assert(
+      fc.property(seats, tree => {
+        const { high } = boundsOf(tree, seat).leastStackMm
+        fc.pre(high >= 0 && high <= 50)
+        const corners = atCorners({ ...tree, stack: [{ thicknessMm: about(high) }] }, seat)
+        expect(Math.min(...corners.map(lesserMm))).toBeCloseTo(0, 9)
+      })
+    )
+  })
+})
+
+// Invented: 13.4 mm of thread and 15.0 overall over 0.8 + 1.2 of stack that crushes by 0.05, in 12.0 of thread and 12.9 to the floor, pitch 1.5.
+describe('a part that the floor would stop', () => {
+  const given: Seat = {
+    pitchMm: about(1.5),
+    threadLengthMm: about(13.4),
+    threadDepthMm: about(12),
+    stack: [{ thicknessMm: about(0.8) }, { thicknessMm: about(1.2) }],
+    crushMm: about(0.05),
+    floor: { overallMm: about(15), floorDepthMm: about(12.9) }
+  }
+  const results = seat(plainOf(given).plain)
+
+  it.each([
+    ['run-out with the stack, 12.0 + 2.0 − 0.05 − 13.4', results.runOut.withStackMm, 0.55],
+    ['run-out without it, 12.0 − 13.4', results.runOut.withoutStackMm, -1.4],
+    ['floor with the stack, 12.9 + 2.0 − 0.05 − 15.0', results.floor!.withStackMm, -0.15],
+    ['floor without it, 12.9 − 15.0', results.floor!.withoutStackMm, -2.1],
+    ['turns by hand, (13.4 − 2.0)/1.5', results.shoulderTurns, 7.6],
+    ['least stack, the floor decides: 15.0 − 12.9 + 0.05', results.leastStackMm, 2.15]
+  ])('%s', (_, value, expected) => {
+    expect(value).toBeCloseTo(expected, 9)
+  })
+
+  it('adds up the stack in the working', () => {
+    const { working } = withWorking(() => seat(plainOf(given).plain))
+    expect(working.filter(({ symbol }) => symbol === 't').map(({ putIn }) => putIn)).toEqual(['0 + 0.8', '0.8 + 1.2'])
+  })
+})
+
+it('needs no stack where the thread is deep enough', () => {
+  expect(seat(plainOf({ ...terminal(), threadDepthMm: new Given(16), stack: [] }).plain).leastStackMm).toBeCloseTo(-0.4, 9)
+})
