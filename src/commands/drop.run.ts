@@ -3,11 +3,13 @@ import { good, type Outcome } from '../quantity/fault.ts'
 import { parseQuantity } from '../quantity/parse-quantity.ts'
 import { tooMuch } from '../rules/drop/too-much.ts'
 import type { Limit } from '../rules/judge.ts'
-import { dropLimit } from '../rules/practice/practice.ts'
+import { dropLimit, PRACTICES } from '../rules/practice/practice.ts'
 import { asked } from '../rules/rule.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
+import { lowerRoot } from '../trade/circuit/constant-power.ts'
 import { drop as calculation, type FedLoad, type WayBack } from '../trade/circuit/drop.ts'
 import * as feed from '../trade/circuit/feed.ts'
+import { threeDigits } from '../trade/circuit/three-digits.ts'
 import { readWire } from '../trade/circuit/wire-size.ts'
 import type { Run } from './describe.ts'
 import { drop as description } from './drop.ts'
@@ -50,7 +52,7 @@ export const run: Run = quickSum(description, readers, words => {
     },
     findings: r =>
       words.limit === null && words.practice === null ? [] : [asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit })],
-    cautions: r => cautionsOf(words, kind, r.loadW?.high)
+    cautions: r => [...cautionsOf(words, kind, r.loadW?.high), ...lowerOf(load, r.loopOhm.value)]
   })
 })
 
@@ -98,19 +100,31 @@ function takenOf({ bus, voltage, 'return-length': back, return: by, length, cond
 }
 
 /** What the user gives goes before what the practice says. */
-function limitOf({ limit, practice, bus, voltage }: DropWords): (Limit & { readonly unit: '%' | 'V' }) | null {
+function limitOf({ limit, practice, bus, voltage, duty }: DropWords): (Limit & { readonly unit: '%' | 'V' }) | null {
   if (limit !== null || practice === null) return limit
-  return dropLimit(practice, (bus ?? voltage)?.value ?? 0) ?? null
+  return dropLimit(practice, (bus ?? voltage)?.value ?? 0, duty) ?? null
 }
 
 function cautionsOf({ wire, power, practice, limit, conductor }: DropWords, kind: string, loadW: number | undefined): readonly string[] {
   const judged = practice !== null || limit !== null
+  const looser = practice === null || limit !== null ? undefined : PRACTICES[practice].looser
   return [
     ...(kind === 'solid' && conductor === null && judged && wire.system === 'awg'
       ? ['a gauge is solid wire by definition: stranded wire of the same gauge may resist a quarter more; give --conductor']
       : []),
     ...(power !== null && loadW !== undefined && loadW > power.high * 1.0001
       ? ['the load gets more than its rated power, since the bus stands above its rated voltage']
-      : [])
+      : []),
+    ...(looser === undefined ? [] : [`${looser.says}: for such a circuit give --limit "${looser.percent} %"`])
+  ]
+}
+
+/** A load of constant power fits at a second voltage too. It is told, so that nobody takes it for a fault of the sum. */
+function lowerOf(load: FedLoad, loopOhm: number): readonly string[] {
+  if (load.takes !== 'constant-power') return []
+  const root = lowerRoot({ busV: load.busV.value, loopOhm, powerW: load.powerW.value })
+  if (root === undefined) return []
+  return [
+    `${threeDigits(root.lowerV)} V with ${threeDigits(root.lowerA)} A would fit as well: no load stays there, but one that is switched on slowly may hang at it and heat the wire`
   ]
 }

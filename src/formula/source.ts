@@ -97,7 +97,8 @@ const TITLES = {
   '14-cfr-23.1353': ['14 CFR 23.1353(h), 2014 text, time on battery', 'memory'],
   '14-cfr-23.1351': ['14 CFR 23.1351(a)(2) and ASTM F2490, load analysis', 'read-secondary'],
   'ac-43.13-1b-11-6': ['FAA AC 43.13-1B table 11-6, allowable drop, continuous loads', 'read-secondary'],
-  'abyc-e-11': ['ABYC E-11, drop of critical circuits, as quoted by a marine wire maker', 'read-secondary'],
+  'ac-43.13-1b-11-6-intermittent': ['FAA AC 43.13-1B table 11-6, allowable drop, intermittent loads', 'memory'],
+  'abyc-e-11': ['ABYC E-11, drop of critical circuits and of others, as quoted by a marine wire maker', 'read-secondary'],
   'iso-6789': ['ISO 6789, hand torque tools: the range starts at the lowest marked value', 'read-secondary'],
   'torque-units': ['exact definitions: 1 lbf = 0.45359237 kg × 9.80665 m/s², 1 in = 25.4 mm', 'read-secondary'],
   practice: ['common practice, no published source', 'common practice']
