@@ -1,6 +1,4 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import { good, type Outcome } from '../quantity/fault.ts'
-import { parseQuantity } from '../quantity/parse-quantity.ts'
 import { tooMuch } from '../rules/drop/too-much.ts'
 import type { Limit } from '../rules/judge.ts'
 import { dropLimit, PRACTICES } from '../rules/practice/practice.ts'
@@ -15,6 +13,7 @@ import type { Run } from './describe.ts'
 import { drop as description } from './drop.ts'
 import { likewise } from './likewise.ts'
 import { quickSum } from './quick-sum.ts'
+import { readLimit } from './read-limit.ts'
 import { refusal, refusalOf, refused } from './refusal.ts'
 import { sum, type Taken } from './sum.ts'
 import type { Words } from './words.ts'
@@ -58,16 +57,6 @@ export const run: Run = quickSum(description, readers, words => {
 
 type DropWords = Words<typeof description.rows, typeof readers>
 type Refusal = readonly Diagnostic[]
-
-/** A limit as a share of the bus, or in volts. */
-function readLimit(text: string): Outcome<Limit & { readonly unit: '%' | 'V' }> {
-  const share = parseQuantity('percent', text)
-  if (share.ok) return good({ value: share.value.value, unit: '%' })
-  const volts = parseQuantity('voltage', text)
-  return volts.ok
-    ? good({ value: volts.value.value, unit: 'V' })
-    : { ok: false, fault: { ...volts.fault, accepted: 'a share as "3 %" or a voltage as "0.5 V"' } }
-}
 
 function loadOf({ current, power, voltage, bus, 'constant-power': constant }: DropWords): FedLoad | Refusal {
   if ((current === null) === (power === null))

@@ -5,6 +5,8 @@ import * as feed from '../trade/circuit/feed.ts'
 import * as load from '../trade/circuit/load.ts'
 import * as ratingShare from '../trade/circuit/rating-share.ts'
 import * as switchOn from '../trade/circuit/switch-on.ts'
+import * as wire from '../trade/circuit/wire.ts'
+import * as wireShort from '../trade/circuit/wire-short.ts'
 import * as clearance from '../trade/hole/clearance.ts'
 import * as depth from '../trade/hole/depth.ts'
 import * as gap from '../trade/hole/gap.ts'
@@ -21,7 +23,7 @@ export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
   thread: [basic, threadHeight, stressArea, formingDrill],
   hole: [oldBottom, clearance, depth, tapping, gap],
   joint: [torqueWrench],
-  circuit: [conductors, feed, constantPower, load, ratingShare, switchOn]
+  circuit: [conductors, feed, constantPower, load, ratingShare, switchOn, wire, wireShort]
 }
 
 export function formulasOf(files: readonly object[]): readonly Facts[] {

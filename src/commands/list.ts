@@ -10,6 +10,7 @@ import { schema } from './schema.ts'
 import { seat } from './seat.ts'
 import { thread } from './thread.ts'
 import { torque } from './torque.ts'
+import { wire } from './wire.ts'
 
 /** Every command, in the order help shows them. */
-export const COMMANDS: readonly Description[] = [thread, drill, torque, hole, seat, heater, drop, fresh, check, explain, schema]
+export const COMMANDS: readonly Description[] = [thread, drill, torque, hole, seat, heater, drop, wire, fresh, check, explain, schema]

@@ -18,6 +18,8 @@ export interface Sum<T, R> {
   readonly taken?: Taken
   readonly results: ResultMap<R>
   readonly more?: (results: BoundsOf<R>) => readonly Result[]
+  /** Shown with an answer or without: what was tried. */
+  readonly tried?: { readonly [name: string]: Table }
   readonly tables?: (results: BoundsOf<R>) => { readonly [name: string]: Table }
   readonly findings?: (results: BoundsOf<R>) => readonly Finding[]
   readonly cautions?: (results: BoundsOf<R>) => readonly string[]
@@ -42,7 +44,7 @@ export function sum<T, R>(it: Sum<T, R>): Asked {
       return {
         title: it.title,
         results: noResultsBy(it.results),
-        tables: {},
+        tables: it.tried ?? {},
         findings: [noAnswer(command, error)],
         cautions: [],
         working: [],
@@ -65,14 +67,14 @@ function answered<T, R>(it: Sum<T, R>, tree: T, { command, working }: { readonly
 }
 
 function partsOf<T, R>(
-  { title, taken = {}, results, more, tables, findings, cautions }: Sum<T, R>,
+  { title, taken = {}, results, more, tried = {}, tables, findings, cautions }: Sum<T, R>,
   bounds: BoundsOf<R>
 ): Omit<Parts, 'working'> {
   return {
     title,
     taken,
     results: [...resultsBy(results, bounds), ...(more?.(bounds) ?? [])],
-    tables: tables?.(bounds) ?? {},
+    tables: { ...tried, ...tables?.(bounds) },
     findings: findings?.(bounds) ?? [],
     cautions: [...(cautions?.(bounds) ?? []), ...searchedBy(results, bounds)]
   }

@@ -18,6 +18,9 @@ import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
+import { overAmpacity } from './wire/over-ampacity.ts'
+import { shortCircuit } from './wire/short-circuit.ts'
+import { tooSmall } from './wire/too-small.ts'
 
 type Fitted = BoundsOf<ReturnType<typeof holeFit>>
 
@@ -59,5 +62,8 @@ export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRat
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
 const QUICK_RULES = [brokenThrough]
 
+/** What the rules of a wire are asked about. */
+export const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
+
 /** Every rule, whatever it is asked about. */
-export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES, ...QUICK_RULES]
+export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES, ...QUICK_RULES, ...WIRE_RULES]

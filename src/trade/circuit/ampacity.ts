@@ -28,6 +28,8 @@ export interface Ampacity {
   readonly table: string
   /** What the printed current already allows for. */
   readonly holdsFor: string
+  /** Surroundings in which `ampacityA` flows: those asked for, but never cooler than the table's. */
+  readonly heldC: number
   readonly bundle: Derating
   readonly ambient: Derating
   readonly altitude: Derating
@@ -88,6 +90,7 @@ function derated(x: Plain<AmpacityGiven>, { name }: AmpacityTable, printed: Prin
     tableA,
     table: name,
     holdsFor: contains.says,
+    heldC: Math.max(x.ambientC, contains.ambientC),
     bundle,
     ambient,
     altitude,
