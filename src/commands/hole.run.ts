@@ -106,7 +106,9 @@ function around({ high, assumed }: Given): Given {
 /** What no rule asks, and a fitter should know before the first cut. */
 function cautionsOf({ first, best, openingMm }: BoundsOf<ReturnType<typeof hole>>): readonly string[] {
   return [
-    `the ${first} of the drill is nearest to the old bottom`,
+    first === 'point and rim alike'
+      ? 'point and rim of the drill are alike near to the old bottom'
+      : `the ${first} of the drill is nearest to the old bottom`,
     ...(openingMm.low <= 0 ? ['the old hole may be as wide as the drill: then nothing is cut, and the thread is shallow or none'] : []),
     ...(best !== null && best.threadDepthMm.low <= 0
       ? ['no tap leaves a full thread here: the hole is too shallow for drill point and chamfer']

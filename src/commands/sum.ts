@@ -80,14 +80,16 @@ function partsOf<T, R>(
   }
 }
 
-/** Every formula with its numbers at the nominal; for each verdict, those whose numbers differ at the worst end. */
+/** Every formula with its numbers at the nominal; for each verdict, those whose numbers differ at the worst end and were not shown yet. */
 function workingOf<T, R>({ calculation }: Sum<T, R>, tree: T, findings: readonly Finding[]): readonly WorkingLine[] {
   const nominal = withWorking(() => calculation(plainOf(tree).plain)).working
   const same = new Set(nominal.map(({ symbol, putIn }) => `${symbol}=${putIn}`))
   const worst = findings.flatMap(({ rule, worstAt }) => {
     if (worstAt === undefined || worstAt.length === 0) return []
     const { working } = withWorking(() => calculation(plainOf(tree, worstAt).plain))
-    return working.filter(({ symbol, putIn }) => !same.has(`${symbol}=${putIn}`)).map(line => ({ ...line, at: `worst end, ${rule}` }))
+    const other = working.filter(({ symbol, putIn }) => !same.has(`${symbol}=${putIn}`))
+    for (const { symbol, putIn } of other) same.add(`${symbol}=${putIn}`)
+    return other.map(line => ({ ...line, at: `worst end, ${rule}` }))
   })
   return [...nominal.map(line => ({ ...line, at: 'nominal' })), ...worst]
 }

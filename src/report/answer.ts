@@ -18,9 +18,10 @@ export interface Answer {
 }
 
 export interface AnswerInput {
-  readonly value: number | string | null
-  readonly low: number | null
-  readonly high: number | null
+  /** A list where an option takes several; null for a span, which has ends alone. */
+  readonly value: number | string | null | readonly number[]
+  readonly low: number | null | readonly number[]
+  readonly high: number | null | readonly number[]
   readonly unit: string
   readonly assumed: string | null
   /** As it was typed. */

@@ -15,14 +15,14 @@ export interface Page {
 export function pageOf(answer: Answer, { columns, colour }: Page): string {
   const ink = new Chalk({ level: colour ? 1 : 0 })
   const parts = [
-    `${ink.bold(answer.command)}  ${answer.title}`,
+    wrapAnsi(`${ink.bold(answer.command)}  ${answer.title}`, columns),
     resultsText(
       answer.results.filter(({ hidden }) => hidden !== true),
       columns
     ),
     ...Object.values(answer.tables).map(table => tableText(table, columns, ink)),
     assumedText(answer.inputs, columns),
-    workingText(answer.working ?? [], ink),
+    workingText(answer.working ?? [], columns, ink),
     verdictLines(answer.findings, columns, ink),
     cautionsText(answer.cautions, columns, ink)
   ]
@@ -52,10 +52,10 @@ function resultsText(results: readonly Result[], width: number): string {
 }
 
 function tableText({ name, columns, rows }: Table, width: number, ink: ChalkInstance): string {
-  const headings = columns.map((column, i) => ({
+  const headings = columns.map(column => ({
     heading: column.unit === '' ? column.name : `${column.name}, ${column.unit}`,
     right: rows.some(row => typeof row[column.key] === 'number'),
-    gives: i === columns.length - 1
+    gives: true
   }))
   const cells = rows.map(row => columns.map(column => cellText(row[column.key] ?? null, column)))
   return `${ink.bold(name)}\n${columnsText(headings, cells, width)}`

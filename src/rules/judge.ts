@@ -69,7 +69,7 @@ function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, marg
 
 /** Why a good margin is still no pass. */
 function doubtsOf({ hangsOn, turned }: Bounded): readonly string[] {
-  const assumed = hangsOn.map(({ at, assumed }) => `${at.join('.')} (${assumed?.replace(/^default: /, '')})`)
+  const assumed = hangsOn.map(({ at, assumed }) => `${at.join('.')} (${assumed?.replaceAll('default: ', '')})`)
   const searched = turned.map(({ at }) => at.join('.'))
   return [
     ...(assumed.length === 0 ? [] : [`hangs on what was assumed: ${assumed.join(', ')}`]),

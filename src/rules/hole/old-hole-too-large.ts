@@ -1,8 +1,10 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { openingMm as facts } from '../../trade/hole/depth.ts'
+import { openingMm } from '../../trade/hole/depth.ts'
 import { atLeast } from '../judge.ts'
 import type { Rule } from '../rule.ts'
+
+const facts = { ...openingMm, says: 'what the drill opens of the old hole, on the diameter' }
 
 /** Whether the old hole is small enough for the drill to true it. */
 export const oldHoleTooLarge: Rule<{ readonly openingMm: Bounded }> = {
