@@ -6,11 +6,28 @@ import { explain } from './explain.ts'
 import { heater } from './heater.ts'
 import { hole } from './hole.ts'
 import { fresh } from './new.ts'
+import { protect } from './protect.ts'
 import { schema } from './schema.ts'
 import { seat } from './seat.ts'
+import { supply } from './supply.ts'
 import { thread } from './thread.ts'
 import { torque } from './torque.ts'
 import { wire } from './wire.ts'
 
 /** Every command, in the order help shows them. */
-export const COMMANDS: readonly Description[] = [thread, drill, torque, hole, seat, heater, drop, wire, fresh, check, explain, schema]
+export const COMMANDS: readonly Description[] = [
+  thread,
+  drill,
+  torque,
+  hole,
+  seat,
+  heater,
+  drop,
+  wire,
+  protect,
+  supply,
+  fresh,
+  check,
+  explain,
+  schema
+]

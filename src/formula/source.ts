@@ -78,6 +78,7 @@ const TITLES = {
   'breaker-load': ['continuous load of a breaker at most 80 % of its rating, as UL 489 has it', 'memory'],
   'iec-60364-5-54': ['IEC 60364-5-54 annex A, short-circuit heating of conductors', 'read-secondary'],
   'iec-60364-5-54-unseen': ['IEC 60364-5-54, end temperatures and the constants of steel', 'memory'],
+  'fault-time': ['IEC 60364-4-41, a fault is cleared within 5 s in a distribution circuit', 'memory'],
   onderdonk: ['Onderdonk, fusing current of copper for a few seconds, as commonly printed', 'read-secondary'],
   preece: ['Preece, fusing current of a wire in the long run, an engineering data page', 'read-secondary'],
   'relay-maker': ['a switch maker and a relay maker, inrush of loads', 'read'],

@@ -47,6 +47,9 @@ export const DIGITS = {
   speed: { decimals: 1, significant: 2, side: 'nearest' },
   'specific-heat': { decimals: 0, significant: 3, side: 'nearest' },
   film: { decimals: 0, significant: 3, side: 'nearest' },
+  withstand: { decimals: 0, significant: 3, side: 'nearest' },
+  melting: { decimals: 0, significant: 3, side: 'nearest' },
+  rotation: { decimals: 0, side: 'nearest' },
   angle: { decimals: 1, side: 'nearest' },
   percent: { decimals: 1, significant: 3, side: 'nearest' },
   coefficient: { significant: 3, side: 'nearest' },
@@ -60,9 +63,9 @@ export const DIGITS = {
 export type Shown = keyof typeof DIGITS
 
 const BY_SUFFIX: { readonly [Unit in Suffix]: Shown } = {
-  ARootSPerMm2: 'plain',
-  A2S: 'plain',
-  Rpm: 'plain',
+  ARootSPerMm2: 'withstand',
+  A2S: 'melting',
+  Rpm: 'rotation',
   OhmPerM: 'resistance-per-length',
   JPerKgK: 'specific-heat',
   WPerM2K: 'film',

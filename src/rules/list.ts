@@ -12,10 +12,19 @@ import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
 import type { Limit } from './judge.ts'
+import { farEndShort } from './protect/far-end-short.ts'
+import { inrush } from './protect/inrush.ts'
+import { interrupting } from './protect/interrupting.ts'
+import { overWire } from './protect/over-wire.ts'
+import { overloaded } from './protect/overloaded.ts'
+import { tooFar } from './protect/too-far.ts'
 import type { Rule } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
+import { endurance } from './supply/endurance.ts'
+import { short } from './supply/short.ts'
+import { underRated } from './switch/under-rated.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
 import { overAmpacity } from './wire/over-ampacity.ts'
@@ -65,5 +74,18 @@ const QUICK_RULES = [brokenThrough]
 /** What the rules of a wire are asked about. */
 export const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
 
+/** What the rules of a fuse, a breaker or a switch are asked about. */
+export const PROTECT_RULES = [overloaded, overWire, inrush, farEndShort, interrupting, tooFar, underRated]
+
+/** What the rules of generator and battery are asked about. */
+export const SUPPLY_RULES = [short, endurance]
+
 /** Every rule, whatever it is asked about. */
-export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES, ...QUICK_RULES, ...WIRE_RULES]
+export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
+  ...HOLE_RULES,
+  ...LOAD_RULES,
+  ...QUICK_RULES,
+  ...WIRE_RULES,
+  ...PROTECT_RULES,
+  ...SUPPLY_RULES
+]

@@ -17,7 +17,9 @@ const PAGE = readFileSync('docs/results.md', 'utf8')
 const WHOLE: { readonly [command: string]: readonly string[] } = {
   thread: ['thread --list'],
   hole: ['hole --thread M10 --found-diameter 7.5mm --found-depth 22mm --metal-below 5mm --wall 4mm'],
-  seat: ['seat --thread M10 --thread-length 12mm --thread-depth 11mm --stack 1mm --overall 14mm --floor-depth 13mm']
+  seat: ['seat --thread M10 --thread-length 12mm --thread-depth 11mm --stack 1mm --overall 14mm --floor-depth 13mm'],
+  heater: ['heater --power 60W --voltage 12V --cold-multiple 2.5'],
+  protect: ['protect --current 5A --wire "2.5 mm2" --fault 90A --inrush "7 A,0.1 s" --switch 15A --bus 12V']
 }
 const SUMS = COMMANDS.filter(({ name }) => PAGE.includes(`\n### ${name}\n`))
 const TAPS = /\.(taper|second|bottoming)$/

@@ -53,7 +53,7 @@ export const ampacityA = formula('ampacityA', {
   of: ({ tableA, bundleFactor, ambientFactor, altitudeFactor }) => tableA * bundleFactor * ambientFactor * altitudeFactor
 })
 
-/** Road and general work have no published table: the boat's, and below its smallest size the aircraft's, which is lower still. */
+/** Road and general work have no published table: the boat's, and the aircraft's where that is the only one or, for a bundle up high, the kinder one. */
 const TABLES: Readonly<Record<Practice, readonly AmpacityTable[]>> = {
   aircraft: [AIRCRAFT_TABLE],
   boat: [BOAT_TABLE],
@@ -68,14 +68,19 @@ const SAYS: Readonly<Record<Practice, string>> = {
   general: 'common practice, no published source: the boat table, and the aircraft table below AWG 18'
 }
 
-/** Continuous current of a wire. A condition that the printed current holds for is never taken off a second time. */
+/**
+ * Continuous current of a wire. A condition that the printed current holds for is never taken off a second time.
+ * Of two tables the greater figure counts: each holds by itself, and so a thicker wire never carries less.
+ */
 export function ampacity(x: Plain<AmpacityGiven>): Ampacity | NoFigure {
-  for (const table of TABLES[x.practice]) {
+  const found = TABLES[x.practice].flatMap(table => {
     const printed = printedCurrent(table, x.conductor, x.insulationC)
-    if (printed !== undefined) return derated(x, table, printed)
-  }
+    return printed === undefined ? [] : [derated(x, table, printed)]
+  })
+  const figures = found.filter(one => one.kind === 'ampacity')
+  if (figures.length > 0) return figures.reduce((best, one) => (one.ampacityA > best.ampacityA ? one : best))
   const names = TABLES[x.practice].map(table => table.name).join(' and ')
-  return { kind: 'no figure', says: `${conductorName(x.conductor)} is smaller than any size in ${names}` }
+  return found[0] ?? { kind: 'no figure', says: `${conductorName(x.conductor)} is smaller than any size in ${names}` }
 }
 
 function derated(x: Plain<AmpacityGiven>, { name }: AmpacityTable, printed: PrintedCurrent): Ampacity | NoFigure {

@@ -10,8 +10,8 @@ export interface RatingNeed {
   /** Null where the practice has no figure for the wire: then no rating is turned down for it. */
   readonly wireLimitA: number | null
   readonly inrush: { readonly currentA: number; readonly timeS: number } | null
-  /** Short circuit at the far end: the least one for the time, the greatest for what must be broken. */
-  readonly faultA: number | null
+  /** Short circuit at the far end: the least one must open it, the greatest must be broken. */
+  readonly fault: { readonly leastA: number; readonly greatestA: number } | null
 }
 
 export interface RatingCandidate {
@@ -66,16 +66,16 @@ function opensAtInrush({ style, inrush }: RatingNeed, ratingA: number): Objectio
   return `may open in ${words(opening.shortestS)} s, the inrush lasts ${words(inrush.timeS)} s`
 }
 
-function notBroken({ style, faultA }: RatingNeed, ratingA: number): Objection {
+function notBroken({ style, fault }: RatingNeed, ratingA: number): Objection {
   const row = breakingCapacity(style, ratingA)
-  if (faultA === null || row === undefined || faultA <= row.breakingA) return undefined
-  return `a fault of ${words(faultA)} A is more than the ${words(row.breakingA)} A it can open`
+  if (fault === null || row === undefined || fault.greatestA <= row.breakingA) return undefined
+  return `a fault of ${words(fault.greatestA)} A is more than the ${words(row.breakingA)} A it can open`
 }
 
-function staysShut({ style, faultA }: RatingNeed, ratingA: number): Objection {
-  if (faultA === null) return undefined
-  const opening = openingTime(style, { currentA: faultA, ratingA })
-  return opening === null || Number.isFinite(opening.longestS) ? undefined : `may never open at a fault of ${words(faultA)} A`
+function staysShut({ style, fault }: RatingNeed, ratingA: number): Objection {
+  if (fault === null) return undefined
+  const opening = openingTime(style, { currentA: fault.leastA, ratingA })
+  return opening === null || Number.isFinite(opening.longestS) ? undefined : `may never open at a fault of ${words(fault.leastA)} A`
 }
 
 function words(number: number): string {

@@ -7,8 +7,9 @@ import type { Conductor } from './conductor.ts'
 import * as copper from './copper.ts'
 import { drop, type FedLoad } from './drop.ts'
 import * as feed from './feed.ts'
+import { heatedWire } from './heated-wire.ts'
 import type { StyleId } from './protection-style.ts'
-import * as resistance from './wire-resistance.ts'
+import { conductorOhmPerM } from './wire-resistance.ts'
 import * as short from './wire-short.ts'
 import { loadedWireC } from './wire-warmth.ts'
 
@@ -74,19 +75,14 @@ interface Loaded {
 
 /** A short at the far end, in wire as hot as its insulation allows: the least current that a short there can have. */
 function shortOf({ conductor, lengthM, insulationC, protector }: Plain<WireGiven>, { current, loadedC, busV }: Loaded) {
-  const { ampacityA, heldC } = current.kind === 'ampacity' ? current : { ampacityA: 0, heldC: 0 }
-  const conductorOhmPerM = resistance.conductorOhmPerM(conductor)
-  const hotOhmPerM = copper.hotOhmPerM({ conductorOhmPerM, conductorC: insulationC })
+  if (protector === null || current.kind === 'no figure') return null
+  const wire = heatedWire({ conductor, current, insulationC })
+  const hotOhmPerM = copper.hotOhmPerM({ conductorOhmPerM: conductorOhmPerM(conductor), conductorC: insulationC })
   const loopOhm = feed.loopOhm({ hotOhmPerM, lengthM, returnM: lengthM, jointsOhm: 0 })
-  if (protector === null || ampacityA === 0 || loopOhm < 1e-6) return null
+  if (loopOhm < NO_LENGTH_OHM) return null
   const faultA = short.shortA({ busV, loopOhm })
-  const heated = {
-    areaMm2: resistance.conductorMm2(conductor),
-    resistanceOhmPerM: conductorOhmPerM,
-    ampacityA,
-    ratedC: insulationC,
-    ambientC: heldC
-  }
-  const opened = short.wireShort({ ...protector, faultA, wire: heated, insulationC, loadedC })
+  const opened = short.wireShort({ ...protector, faultA, wire, insulationC, loadedC })
   return opened === null ? null : { faultA, ...opened }
 }
+
+const NO_LENGTH_OHM = short.shortA.inputs.loopOhm[1]

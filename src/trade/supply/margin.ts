@@ -10,7 +10,7 @@ export const marginA = formula('marginA', {
   of: ({ outputA, loadA }) => outputA - loadA
 })
 
-export const loadPercent = formula('loadPercent', {
+export const usedPercent = formula('usedPercent', {
   says: 'load over output',
   symbol: 'p',
   equation: '100·I/G',

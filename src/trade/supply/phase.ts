@@ -36,7 +36,7 @@ export function phase({ name, outputA, durationS, loads }: Plain<PhaseGiven>) {
     outputA,
     loadA: load,
     marginA,
-    loadPercent: outputA > 0 ? margin.loadPercent({ outputA, loadA: load }) : null,
+    loadPercent: outputA > 0 ? margin.usedPercent({ outputA, loadA: load }) : null,
     drawnAh: drawnAh({ marginA, durationS })
   }
 }

@@ -30,3 +30,11 @@ export function shedFor(loads: readonly Plain<LoadGiven>[], shortA: number): rea
   const last = order.findIndex(({ freedSoFarA }) => freedSoFarA >= shortA)
   return shortA <= 0 ? [] : order.slice(0, last < 0 ? order.length : last + 1)
 }
+
+/** What frees enough, in words; empty where nothing may be switched off. */
+export function shedText(loads: readonly Plain<LoadGiven>[], shortA: number): string {
+  const chosen = shedFor(loads, shortA)
+  const freedA = chosen.at(-1)?.freedSoFarA ?? 0
+  const names = chosen.map(({ name, freedA: each }) => `${name} (${Number(each.toPrecision(3))} A)`).join(', ')
+  return freedA >= shortA || chosen.length === 0 ? names : `${names}; that alone is not enough`
+}

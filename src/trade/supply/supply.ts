@@ -22,10 +22,11 @@ export interface SupplyGiven {
 export function supply({ outputA, loads, battery }: Plain<SupplyGiven>) {
   const load = loadA(loads)
   return {
+    outputA,
     loadA: load,
     marginA: margin.marginA({ outputA, loadA: load }),
-    loadPercent: outputA > 0 ? margin.loadPercent({ outputA, loadA: load }) : null,
-    battery: battery === null ? null : endurance(battery, load)
+    loadPercent: outputA > 0 ? margin.usedPercent({ outputA, loadA: load }) : null,
+    battery: battery === null ? null : load === 0 ? untouched(battery) : endurance(battery, load)
   }
 }
 
@@ -34,4 +35,9 @@ export function endurance({ capacityAh, rateS, peukertFactor, coldPercent }: Pla
   const leftAh = coldPercent === null ? capacityAh : peukert.coldCapacityAh({ capacityAh, coldPercent })
   const at = { capacityAh: leftAh, rateS, currentA, peukertFactor }
   return { capacityAh: leftAh, enduranceS: peukert.enduranceS(at), deliveredPercent: peukert.deliveredPercent(at) }
+}
+
+/** Without any load it lasts without end. */
+function untouched({ capacityAh }: Plain<BatteryGiven>): ReturnType<typeof endurance> {
+  return { capacityAh, enduranceS: Number.POSITIVE_INFINITY, deliveredPercent: 100 }
 }

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest'
 import { objections, type RatingNeed, ratingChoice } from '../../../src/trade/circuit/protection-rating.ts'
 import { styleOf } from '../../../src/trade/circuit/protection-styles.ts'
 
-const NEED: RatingNeed = { style: styleOf('blade'), loadA: 7.5, ambientC: 25, wireLimitA: 20, inrush: null, faultA: null }
+const NEED: RatingNeed = { style: styleOf('blade'), loadA: 7.5, ambientC: 25, wireLimitA: 20, inrush: null, fault: null }
 
 it('is the smallest that three quarters of carry the load', () => {
   expect(ratingChoice(NEED).ratingA).toBe(10) // 10 · 0.75 = 7.5
@@ -41,9 +41,11 @@ it('outlasts an inrush by the quick edge', () => {
 })
 
 it('opens at the fault and can break it', () => {
-  expect(objections({ ...NEED, faultA: 13.4 }, 10)).toEqual(['may never open at a fault of 13.4 A'])
-  expect(objections({ ...NEED, faultA: 13.5 }, 10)).toEqual([])
-  expect(objections({ ...NEED, faultA: 1001 }, 10)).toEqual(['a fault of 1000 A is more than the 1000 A it can open'])
+  expect(objections({ ...NEED, fault: { leastA: 13.4, greatestA: 13.4 } }, 10)).toEqual(['may never open at a fault of 13.4 A'])
+  expect(objections({ ...NEED, fault: { leastA: 13.5, greatestA: 13.5 } }, 10)).toEqual([])
+  expect(objections({ ...NEED, fault: { leastA: 1001, greatestA: 1001 } }, 10)).toEqual([
+    'a fault of 1000 A is more than the 1000 A it can open'
+  ])
 })
 
 it('says so where no re-rating is printed', () => {

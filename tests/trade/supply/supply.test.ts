@@ -76,6 +76,6 @@ describe('supply', () => {
 
   it('leaves out what was not given', () => {
     const plain: Plain<SupplyGiven> = { outputA: 0, loads: [], battery: null }
-    expect(supply(plain)).toEqual({ loadA: 0, marginA: 0, loadPercent: null, battery: null })
+    expect(supply(plain)).toEqual({ outputA: 0, loadA: 0, marginA: 0, loadPercent: null, battery: null })
   })
 })
