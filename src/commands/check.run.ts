@@ -30,6 +30,7 @@ async function judgedFile(file: string): Promise<JobAnswer> {
       file,
       title: '',
       verdict: null,
+      inputs: {},
       results: [],
       findings: [],
       errors: [{ found: reason, accepted: 'a job file that can be read', where }]

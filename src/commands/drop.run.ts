@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { tooMuch } from '../rules/drop/too-much.ts'
+import type { Finding } from '../rules/finding.ts'
 import type { Limit } from '../rules/judge.ts'
 import { dropLimit, PRACTICES } from '../rules/practice/practice.ts'
 import { asked } from '../rules/rule.ts'
@@ -50,13 +51,21 @@ export const run: Run = quickSum(description, readers, words => {
       power: [feed.loadW, r => r.loadW]
     },
     findings: r =>
-      words.limit === null && words.practice === null ? [] : [asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit })],
+      words.limit === null && words.practice === null
+        ? []
+        : [returned(words, asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit }))],
     cautions: r => [...cautionsOf(words, kind, r.loadW?.high), ...lowerOf(load, r.loopOhm.value)]
   })
 })
 
 type DropWords = Words<typeof description.rows, typeof readers>
 type Refusal = readonly Diagnostic[]
+
+/** The way back that nobody gave is assumed, and so allows at best a caution. */
+function returned({ return: by, 'return-length': back }: DropWords, finding: Finding): Finding {
+  if (finding.verdict !== 'pass' || by === 'structure' || back !== null) return finding
+  return { ...finding, verdict: 'caution', says: `${finding.says}; hangs on what was assumed: return-length (the length of the feed)` }
+}
 
 function loadOf({ current, power, voltage, bus, 'constant-power': constant }: DropWords): FedLoad | Refusal {
   if ((current === null) === (power === null))

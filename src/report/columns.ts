@@ -1,5 +1,5 @@
 import CliTable from 'cli-table3'
-import stringWidth from 'string-width'
+import stringWidth from 'fast-string-width'
 
 /** A column of text: its heading, whether it is set flush right, whether it gives way when the page is narrow. */
 export interface TextColumn {

@@ -1,5 +1,5 @@
 import { Chalk, type ChalkInstance } from 'chalk'
-import wrapAnsi from 'wrap-ansi'
+import { wrapAnsi } from 'fast-wrap-ansi'
 import type { Answer, AnswerInput, Result, Table } from './answer.ts'
 import { columnsText } from './columns.ts'
 import { cellText, spreadText, valueText } from './figures.ts'

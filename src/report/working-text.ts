@@ -1,5 +1,5 @@
 import type { ChalkInstance } from 'chalk'
-import wrapAnsi from 'wrap-ansi'
+import { wrapAnsi } from 'fast-wrap-ansi'
 import { SOURCES, type SourceId } from '../formula/source.ts'
 import type { WorkingLine } from './answer.ts'
 

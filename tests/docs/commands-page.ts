@@ -34,7 +34,8 @@ async function commandText({ name, summary, rows, examples }: Description): Prom
 }
 
 function rowText([name, row]: readonly [string, Row]): readonly string[] {
-  return [code(row.argument === true ? row.value : `--${name}`), row.says, takesText(row), leftOutText(row)]
+  const option = [...(row.short === undefined ? [] : [`-${row.short}`]), `--${name}`].map(code).join(', ')
+  return [row.argument === true ? code(row.value) : option, row.says, takesText(row), leftOutText(row)]
 }
 
 function takesText({ takes, kind, of, many, value }: Row): string {

@@ -38,6 +38,7 @@ describe.each(COMMANDS)('$name', ({ name, summary, rows, examples }) => {
   it.each(Object.entries<Row>(rows))('%s is described', (option, row) => {
     expect(option).toMatch(/^[a-z]+(-[a-z]+)*$/)
     expect(row.says).toMatch(/\S/)
+    if (row.short !== undefined) expect(row.short).toMatch(/^[a-z]$/)
     expect(row.takes === 'flag' ? row.value : 'none').toBe(row.takes === 'flag' ? '' : 'none')
     if (row.takes === 'quantity' || row.takes === 'span') expect(rowOf(row.kind!)).toBeDefined()
     if (row.takes === 'choice') expect(row.of!.length).toBeGreaterThan(1)

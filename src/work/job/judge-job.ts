@@ -1,6 +1,7 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import type { Path } from '../../job/field.ts'
+import { inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
 import type { Diagnostic, Where } from '../../quantity/diagnostic.ts'
@@ -12,11 +13,11 @@ import { type JudgedThing, judgeHole } from './judge-hole.ts'
 /** Reads a job and asks every rule of it. */
 export function judgeJob(file: string, text: string): JobAnswer {
   const read = readJob(file, text)
-  const blank = { file, title: '', verdict: null, results: [], findings: [] }
+  const blank = { file, title: '', verdict: null, inputs: {}, results: [], findings: [] }
   const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
   if (errors.length > 0) return { ...blank, errors }
   try {
-    return { file, title: read.job.job.title, ...judged(read), errors: [] }
+    return { file, title: read.job.job.title, inputs: inputsOf(read.job), ...judged(read), errors: [] }
   } catch (error) {
     if (!(error instanceof OutsideRange)) throw error
     return { ...blank, errors: outside(error, read) }
