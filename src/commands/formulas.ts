@@ -21,6 +21,7 @@ import * as switchFactor from '../trade/circuit/switch-factor.ts'
 import * as switchInrush from '../trade/circuit/switch-inrush.ts'
 import * as switchOn from '../trade/circuit/switch-on.ts'
 import * as bond from '../trade/circuit/terminal-bond.ts'
+import * as warmth from '../trade/circuit/warmth.ts'
 import * as wire from '../trade/circuit/wire.ts'
 import * as wireShort from '../trade/circuit/wire-short.ts'
 import * as clearance from '../trade/hole/clearance.ts'
@@ -66,6 +67,7 @@ export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
     opening,
     wireLimit,
     fuse,
+    warmth,
     shortHeating,
     heatBalance,
     switchFactor,

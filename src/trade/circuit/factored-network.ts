@@ -36,6 +36,15 @@ export class FactoredNetwork {
     return this.solved(right)
   }
 
+  /** By how much every unknown changes for each volt that is put in series with an element that has a current of its own. */
+  seriesResponse(element: PlainElement): Unknowns | undefined {
+    const place = this.places.get(element)
+    if (place === undefined) return undefined
+    const right = Matrix.zeros(this.equations.right.rows, 1)
+    right.set(place, 0, 1)
+    return this.solved(right)
+  }
+
   /** Voltage of one node over another. */
   dropV(unknowns: Unknowns, { from, to }: Pick<PlainElement, 'from' | 'to'>): number {
     return this.nodeV(unknowns, from) - this.nodeV(unknowns, to)
