@@ -29,6 +29,15 @@ import * as depth from '../trade/hole/depth.ts'
 import * as gap from '../trade/hole/gap.ts'
 import * as oldBottom from '../trade/hole/old-bottom.ts'
 import * as tapping from '../trade/hole/tapping.ts'
+import * as bearing from '../trade/joint/bearing.ts'
+import * as body from '../trade/joint/body.ts'
+import * as preload from '../trade/joint/preload.ts'
+import * as preloadScatter from '../trade/joint/preload-scatter.ts'
+import * as shearArea from '../trade/joint/shear-area.ts'
+import * as strengthRatio from '../trade/joint/strength-ratio.ts'
+import * as strip from '../trade/joint/strip.ts'
+import * as tappingTorque from '../trade/joint/tapping-torque.ts'
+import * as torqueArm from '../trade/joint/torque-arm.ts'
 import * as torqueWrench from '../trade/joint/torque-wrench.ts'
 import * as battery from '../trade/supply/battery-resistance.ts'
 import * as batteryState from '../trade/supply/battery-state.ts'
@@ -39,14 +48,20 @@ import * as peukert from '../trade/supply/peukert.ts'
 import * as phase from '../trade/supply/phase.ts'
 import * as basic from '../trade/thread/basic.ts'
 import * as formingDrill from '../trade/thread/forming-drill.ts'
+import * as insertHole from '../trade/thread/insert-hole.ts'
+import * as insertWall from '../trade/thread/insert-wall.ts'
+import * as mouthChamfer from '../trade/thread/mouth-chamfer.ts'
+import * as runOut from '../trade/thread/run-out.ts'
 import * as stressArea from '../trade/thread/stress-area.ts'
+import * as taper from '../trade/thread/taper-pipe-taper.ts'
 import * as threadHeight from '../trade/thread/thread-height.ts'
+import * as unifiedTolerance from '../trade/thread/unified-tolerance.ts'
 
 /** Every file of formulas, by the room it stands in: the list that `explain` and the handbook read. */
 export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
-  thread: [basic, threadHeight, stressArea, formingDrill],
+  thread: [basic, threadHeight, stressArea, formingDrill, unifiedTolerance, mouthChamfer, runOut, insertHole, insertWall, taper],
   hole: [oldBottom, clearance, depth, tapping, gap],
-  joint: [torqueWrench],
+  joint: [shearArea, strip, torqueArm, preload, body, bearing, strengthRatio, preloadScatter, tappingTorque, torqueWrench],
   circuit: [
     conductors,
     feed,

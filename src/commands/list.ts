@@ -5,6 +5,7 @@ import { drop } from './drop.ts'
 import { explain } from './explain.ts'
 import { heater } from './heater.ts'
 import { hole } from './hole.ts'
+import { joint } from './joint.ts'
 import { fresh } from './new.ts'
 import { protect } from './protect.ts'
 import { schema } from './schema.ts'
@@ -21,6 +22,7 @@ export const COMMANDS: readonly Description[] = [
   torque,
   hole,
   seat,
+  joint,
   heater,
   drop,
   wire,

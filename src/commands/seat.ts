@@ -4,7 +4,7 @@ export const seat = describe({
   name: 'seat',
   summary: 'what stops the part first: its shoulder, the end of the thread, or the floor',
   rows: {
-    thread: word('T', 'the thread, as M12x1.5', { required: true }),
+    thread: word('T', 'the thread, as M12x1.5 or 3/8-24 UNF', { required: true }),
     'thread-length': quantity('length', 'L', 'shoulder to the last full thread of the part', { required: true }),
     'thread-depth': quantity('length', 'L', 'face to the last full thread in the hole', { required: true }),
     stack: quantity('length', 'L', 'thickness of each thing under the shoulder', { required: true, many: 'comma' }),

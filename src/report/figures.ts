@@ -1,10 +1,11 @@
-import { showNumber, showSpread } from '../quantity/show.ts'
+import { inchOf, showNumber, showSpread } from '../quantity/show.ts'
 import type { Column, Result } from './answer.ts'
 
 /** The value of a result with its unit; a dash where there is no answer. */
-export function valueText({ value, unit, shown }: Pick<Result, 'value' | 'unit' | 'shown'>): string {
+export function valueText({ value, unit, shown, inch }: Pick<Result, 'value' | 'unit' | 'shown' | 'inch'>): string {
   if (value === null) return '—'
-  return typeof value === 'string' ? value : withUnit(showNumber(value, shown), unit)
+  if (typeof value === 'string') return value
+  return `${withUnit(showNumber(value, shown), unit)}${inch === true ? ` (${inchOf(value)} in)` : ''}`
 }
 
 /** Both ends with the unit once; empty where nothing spreads. An open end has no answer. */

@@ -2,6 +2,7 @@ import { Chalk, type ChalkInstance } from 'chalk'
 import { wrapAnsi } from 'fast-wrap-ansi'
 import type { Answer, AnswerInput, Result, Table } from './answer.ts'
 import { columnsText } from './columns.ts'
+import { sectionText } from './drawing/section-text.ts'
 import { cellText, spreadText, valueText } from './figures.ts'
 import { verdictLines } from './findings-text.ts'
 import { workingText } from './working-text.ts'
@@ -16,10 +17,12 @@ export function pageOf(answer: Answer, { columns, colour }: Page): string {
   const ink = new Chalk({ level: colour ? 1 : 0 })
   const parts = [
     wrapAnsi(`${ink.bold(answer.command)}  ${answer.title}`, columns),
+    answer.first === undefined ? '' : wrapAnsi(ink.bold(answer.first), columns),
     resultsText(
       answer.results.filter(({ hidden }) => hidden !== true),
       columns
     ),
+    answer.drawing === undefined ? '' : sectionText(answer.drawing, columns).join('\n'),
     ...Object.values(answer.tables).map(table => tableText(table, columns, ink)),
     assumedText(answer.inputs, columns),
     workingText(answer.working ?? [], columns, ink),

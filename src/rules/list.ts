@@ -8,9 +8,12 @@ import { weak } from './heater/weak.ts'
 import { brokenThrough } from './hole/broken-through.ts'
 import { drillOutsideLimits } from './hole/drill-outside-limits.ts'
 import { metalBelowThin } from './hole/metal-below-thin.ts'
+import { noDrillFits } from './hole/no-drill-fits.ts'
 import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
+import { tapCentreMeetsPoint } from './hole/tap-centre-meets-point.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
+import { outsideBand } from './joint/outside-band.ts'
 import type { Limit } from './judge.ts'
 import { farEndShort } from './protect/far-end-short.ts'
 import { inrush } from './protect/inrush.ts'
@@ -25,6 +28,7 @@ import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
 import { endurance } from './supply/endurance.ts'
 import { short } from './supply/short.ts'
 import { underRated } from './switch/under-rated.ts'
+import { tapered } from './thread/tapered.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
 import { overAmpacity } from './wire/over-ampacity.ts'
@@ -40,6 +44,8 @@ export type HoleSubject = Fitted['hole'] & {
   readonly leastFloor: Limit | null
   readonly drillMm: Bounded
   readonly thread: string
+  readonly majorMm: number
+  readonly waysOut: readonly string[]
   readonly minor: { readonly minMm: number; readonly maxMm: number }
   readonly cardThreads: 'dry' | 'lubricated' | null
   readonly threadsWith: string | null
@@ -59,6 +65,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   metalBelowThin,
   wallBroken,
   threadTooShort,
+  tapCentreMeetsPoint,
   jamsInRunOut,
   bottomsOnFloor,
   jamsWithoutTerminal,
@@ -69,7 +76,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
 
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
-const QUICK_RULES = [brokenThrough]
+const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, tapered]
 
 /** What the rules of a wire are asked about. */
 export const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]

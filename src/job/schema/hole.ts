@@ -24,7 +24,7 @@ export const HOLE = map('a hole to be opened', {
       why: 'felt with a point',
       example: '6 mm'
     }),
-    bottom: choice(['flat', 'cone', 'radius'], 'old bottom', { default: 'flat', example: 'cone' }),
+    bottom: choice(['flat', 'cone', 'radius'], 'old bottom; without it flat, as usual in a cored hole', { example: 'cone' }),
     'bottom-angle': quantity('angle', 'point angle of a cone bottom', { default: '118 °', why: 'a common drill', example: '118°' }),
     'bottom-radius': quantity('length', 'fillet between a flat bottom and the wall', { example: '1 mm' })
   }),
