@@ -9,11 +9,14 @@ import { hole } from './hole.ts'
 import { joint } from './joint.ts'
 import { mass } from './mass.ts'
 import { fresh } from './new.ts'
+import { protect } from './protect.ts'
 import { schema } from './schema.ts'
 import { seat } from './seat.ts'
+import { supply } from './supply.ts'
 import { thread } from './thread.ts'
 import { torque } from './torque.ts'
 import { warm } from './warm.ts'
+import { wire } from './wire.ts'
 
 /** Every command, in the order help shows them. */
 export const COMMANDS: readonly Description[] = [
@@ -28,6 +31,9 @@ export const COMMANDS: readonly Description[] = [
   dew,
   warm,
   mass,
+  wire,
+  protect,
+  supply,
   fresh,
   check,
   explain,

@@ -17,14 +17,26 @@ import { wallBroken } from './hole/wall-broken.ts'
 import { outsideBand } from './joint/outside-band.ts'
 import type { Limit } from './judge.ts'
 import { outsideLimits } from './mass/outside-limits.ts'
+import { farEndShort } from './protect/far-end-short.ts'
+import { inrush } from './protect/inrush.ts'
+import { interrupting } from './protect/interrupting.ts'
+import { overWire } from './protect/over-wire.ts'
+import { overloaded } from './protect/overloaded.ts'
+import { tooFar } from './protect/too-far.ts'
 import type { Rule } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
+import { endurance } from './supply/endurance.ts'
+import { short } from './supply/short.ts'
+import { underRated } from './switch/under-rated.ts'
 import { tapered } from './thread/tapered.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
 import { neverReaches } from './warm/never-reaches.ts'
+import { overAmpacity } from './wire/over-ampacity.ts'
+import { shortCircuit } from './wire/short-circuit.ts'
+import { tooSmall } from './wire/too-small.ts'
 
 type Fitted = BoundsOf<ReturnType<typeof holeFit>>
 
@@ -69,5 +81,21 @@ export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRat
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
 const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, tapered, surfaceWet, neverReaches, outsideLimits]
 
+/** What the rules of a wire are asked about. */
+export const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
+
+/** What the rules of a fuse, a breaker or a switch are asked about. */
+export const PROTECT_RULES = [overloaded, overWire, inrush, farEndShort, interrupting, tooFar, underRated]
+
+/** What the rules of generator and battery are asked about. */
+export const SUPPLY_RULES = [short, endurance]
+
 /** Every rule, whatever it is asked about. */
-export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES, ...QUICK_RULES]
+export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
+  ...HOLE_RULES,
+  ...LOAD_RULES,
+  ...QUICK_RULES,
+  ...WIRE_RULES,
+  ...PROTECT_RULES,
+  ...SUPPLY_RULES
+]
