@@ -82,13 +82,13 @@ export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRat
 const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, tapered, surfaceWet, neverReaches, outsideLimits]
 
 /** What the rules of a wire are asked about. */
-export const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
+const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
 
 /** What the rules of a fuse, a breaker or a switch are asked about. */
-export const PROTECT_RULES = [overloaded, overWire, inrush, farEndShort, interrupting, tooFar, underRated]
+const PROTECT_RULES = [overloaded, overWire, inrush, farEndShort, interrupting, tooFar, underRated]
 
 /** What the rules of generator and battery are asked about. */
-export const SUPPLY_RULES = [short, endurance]
+const SUPPLY_RULES = [short, endurance]
 
 /** Every rule, whatever it is asked about. */
 export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [

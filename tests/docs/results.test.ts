@@ -39,10 +39,14 @@ async function documentsOf(name: string): Promise<readonly Document[]> {
   return outputs.map(({ out }) => JSON.parse(out) as Document)
 }
 
+function sectionOf(heading: string): string {
+  return new RegExp(`\\n### ${heading}\\n(.*?)(\\n### |$)`, 's').exec(`${PAGE}\n### `)![1]!
+}
+
 /** What stands in backticks in the first column of the tables below a heading. */
 function named(section: string, kind: 'id' | 'table'): readonly string[] {
-  const [, text] = new RegExp(`\\n### ${section}\\n(.*?)(\\n### |$)`, 's').exec(`${PAGE}\n### `)!
-  const [, table = ''] = new RegExp(`\\| ${kind} \\|[^\\n]*\\n\\|[-|]+\\|\\n((\\|.*\\n)*)`).exec(text!) ?? []
+  const text = sectionOf(section)
+  const [, table = ''] = new RegExp(`\\| ${kind} \\|[^\\n]*\\n\\|[-|]+\\|\\n((\\|.*\\n)*)`).exec(text) ?? []
   return table.split('\n').flatMap(row => [...(row.split(' | ')[0] ?? '').matchAll(/`([^`]+)`/g)].map(([, id]) => id!))
 }
 
@@ -66,12 +70,12 @@ describe.each(SUMS)('$name', ({ name }) => {
     const tables = (await documentsOf(name)).flatMap(({ tables }) => Object.entries(tables))
     expect(sorted(named(name, 'table'))).toEqual(sorted(tables.map(([table]) => table)))
     for (const [table, [row = {}]] of tables)
-      for (const key of Object.keys(row)) expect(rowOfPage(table), `${table}: ${key}`).toContain(`\`${key}\``)
+      for (const key of Object.keys(row)) expect(rowOfPage(table, sectionOf(name)), `${table}: ${key}`).toContain(`\`${key}\``)
   })
 })
 
-function rowOfPage(name: string): string {
-  return PAGE.split('\n').find(line => line.startsWith(`| \`${name}\` |`)) ?? ''
+function rowOfPage(name: string, page = PAGE): string {
+  return page.split('\n').find(line => line.startsWith(`| \`${name}\` |`)) ?? ''
 }
 
 describe('the document', () => {
