@@ -6,7 +6,9 @@ import * as load from '../trade/circuit/load.ts'
 import * as ratingShare from '../trade/circuit/rating-share.ts'
 import * as switchOn from '../trade/circuit/switch-on.ts'
 import * as clearance from '../trade/hole/clearance.ts'
+import * as clocking from '../trade/hole/clocking.ts'
 import * as depth from '../trade/hole/depth.ts'
+import * as engaged from '../trade/hole/engaged.ts'
 import * as gap from '../trade/hole/gap.ts'
 import * as oldBottom from '../trade/hole/old-bottom.ts'
 import * as tapping from '../trade/hole/tapping.ts'
@@ -34,7 +36,7 @@ import * as unifiedTolerance from '../trade/thread/unified-tolerance.ts'
 /** Every file of formulas, by the room it stands in: the list that `explain` and the handbook read. */
 export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
   thread: [basic, threadHeight, stressArea, formingDrill, unifiedTolerance, mouthChamfer, runOut, insertHole, insertWall, taper],
-  hole: [oldBottom, clearance, depth, tapping, gap],
+  hole: [oldBottom, clearance, depth, tapping, gap, engaged, clocking],
   joint: [shearArea, strip, torqueArm, preload, body, bearing, strengthRatio, preloadScatter, tappingTorque, torqueWrench],
   circuit: [conductors, feed, constantPower, load, ratingShare, switchOn]
 }

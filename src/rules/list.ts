@@ -17,8 +17,10 @@ import { outsideBand } from './joint/outside-band.ts'
 import type { Limit } from './judge.ts'
 import type { Rule } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
+import { connectorMisclocked } from './seat/connector-misclocked.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
+import { stackTooThick } from './seat/stack-too-thick.ts'
 import { tapered } from './thread/tapered.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
@@ -64,7 +66,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
 
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
-const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, tapered]
+const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, stackTooThick, connectorMisclocked, tapered]
 
 /** Every rule, whatever it is asked about. */
 export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES, ...QUICK_RULES]

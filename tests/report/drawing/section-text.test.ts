@@ -11,7 +11,7 @@ describe.each([
   ['with a part', SEATED]
 ])('%s', (_, section) => {
   it('is never wider than the page', () => {
-    for (const width of WIDTHS) expect(Math.max(...sectionText(section, width).map(stringWidth))).toBeLessThanOrEqual(width)
+    for (const width of WIDTHS) expect(Math.max(...sectionText(section, width).map(line => stringWidth(line)))).toBeLessThanOrEqual(width)
   })
 
   it('names every depth and everything that it shows', () => {
