@@ -38,7 +38,9 @@ import * as saturation from '../trade/heat/saturation.ts'
 import * as stillAir from '../trade/heat/still-air.ts'
 import * as wetBulb from '../trade/heat/wet-bulb.ts'
 import * as clearance from '../trade/hole/clearance.ts'
+import * as clocking from '../trade/hole/clocking.ts'
 import * as depth from '../trade/hole/depth.ts'
+import * as engaged from '../trade/hole/engaged.ts'
 import * as gap from '../trade/hole/gap.ts'
 import * as oldBottom from '../trade/hole/old-bottom.ts'
 import * as tapping from '../trade/hole/tapping.ts'
@@ -74,7 +76,7 @@ import * as unifiedTolerance from '../trade/thread/unified-tolerance.ts'
 /** Every file of formulas, by the room it stands in: the list that `explain` and the handbook read. */
 export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
   thread: [basic, threadHeight, stressArea, formingDrill, unifiedTolerance, mouthChamfer, runOut, insertHole, insertWall, taper],
-  hole: [oldBottom, clearance, depth, tapping, gap],
+  hole: [oldBottom, clearance, depth, tapping, gap, engaged, clocking],
   joint: [shearArea, strip, torqueArm, preload, body, bearing, strengthRatio, preloadScatter, tappingTorque, torqueWrench],
   circuit: [
     conductors,

@@ -25,8 +25,10 @@ import { overloaded } from './protect/overloaded.ts'
 import { tooFar } from './protect/too-far.ts'
 import type { Rule } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
+import { connectorMisclocked } from './seat/connector-misclocked.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
+import { stackTooThick } from './seat/stack-too-thick.ts'
 import { endurance } from './supply/endurance.ts'
 import { short } from './supply/short.ts'
 import { underRated } from './switch/under-rated.ts'
@@ -79,7 +81,17 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
 
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
-const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, tapered, surfaceWet, neverReaches, outsideLimits]
+const QUICK_RULES = [
+  brokenThrough,
+  noDrillFits,
+  outsideBand,
+  stackTooThick,
+  connectorMisclocked,
+  tapered,
+  surfaceWet,
+  neverReaches,
+  outsideLimits
+]
 
 /** What the rules of a wire are asked about. */
 const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]

@@ -23,9 +23,11 @@ const WHOLE: { readonly [command: string]: readonly string[] } = {
   joint: ['joint --thread M10 --engagement 10mm --casting A380 --part 8.8 --torque 9N.m --clamp 4kN --nut-factor 0.2'],
   dew: ['dew --air 4°C --humidity 78% --surface 5°C'],
   warm: ['warm --power 18W --mass 0.45kg --material A380 --area 0.03m2 --air 4°C --airflow 2m/s --size 60mm --target 9°C'],
-  seat: ['seat --thread M10 --thread-length 12mm --thread-depth 11mm --stack 1mm --overall 14mm --floor-depth 13mm'],
   heater: ['heater --power 60W --voltage 12V --cold-multiple 2.5'],
-  protect: ['protect --current 5A --wire "2.5 mm2" --fault 90A --inrush "7 A,0.1 s" --switch 15A --bus 12V']
+  protect: ['protect --current 5A --wire "2.5 mm2" --fault 90A --inrush "7 A,0.1 s" --switch 15A --bus 12V'],
+  seat: [
+    'seat --thread M10 --thread-length 12mm --thread-depth 11mm --stack 1mm --overall 14mm --floor-depth 13mm --need 8mm --clock-now 0° --clock-want 20° --torque-turn 40°'
+  ]
 }
 const SUMS = COMMANDS.filter(({ name }) => PAGE.includes(`\n### ${name}\n`))
 const TAPS = /\.(taper|second|bottoming)$/

@@ -37,6 +37,12 @@ export const HOLE = map('a hole to be opened', {
     why: 'common practice',
     example: '0.8 mm'
   }),
+  mouth: quantity('length', "depth of the mouth's countersink: no thread there", {
+    default: '0 mm',
+    why: 'no countersink',
+    example: '0.8 mm',
+    measure: 'depth gauge, from the face to the first full thread'
+  }),
   need: quantity('length', 'full thread wanted in the hole', { example: '11 mm' }),
   'under-shoulder': list(
     'what lies under the shoulder of the part',
