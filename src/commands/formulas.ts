@@ -11,6 +11,8 @@ import * as gap from '../trade/hole/gap.ts'
 import * as oldBottom from '../trade/hole/old-bottom.ts'
 import * as tapping from '../trade/hole/tapping.ts'
 import * as torqueWrench from '../trade/joint/torque-wrench.ts'
+import * as meterError from '../trade/proof/meter-error.ts'
+import * as spread from '../trade/proof/spread.ts'
 import * as basic from '../trade/thread/basic.ts'
 import * as formingDrill from '../trade/thread/forming-drill.ts'
 import * as stressArea from '../trade/thread/stress-area.ts'
@@ -21,7 +23,8 @@ export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
   thread: [basic, threadHeight, stressArea, formingDrill],
   hole: [oldBottom, clearance, depth, tapping, gap],
   joint: [torqueWrench],
-  circuit: [conductors, feed, constantPower, load, ratingShare, switchOn]
+  circuit: [conductors, feed, constantPower, load, ratingShare, switchOn],
+  proof: [meterError, spread]
 }
 
 export function formulasOf(files: readonly object[]): readonly Facts[] {

@@ -12,6 +12,9 @@ import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
 import type { Limit } from './judge.ts'
+import { faultLikely } from './prove/fault-likely.ts'
+import { loopOpen } from './prove/loop-open.ts'
+import { outOfBand } from './prove/out-of-band.ts'
 import type { Rule } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
@@ -59,5 +62,8 @@ export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRat
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
 const QUICK_RULES = [brokenThrough]
 
+/** Asked of what was measured on a finished circuit. */
+const PROVE_RULES = [loopOpen, outOfBand, faultLikely]
+
 /** Every rule, whatever it is asked about. */
-export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES, ...QUICK_RULES]
+export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES, ...QUICK_RULES, ...PROVE_RULES]
