@@ -55,6 +55,8 @@ import * as tappingTorque from '../trade/joint/tapping-torque.ts'
 import * as torqueArm from '../trade/joint/torque-arm.ts'
 import * as torqueWrench from '../trade/joint/torque-wrench.ts'
 import * as moment from '../trade/mass/moment.ts'
+import * as meterError from '../trade/proof/meter-error.ts'
+import * as spread from '../trade/proof/spread.ts'
 import * as battery from '../trade/supply/battery-resistance.ts'
 import * as batteryState from '../trade/supply/battery-state.ts'
 import * as generator from '../trade/supply/generator.ts'
@@ -107,7 +109,8 @@ export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
   ],
   supply: [supplyLoad, margin, phase, generator, peukert, batteryState, battery],
   heat: [saturation, moistAir, wetBulb, atmosphere, heating, film, air, movingAir, stillAir, radiation, conduction, fixedPower, airCooling],
-  mass: [moment]
+  mass: [moment],
+  proof: [meterError, spread]
 }
 
 export function formulasOf(files: readonly object[]): readonly Facts[] {

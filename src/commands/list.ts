@@ -10,6 +10,7 @@ import { joint } from './joint.ts'
 import { mass } from './mass.ts'
 import { fresh } from './new.ts'
 import { protect } from './protect.ts'
+import { prove } from './prove.ts'
 import { schema } from './schema.ts'
 import { seat } from './seat.ts'
 import { supply } from './supply.ts'
@@ -36,6 +37,7 @@ export const COMMANDS: readonly Description[] = [
   supply,
   fresh,
   check,
+  prove,
   explain,
   schema
 ]

@@ -176,6 +176,17 @@ const TITLES = {
   'ac-43.13-1b-11-6-intermittent': ['FAA AC 43.13-1B table 11-6, allowable drop, intermittent loads', 'memory'],
   'abyc-e-11': ['ABYC E-11, drop of critical circuits and of others, as quoted by a marine wire maker', 'read-secondary'],
   'iso-6789': ['ISO 6789, hand torque tools: the range starts at the lowest marked value', 'read-secondary'],
+  'meter-accuracy': ["an instrument maker's primer: ± (percent of the reading + digits)", 'read'],
+  'hand-meter-volts': ['typical hand-meter sheet, DC volts ± (0.5 % + 2 digits) of 6000 counts', 'memory'],
+  'hand-meter-ohms': ['typical hand-meter sheet, ohms ± (0.9 % + 1 digit) of 6000 counts', 'memory'],
+  'dc-clamp': ['typical clamp sheet, DC amps ± (2 % + 5 digits) of 0.01 A', 'memory'],
+  'test-leads': ["an instrument maker's primer: test leads add 0.2 ohm or more", 'read'],
+  'millivolt-drop': ['FAA AC 43.13-1B figure 11-19, millivolt drop test', 'read-secondary'],
+  'bonding-joint': ['FAA AC 43.13-1B par. 11-189, each bonding connection 3 mohm or less', 'read-secondary'],
+  'wire-drum': ['wire as delivered may have a tenth less than the greatest resistance of its table', 'memory'],
+  'resistance-alloy': ["a resistance-alloy maker's table, resistance at 300 °C over that at 20 °C", 'read'],
+  gum: ['GUM: a half-width a spread evenly has a standard deviation of a/√3', 'memory'],
+  bayes: ["Bayes' rule with Gaussian errors", 'memory'],
   'torque-units': ['exact definitions: 1 lbf = 0.45359237 kg × 9.80665 m/s², 1 in = 25.4 mm', 'read-secondary'],
   practice: ['common practice, no published source', 'common practice']
 } as const satisfies Record<string, readonly [title: string, label: Source['label']]>

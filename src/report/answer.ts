@@ -56,11 +56,15 @@ export interface Column {
   readonly name: string
   readonly unit: string
   readonly shown?: Shown
+  /** The key under which each row has the unit of its own. */
+  readonly unitIn?: string
 }
 
 export interface Table {
   readonly name: string
   readonly columns: readonly Column[]
+  /** So many rows for the eye; JSON has them all. */
+  readonly most?: number
   readonly rows: readonly { readonly [key: string]: number | string | boolean | null }[]
   /** Drawn as a curve for the eye, in place of its columns. */
   readonly plot?: Plot

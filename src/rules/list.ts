@@ -23,6 +23,9 @@ import { interrupting } from './protect/interrupting.ts'
 import { overWire } from './protect/over-wire.ts'
 import { overloaded } from './protect/overloaded.ts'
 import { tooFar } from './protect/too-far.ts'
+import { faultLikely } from './prove/fault-likely.ts'
+import { loopOpen } from './prove/loop-open.ts'
+import { outOfBand } from './prove/out-of-band.ts'
 import type { Rule } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
 import { connectorMisclocked } from './seat/connector-misclocked.ts'
@@ -102,6 +105,9 @@ const PROTECT_RULES = [overloaded, overWire, inrush, farEndShort, interrupting, 
 /** What the rules of generator and battery are asked about. */
 const SUPPLY_RULES = [short, endurance]
 
+/** Asked of what was measured on a finished circuit. */
+const PROVE_RULES = [loopOpen, outOfBand, faultLikely]
+
 /** Every rule, whatever it is asked about. */
 export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...HOLE_RULES,
@@ -109,5 +115,6 @@ export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...QUICK_RULES,
   ...WIRE_RULES,
   ...PROTECT_RULES,
-  ...SUPPLY_RULES
+  ...SUPPLY_RULES,
+  ...PROVE_RULES
 ]
