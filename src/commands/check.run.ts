@@ -8,7 +8,7 @@ import { chosenRules, readRuleId } from './chosen-rules.ts'
 import type { Run, Shell } from './describe.ts'
 import { exitOfJob } from './exit.ts'
 import { findFiles } from './find-files.ts'
-import { PIPED, readText } from './read-text.ts'
+import { PIPED, readJobFile } from './read-job-file.ts'
 import { refuse } from './refuse.ts'
 import { changes } from './watch-files.ts'
 import { readWords, type Words } from './words.ts'
@@ -72,7 +72,7 @@ async function checked(files: readonly string[], { wanted, shell, printer }: Che
 
 /** A file that cannot be read is a fault of that file alone. */
 async function judgedFile(file: string, wanted: Wanted, { live }: Shell): Promise<JobAnswer> {
-  const read = await readText(file, live)
+  const read = await readJobFile(file, live)
   if ('text' in read) return judgeJob(file, read.text, wanted)
   return { file, title: '', verdict: null, inputs: {}, results: [], findings: [], errors: [read.error] }
 }

@@ -16,16 +16,20 @@ export interface QuickRun extends Run {
   readonly quick: (typed: Typed, wanted: Wanted) => { readonly document: object; readonly exit: number }
 }
 
+/** Why a word was taken that nobody gave; undefined where somebody did. */
+type Assumed<O extends Rows> = (name: keyof O & string) => string | undefined
+
 /** The work of a quick command: words read, one sum asked, one answer printed. */
 export function quickSum<const O extends Rows, const F extends Readers<O>>(
   { name, rows }: Description<O>,
   readers: F,
-  ask: (words: Words<O, F>) => Asked | readonly Diagnostic[]
+  ask: (words: Words<O, F>, assumed: Assumed<O>) => Asked | readonly Diagnostic[]
 ): QuickRun {
   const answerTo = (typed: Typed, wanted: Wanted): Answer => {
     const { words, inputs, errors } = readWords(rows, readers, typed)
     const blank: Answer = { command: name, title: '', inputs: answerInputs(inputs), results: [], tables: {}, findings: [], cautions: [] }
-    return errors.length > 0 ? { ...blank, errors } : answered(blank, rows, () => ask(words), wanted)
+    const assumed: Assumed<O> = row => inputs[row]?.assumed ?? undefined
+    return errors.length > 0 ? { ...blank, errors } : answered(blank, rows, () => ask(words, assumed), wanted)
   }
   const run = (typed: Typed, shell: Shell) => printed(answerTo(typed, shell), rows, shell)
   const quick = (typed: Typed, wanted: Wanted) => {

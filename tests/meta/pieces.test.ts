@@ -27,7 +27,7 @@ const QUICK = works.filter(({ work }) => 'quick' in work).map(({ name }) => name
 
 const jobs = /node_modules\/yaml\/|^src\/job\//
 const drawing = /node_modules\/(cli-table3|chalk|wrap-ansi)\//
-const solving = /node_modules\/ml-matrix\//
+const solving = /node_modules\/(ml-matrix|ml-levenberg-marquardt|odex)\//
 
 it('the words of all commands come without the work of any', () => {
   const files = loadedWith('main.js')
@@ -43,7 +43,7 @@ it('every command is a file of its own', () => {
 describe.each(QUICK)('%s', name => {
   const work = `${name}.run.js`
 
-  it('with --json loads no file of jobs, nothing that draws and no solver of networks', () => {
+  it('with --json loads no file of jobs, nothing that draws and no solver', () => {
     const files = loadedWith('main.js', work)
     expect(files).toContain(`src/commands/${name}.run.ts`)
     expect(files).toContain('src/report/json.ts')

@@ -3,6 +3,7 @@ import { choice, map, named, quantity, text } from '../field.ts'
 import { CIRCUIT } from './circuit.ts'
 import { HOLE } from './hole.ts'
 import { PART } from './part.ts'
+import { PROOF, READINGS } from './proof.ts'
 import { TOOLS } from './tools.ts'
 
 const reason = text('why this limit instead of that of the practice', { required: true, example: "maker's letter 14" })
@@ -37,5 +38,7 @@ export const JOB = map('one whole fitting', {
   parts: named('parts to be fitted', PART),
   tools: TOOLS,
   holes: named('holes to be opened', HOLE),
-  circuit: CIRCUIT
+  circuit: CIRCUIT,
+  proof: PROOF,
+  readings: READINGS
 })

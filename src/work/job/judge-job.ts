@@ -5,12 +5,12 @@ import type { Path } from '../../job/field.ts'
 import { inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
-import type { Diagnostic, Where } from '../../quantity/diagnostic.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { noAnswer, worstOf } from '../../rules/finding.ts'
 import type { PracticeName } from '../../rules/practice/practice.ts'
 import { judgeCircuit } from './judge-circuit.ts'
 import { type JudgedThing, judgeHole } from './judge-hole.ts'
+import { outsideFaults } from './outside-faults.ts'
 
 /** How a job is to be judged, where not as it says itself. */
 export interface Wanted {
@@ -45,7 +45,7 @@ export function judgeRead(asRead: ReadJob, { practice, rules = () => true, sampl
     }
   } catch (error) {
     if (!(error instanceof OutsideRange)) throw error
-    return { ...blank, errors: outside(error, read) }
+    return { ...blank, errors: outsideFaults(error, read) }
   }
 }
 
@@ -102,11 +102,4 @@ function circuitThings(job: ReadJob['job']): readonly Placed[] {
     if (!(error instanceof NoAnswer)) throw error
     return [{ place: 'circuit', path: circuit.path, results: [], findings: [noAnswer('circuit', error)] }]
   }
-}
-
-function outside({ found, accepted, from }: OutsideRange, { locate, file }: ReadJob): readonly Diagnostic[] {
-  const nowhere: Where = { file, line: null, column: null, path: '' }
-  const [first, ...others] = from.map(({ at }) => locate(at))
-  const also = others.length === 0 ? '' : ` (moved by ${others.map(({ path }) => path).join(', ')} too)`
-  return [{ found: `${found}${also}`, accepted, where: first ?? nowhere }]
 }

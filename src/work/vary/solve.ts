@@ -45,7 +45,11 @@ interface Place {
   readonly job: JobAnswer
 }
 
-function closedIn(inside: Place, outside: Place, { judged, fits }: { readonly judged: (value: number) => JobAnswer } & Pick<Question, 'fits'>): Solved {
+function closedIn(
+  inside: Place,
+  outside: Place,
+  { judged, fits }: { readonly judged: (value: number) => JobAnswer } & Pick<Question, 'fits'>
+): Solved {
   let [good, bad] = [inside, outside]
   for (let i = 0; i < HALVINGS; i++) {
     const value = (good.value + bad.value) / 2
