@@ -1,4 +1,5 @@
 import { check } from './check.ts'
+import { compare } from './compare.ts'
 import type { Description } from './describe.ts'
 import { dew } from './dew.ts'
 import { drill } from './drill.ts'
@@ -14,7 +15,9 @@ import { protect } from './protect.ts'
 import { prove } from './prove.ts'
 import { schema } from './schema.ts'
 import { seat } from './seat.ts'
+import { solve } from './solve.ts'
 import { supply } from './supply.ts'
+import { sweep } from './sweep.ts'
 import { thread } from './thread.ts'
 import { torque } from './torque.ts'
 import { warm } from './warm.ts'
@@ -40,6 +43,9 @@ export const COMMANDS: readonly Description[] = [
   fresh,
   check,
   prove,
+  compare,
+  sweep,
+  solve,
   explain,
   schema
 ]

@@ -34,15 +34,17 @@ function isVaried(leaf: LeafField & { readonly name: string }): leaf is VariedFi
   return leaf.field.is === 'quantity'
 }
 
-/** Near in its letters, or with a block left out on the way. */
+/** With a block left out on the way, or near in its letters. */
 function nearestPath(text: string, names: readonly string[]): string | undefined {
   const words = text.split('.')
-  const holding = names.filter(name => {
-    const parts = name.split('.')
-    let at = -1
-    return words.every(word => (at = parts.indexOf(word, at + 1)) >= 0)
-  })
-  return nearest(text, names) ?? (words.length > 1 ? holding.sort((a, b) => a.length - b.length)[0] : undefined)
+  const holding = names.filter(name => holds(name.split('.'), words)).sort((a, b) => a.length - b.length)
+  return (words.length > 1 ? holding[0] : undefined) ?? nearest(text, names)
+}
+
+/** Whether the words stand there in their order, others between them or not. */
+function holds([first, ...parts]: readonly string[], [word, ...words]: readonly string[]): boolean {
+  if (word === undefined) return true
+  return first !== undefined && holds(parts, first === word ? words : [word, ...words])
 }
 
 /** Judges the job with another value in the field; its bounds stay as wide as they were, and what was assumed is now given. */
