@@ -20,7 +20,9 @@ const WHOLE: { readonly [command: string]: readonly string[] } = {
     'hole --thread M10 --found-diameter 7.5mm --found-depth 22mm --metal-below 5mm --wall 4mm',
     'hole --thread M10 --found-diameter 5mm --found-depth 22mm --taps bottoming:1.5:1mm'
   ],
-  joint: ['joint --thread M10 --engagement 10mm --casting A380 --part 8.8 --torque 9N.m --clamp 4kN --nut-factor 0.2'],
+  joint: [
+    'joint --thread M10 --engagement 10mm --casting A380 --part 8.8 --torque 9N.m --clamp 4kN --nut-factor 0.2 --bearing-face 16mm --bearing-hole 10.5mm'
+  ],
   seat: [
     'seat --thread M10 --thread-length 12mm --thread-depth 11mm --stack 1mm --overall 14mm --floor-depth 13mm --need 8mm --clock-now 0° --clock-want 20° --torque-turn 40°'
   ]

@@ -8,7 +8,8 @@ import type { Diagnostic, Where } from '../../quantity/diagnostic.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { noAnswer, worstOf } from '../../rules/finding.ts'
 import { judgeCircuit } from './judge-circuit.ts'
-import { type JudgedThing, judgeHole } from './judge-hole.ts'
+import { judgeHole } from './judge-hole.ts'
+import type { JudgedThing } from './judged-thing.ts'
 
 /** Reads a job and asks every rule of it. */
 export function judgeJob(file: string, text: string): JobAnswer {
