@@ -6,10 +6,11 @@ import { explain } from './explain.ts'
 import { heater } from './heater.ts'
 import { hole } from './hole.ts'
 import { fresh } from './new.ts'
+import { plan } from './plan.ts'
 import { schema } from './schema.ts'
 import { seat } from './seat.ts'
 import { thread } from './thread.ts'
 import { torque } from './torque.ts'
 
 /** Every command, in the order help shows them. */
-export const COMMANDS: readonly Description[] = [thread, drill, torque, hole, seat, heater, drop, fresh, check, explain, schema]
+export const COMMANDS: readonly Description[] = [thread, drill, torque, hole, seat, heater, drop, fresh, check, plan, explain, schema]
