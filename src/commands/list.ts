@@ -9,6 +9,7 @@ import { hole } from './hole.ts'
 import { joint } from './joint.ts'
 import { mass } from './mass.ts'
 import { fresh } from './new.ts'
+import { plan } from './plan.ts'
 import { protect } from './protect.ts'
 import { prove } from './prove.ts'
 import { schema } from './schema.ts'
@@ -37,6 +38,7 @@ export const COMMANDS: readonly Description[] = [
   supply,
   fresh,
   check,
+  plan,
   prove,
   explain,
   schema

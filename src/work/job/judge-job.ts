@@ -12,7 +12,12 @@ import { outsideFaults } from './outside-faults.ts'
 
 /** Reads a job and asks every rule of it. */
 export function judgeJob(file: string, text: string): JobAnswer {
-  const read = readJob(file, text)
+  return judgeRead(readJob(file, text))
+}
+
+/** Asks every rule of a job that was read. */
+export function judgeRead(read: ReadJob): JobAnswer {
+  const { file } = read
   const blank = { file, title: '', verdict: null, inputs: {}, results: [], findings: [] }
   const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
   if (errors.length > 0) return { ...blank, errors }
