@@ -7,7 +7,8 @@ import { type ReadJob, readJob } from '../../job/read-job.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { noAnswer, worstOf } from '../../rules/finding.ts'
 import { judgeCircuit } from './judge-circuit.ts'
-import { type JudgedThing, judgeHole } from './judge-hole.ts'
+import { judgeHole } from './judge-hole.ts'
+import type { JudgedThing } from './judged-thing.ts'
 import { outsideFaults } from './outside-faults.ts'
 
 /** Reads a job and asks every rule of it. */
