@@ -19,6 +19,8 @@ export interface Sum<T, R> {
   readonly taken?: Taken
   readonly results: ResultMap<R>
   readonly more?: (results: BoundsOf<R>) => readonly Result[]
+  /** Shown with an answer or without: what was tried. */
+  readonly tried?: { readonly [name: string]: Table }
   readonly tables?: (results: BoundsOf<R>) => { readonly [name: string]: Table }
   /** The one number that spoils the work first. */
   readonly first?: (results: BoundsOf<R>) => string | undefined
@@ -47,7 +49,7 @@ export function sum<T, R>(it: Sum<T, R>): Asked {
       return {
         title: it.title,
         results: noResultsBy(it.results),
-        tables: {},
+        tables: it.tried ?? {},
         findings: [noAnswer(command, error)],
         cautions: [],
         working: [],
@@ -70,7 +72,7 @@ function answered<T, R>(it: Sum<T, R>, tree: T, { command, working }: { readonly
 }
 
 function partsOf<T, R>(
-  { title, taken = {}, first, results, more, tables, findings, cautions }: Sum<T, R>,
+  { title, taken = {}, first, results, more, tried = {}, tables, findings, cautions }: Sum<T, R>,
   bounds: BoundsOf<R>
 ): Omit<Parts, 'working'> {
   return {
@@ -78,7 +80,7 @@ function partsOf<T, R>(
     taken,
     first: first?.(bounds),
     results: [...resultsBy(results, bounds), ...(more?.(bounds) ?? [])],
-    tables: tables?.(bounds) ?? {},
+    tables: { ...tried, ...tables?.(bounds) },
     findings: findings?.(bounds) ?? [],
     cautions: [...(cautions?.(bounds) ?? []), ...searchedBy(results, bounds)]
   }

@@ -3,6 +3,7 @@ import type { holeFit } from '../fitting/hole-fit.ts'
 import type { jointFit } from '../fitting/joint-fit.ts'
 import type { Bounded, BoundsOf } from '../formula/bounds.ts'
 import type { Span } from '../quantity/parse-quantity.ts'
+import { surfaceWet } from './dew/surface-wet.ts'
 import { tooMuch } from './drop/too-much.ts'
 import { aboveRating } from './heater/above-rating.ts'
 import { weak } from './heater/weak.ts'
@@ -21,15 +22,32 @@ import { engagementShort } from './joint/engagement-short.ts'
 import { outsideBand } from './joint/outside-band.ts'
 import { partStrips } from './joint/part-strips.ts'
 import type { Lack, Limit } from './judge.ts'
+import { outsideLimits } from './mass/outside-limits.ts'
+import { farEndShort } from './protect/far-end-short.ts'
+import { inrush } from './protect/inrush.ts'
+import { interrupting } from './protect/interrupting.ts'
+import { overWire } from './protect/over-wire.ts'
+import { overloaded } from './protect/overloaded.ts'
+import { tooFar } from './protect/too-far.ts'
+import { faultLikely } from './prove/fault-likely.ts'
+import { loopOpen } from './prove/loop-open.ts'
+import { outOfBand } from './prove/out-of-band.ts'
 import type { Rule } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
 import { connectorMisclocked } from './seat/connector-misclocked.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
 import { stackTooThick } from './seat/stack-too-thick.ts'
+import { endurance } from './supply/endurance.ts'
+import { short } from './supply/short.ts'
+import { underRated } from './switch/under-rated.ts'
 import { tapered } from './thread/tapered.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
+import { neverReaches } from './warm/never-reaches.ts'
+import { overAmpacity } from './wire/over-ampacity.ts'
+import { shortCircuit } from './wire/short-circuit.ts'
+import { tooSmall } from './wire/too-small.ts'
 
 type Fitted = BoundsOf<ReturnType<typeof holeFit>>
 
@@ -102,8 +120,29 @@ export const JOINT_RULES: readonly Rule<JointSubject>[] = [
 
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
 
-/** Asked of a quick sum alone: a job is asked more. */
-const QUICK_RULES = [brokenThrough, noDrillFits, stackTooThick, connectorMisclocked, tapered]
+/** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
+const QUICK_RULES = [brokenThrough, noDrillFits, stackTooThick, connectorMisclocked, tapered, surfaceWet, neverReaches, outsideLimits]
+
+/** What the rules of a wire are asked about. */
+const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
+
+/** What the rules of a fuse, a breaker or a switch are asked about. */
+const PROTECT_RULES = [overloaded, overWire, inrush, farEndShort, interrupting, tooFar, underRated]
+
+/** What the rules of generator and battery are asked about. */
+const SUPPLY_RULES = [short, endurance]
+
+/** Asked of what was measured on a finished circuit. */
+const PROVE_RULES = [loopOpen, outOfBand, faultLikely]
 
 /** Every rule, whatever it is asked about. */
-export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...JOINT_RULES, ...LOAD_RULES, ...QUICK_RULES]
+export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
+  ...HOLE_RULES,
+  ...JOINT_RULES,
+  ...LOAD_RULES,
+  ...QUICK_RULES,
+  ...WIRE_RULES,
+  ...PROTECT_RULES,
+  ...SUPPLY_RULES,
+  ...PROVE_RULES
+]
