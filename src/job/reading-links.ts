@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { quoted } from '../quantity/quoted.ts'
 import { readPoints } from '../trade/proof/points.ts'
-import { READING_UNIT, type Takes } from '../trade/proof/reading-unit.ts'
+import { beyondShown, READING_UNIT, type Takes } from '../trade/proof/reading-unit.ts'
 import type { Path } from './field.ts'
 import type { Job } from './read-job.ts'
 
@@ -40,7 +40,7 @@ function linksOf(reading: Job['readings'][number], circuit: Circuit): readonly F
   return [
     ...(points.ok ? joinedLinks(reading, circuit, points.value) : [{ ...points.fault, path: [...path, 'at'] }]),
     ...(takes.length === 1
-      ? meterLinks(takes[0]!, meter)
+      ? [...meterLinks(takes[0]!, meter), ...beyondLinks(takes[0]!, reading)]
       : [
           {
             found: takes.length === 0 ? 'a reading of nothing' : `a reading of ${takes.join(' and ')}`,
@@ -52,6 +52,11 @@ function linksOf(reading: Job['readings'][number], circuit: Circuit): readonly F
       ? []
       : [{ found: 'a test current without volts', accepted: 'volts at a current above 0 A', path: [...path, 'passing'] }])
   ]
+}
+
+function beyondLinks(takes: Takes, reading: Job['readings'][number]): readonly Found[] {
+  const fault = beyondShown(takes, reading[takes]!.value)
+  return fault === undefined ? [] : [{ ...fault, path: [...reading.path, takes] }]
 }
 
 /** Amps and ohms are of what joins the two points. */
@@ -82,13 +87,17 @@ export function unjoined(
 }
 
 function meterLinks(takes: Takes, meter: Job['readings'][number]['meter']): readonly Found[] {
-  const resolution = meter?.resolution ?? null
-  if (meter === null || resolution === null || resolution.unit === READING_UNIT[takes]) return []
+  if (meter === null) return []
+  const { digits, resolution, path } = meter
+  const unit = READING_UNIT[takes]
   return [
-    {
-      found: `a resolution in ${resolution.unit} for ${takes}`,
-      accepted: `one in ${READING_UNIT[takes]}`,
-      path: [...meter.path, 'resolution']
-    }
+    ...(digits.value >= 0 && digits.value <= MOST_DIGITS
+      ? []
+      : [{ found: `an accuracy of ${digits.value} digits`, accepted: `0 to ${MOST_DIGITS} digits`, path: [...path, 'digits'] }]),
+    ...(resolution === null || resolution.unit === unit
+      ? []
+      : [{ found: `a resolution in ${resolution.unit} for ${takes}`, accepted: `one in ${unit}`, path: [...path, 'resolution'] }])
   ]
 }
+
+const MOST_DIGITS = 100

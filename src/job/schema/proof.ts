@@ -25,7 +25,7 @@ function readResolution(written: string): Outcome<Resolution> {
     ['resistance', 'ohm']
   ] as const) {
     const found = parseQuantity(kind, written)
-    if (found.ok && found.value.value >= 0) return good({ value: found.value.value, unit })
+    if (found.ok && found.value.value >= 0 && found.value.value <= 100) return good({ value: found.value.value, unit })
   }
   return bad(quoted(written), 'one step of the last figure shown, as "0.01 V", "0.01 A" or "0.1 ohm"')
 }

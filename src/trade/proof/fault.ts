@@ -65,7 +65,7 @@ export function withMore(
   ends: { readonly from: string; readonly to: string },
   resistanceOhm: number
 ): Plain<Tested> {
-  const element = { kind: 'resistor', id: 'the fault', ...ends, resistanceOhm } as const
+  const element = { kind: 'resistor', id: `fault ${ends.from} to ${ends.to}`, ...ends, resistanceOhm } as const
   return { ...tested, network: { ...tested.network, elements: [...tested.network.elements, element] } }
 }
 

@@ -4,7 +4,7 @@ import type { Fault } from './fault.ts'
 import { Gaussian } from './gaussian.ts'
 import { type Meter, meterError } from './meter.ts'
 import { type Probe, probed, type Tested } from './probe.ts'
-import type { Takes } from './reading-unit.ts'
+import { mostShown } from './reading-unit.ts'
 import { deviationRatio } from './spread.ts'
 
 /** A test point with the meter that is put there. */
@@ -69,12 +69,9 @@ function deviationOf({ value, low, high }: Given): number {
   return deviationRatio({ halfWidthRatio: Math.max(value - low, high - value) })
 }
 
-/** No meter shows more: a misread of a thousand times would. */
-const MOST_SHOWN: { readonly [T in Takes]: number } = { volts: 1000, amps: 1e5, ohms: 1e9 }
-
-/** Variance of what a meter shows. A reading is never sharper than rounding. */
+/** Variance of what a meter shows; a misread of a thousand times is shown on its highest range. A reading is never sharper than rounding. */
 export function meterVariance({ takes, meter }: TestPoint, value: number): number {
-  const shown = Math.min(Math.abs(value), MOST_SHOWN[takes])
+  const shown = Math.min(Math.abs(value), mostShown(takes))
   return (
     Math.max(
       1e-9,

@@ -24,13 +24,16 @@ export interface Tested {
 /** More than a hand meter shows: open. */
 export const OVER_OHM = 6e7
 
+/** What drives the known current has no more behind it: through an open path no such current flows. */
+const TEST_SOURCE_V = 12
+
 /** What an ideal meter shows at each test point. */
 export function probed(tested: Plain<Tested>, probes: readonly Probe[]): number[] {
   const live = probes.some(isLive) ? solveNetwork(tested.network) : undefined
   return probes.map(probe => {
     const { takes, red, black, passingA } = probe
     if (takes === 'ohms') return Math.min(OVER_OHM, coldOhm(tested, probe) + tested.leadsOhm)
-    if (passingA !== null) return passingA * betweenOhm(tested.network, probe)
+    if (passingA !== null) return Math.min(TEST_SOURCE_V, passingA * betweenOhm(tested.network, probe))
     if (takes === 'volts') return live!.nodeV[red]! - live!.nodeV[black]!
     return joining(tested.network, probe).reduce((sum, { id, from }) => sum + (from === red ? 1 : -1) * live!.flows[id]!.currentA, 0)
   })
