@@ -8,6 +8,9 @@ import type { Probe, Tested } from './probe.ts'
 import { runFaults } from './run-faults.ts'
 import { sourceFaults } from './source-faults.ts'
 
+/** With less current than this nothing is worked out by dividing by it. */
+const LEAST_A = 1e-3
+
 /** Every single fault that is looked for, and none at all first. */
 export function everyFault(tested: Tested, plain: Plain<Tested>, drawn: Drawn, readings: readonly Probe[]): readonly Fault[] {
   const { ground } = drawn
@@ -20,10 +23,10 @@ export function everyFault(tested: Tested, plain: Plain<Tested>, drawn: Drawn, r
       runFaults(run, placeOf(run, drawn.runs), ground, { currentA: flows[run.id]!.currentA, sourceV: source.sourceV.value })
     ),
     ...drawn.loads.flatMap(load => {
-      const { currentA, dropV } = flows[load.id]!
-      return currentA === 0
-        ? []
-        : loadFaults(load, ground, { resistanceOhm: dropV / currentA, returnOhm: Math.abs(nodeV[load.to]! / currentA) })
+      const element = plain.network.elements.find(({ id }) => id === load.id)
+      const { currentA } = flows[load.id]!
+      const returnOhm = Math.abs(currentA) < LEAST_A ? 0 : Math.abs(nodeV[load.to]! / currentA)
+      return element?.kind === 'resistor' ? loadFaults(load, ground, { resistanceOhm: element.resistanceOhm, returnOhm }) : []
     }),
     ...sourceFaults(drawn, source.sourceV),
     ...meterFaults(readings)

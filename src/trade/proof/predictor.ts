@@ -1,6 +1,6 @@
 import { type Given, plainOf } from '../../formula/given.ts'
 import { silently } from '../../formula/working.ts'
-import type { Fault } from './fault.ts'
+import { type Fault, unchanged } from './fault.ts'
 import { Gaussian } from './gaussian.ts'
 import { type Meter, meterError } from './meter.ts'
 import { type Probe, probed, type Tested } from './probe.ts'
@@ -41,11 +41,8 @@ export function predictorOf(tested: Tested, points: readonly TestPoint[], measur
     .map((slot, i) => ({ ...slot, i, deviation: deviationOf(slot.given), shift: slot.given.value - middle[i]! }))
     .filter(({ deviation }) => deviation > 0)
   for (const [i, { set }] of slots.entries()) set(middle[i]!)
-  const valuesOf = (fault: Fault, size: number) => {
-    const values = probed(fault.changes(plain, size), points)
-    return fault.shows === undefined ? values : fault.shows(values, size)
-  }
-  const slopesOf = (fault: Fault, size: number) => {
+  const valuesOf: Of<Predicted['values']> = ({ changes }, size) => probed(changes(plain, size), points)
+  const slopesOf: Of<Predicted['slopes']> = (fault, size) => {
     const before = valuesOf(fault, size)
     return inputs.map(({ set, i, deviation }) => {
       set(middle[i]! + STEP * deviation)
@@ -54,14 +51,31 @@ export function predictorOf(tested: Tested, points: readonly TestPoint[], measur
       return after.map((value, j) => (value - before[j]!) / STEP)
     })
   }
+  // A fault of the meter leaves the circuit as it is, and most faults looked for are such.
+  const [values, slopes] = [onceUnchanged(valuesOf), onceUnchanged(slopesOf)]
   const settled = ({ values, slopes }: Predicted) =>
     values.map((value, j) => inputs.reduce((sum, { shift, deviation }, p) => sum + (shift / deviation) * slopes[p]![j]!, value))
   return {
     points,
-    valuesOf: (fault, size) => silently(() => valuesOf(fault, size)),
-    slopesOf: (fault, size) => silently(() => slopesOf(fault, size)),
+    valuesOf: (fault, size) => shown(fault, size, values(fault, size)),
+    slopesOf: (fault, size) => slopes(fault, size).map(row => shown(fault, size, row)),
     settled
   }
+}
+
+type Of<T> = (fault: Fault, size: number) => T
+
+function onceUnchanged<T>(of: Of<T>): Of<T> {
+  let known: T | undefined
+  return (fault, size) => {
+    if (fault.changes !== unchanged) return silently(() => of(fault, size))
+    known ??= silently(() => of(fault, size))
+    return known
+  }
+}
+
+function shown({ shows }: Fault, size: number, values: readonly number[]): readonly number[] {
+  return shows === undefined ? values : shows(values, size)
 }
 
 /** An input that is not in the middle of its bounds may be as far off as the farther end. */

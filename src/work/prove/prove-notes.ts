@@ -1,3 +1,4 @@
+import { pointText } from '../../trade/proof/drawn.ts'
 import { PRIOR } from '../../trade/proof/fault-prior.ts'
 import { unseenFaults } from '../../trade/proof/unseen-faults.ts'
 import type { Proof } from './proof-of.ts'
@@ -5,8 +6,17 @@ import { probeText } from './prove-tables.ts'
 
 /** Sentences that belong to no rule: what cannot be told, what would tell it, what the figures rest on. */
 export function proofNotes(proof: Proof): readonly string[] {
-  if (proof.diagnosis === null) return [ORDER]
-  return [...alikeNote(proof), ...twoNote(proof), ...openFuseNote(proof), ...unseenNote(proof), PRIOR_NOTE]
+  if (proof.diagnosis === null) return [...idleNote(proof), ORDER]
+  return [...idleNote(proof), ...alikeNote(proof), ...twoNote(proof), ...openFuseNote(proof), ...unseenNote(proof), PRIOR_NOTE]
+}
+
+const LEAST_A = 1e-3
+
+/** A circuit that was not drawn to its end proves nothing. */
+function idleNote({ points, expected }: Proof): readonly string[] {
+  const idle = points.filter(({ takes }, i) => takes === 'amps' && Math.abs(expected[i]!.value) < LEAST_A)
+  if (idle.length === 0) return []
+  return [`as drawn no current flows ${idle.map(point => `from ${pointText(point)}`).join(', nor ')}: draw every run there and back`]
 }
 
 const ORDER =
