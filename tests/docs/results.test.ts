@@ -17,6 +17,9 @@ const PAGE = readFileSync('docs/results.md', 'utf8')
 const WHOLE: { readonly [command: string]: readonly string[] } = {
   thread: ['thread --list'],
   hole: ['hole --thread M10 --found-diameter 7.5mm --found-depth 22mm --metal-below 5mm --wall 4mm'],
+  prove: [
+    'prove examples/gearbox-preheater.yaml --reading "bus TO frame=27.0 V" --reading "bus TO panel=11 mV" --reading "panel TO frame=26.99 V"'
+  ],
   seat: ['seat --thread M10 --thread-length 12mm --thread-depth 11mm --stack 1mm --overall 14mm --floor-depth 13mm']
 }
 const SUMS = COMMANDS.filter(({ name }) => PAGE.includes(`\n### ${name}\n`))

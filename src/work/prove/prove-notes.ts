@@ -1,5 +1,8 @@
+import { showNumber } from '../../quantity/show.ts'
 import { pointText } from '../../trade/proof/drawn.ts'
 import { PRIOR } from '../../trade/proof/fault-prior.ts'
+import type { ProbeGain } from '../../trade/proof/next-probe.ts'
+import { READING_UNIT } from '../../trade/proof/reading-unit.ts'
 import { unseenFaults } from '../../trade/proof/unseen-faults.ts'
 import type { Proof } from './proof-of.ts'
 import { probeText } from './prove-tables.ts'
@@ -35,9 +38,14 @@ function alikeNote({ diagnosis, between }: Proof): readonly string[] {
   const names = suspect!.members.map(({ fault }) => fault.says).join('; ')
   const tells =
     between !== null && between.gainBits >= LEAST_BITS
-      ? `${probeText(between)} would tell`
+      ? `${probeText(between)} would tell (${wouldShow(between)})`
       : `no test point of the table would tell: ${byEye(suspect!.members)}`
   return [`the readings given cannot tell these apart, so they count as one: ${names}; ${tells}`]
+}
+
+/** What each of them would show there. */
+function wouldShow({ point, wouldShow: shown }: ProbeGain): string {
+  return shown.map(({ fault, value }) => `${showNumber(value, 'reading')} ${READING_UNIT[point.takes]} if ${fault.says}`).join('; ')
 }
 
 function byEye(members: readonly { readonly fault: { readonly kind: string } }[]): string {

@@ -40,7 +40,7 @@ export function twoHeaters(): Tested {
   }
 }
 
-export const TWO_DRAWN: Drawn = {
+const TWO_DRAWN: Drawn = {
   bus: 'bus',
   ground: 'chassis',
   sourceId: 'source',

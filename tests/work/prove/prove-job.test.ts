@@ -31,7 +31,7 @@ describe('without readings', () => {
 
   it('what to expect, and where to begin', () => {
     expect(Object.keys(tables)).toEqual(['expected', 'allowances', 'next'])
-    expect(Object.keys(results)).toEqual(['next', 'next.gain'])
+    expect(Object.keys(results)).toEqual(['next-probe', 'next-probe.gain'])
     expect(tables['expected']![0]).toMatchObject({
       at: 'bus to chassis',
       takes: 'volts',
