@@ -59,7 +59,7 @@ function beyondLinks(takes: Takes, reading: Job['readings'][number]): readonly F
   return fault === undefined ? [] : [{ ...fault, path: [...reading.path, takes] }]
 }
 
-/** Amps and ohms are of what joins the two points. */
+/** Amps are of what joins the two points; volts and ohms are of any two. */
 function joinedLinks(
   reading: Job['readings'][number],
   circuit: Circuit,
@@ -76,9 +76,9 @@ export function unjoined(
   { red, black }: { readonly red: string; readonly black: string },
   { source, runs, loads }: Circuit
 ): Omit<Found, 'path'> | undefined {
-  if (takes === 'volts') return undefined
+  if (takes !== 'amps') return undefined
   const feed = { from: source.ground, to: 'bus' }
-  const parts = [...runs, ...loads, ...(takes === 'amps' ? [feed] : [])]
+  const parts = [...runs, ...loads, feed]
   if (parts.some(({ from, to }) => (from === red && to === black) || (from === black && to === red))) return undefined
   return {
     found: `${takes} from ${quoted(red)} to ${quoted(black)}, which nothing joins`,

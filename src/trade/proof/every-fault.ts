@@ -4,6 +4,7 @@ import { type Drawn, type DrawnRun, pointText } from './drawn.ts'
 import { type Fault, HEALTHY } from './fault.ts'
 import { loadFaults } from './load-faults.ts'
 import { meterFaults } from './meter-faults.ts'
+import { behindFuse } from './opening-fuse.ts'
 import type { Probe, Tested } from './probe.ts'
 import { runFaults } from './run-faults.ts'
 import { sourceFaults } from './source-faults.ts'
@@ -17,6 +18,7 @@ export function everyFault(tested: Tested, plain: Plain<Tested>, drawn: Drawn, r
   const { nodeV, flows } = solveNetwork(plain.network)
   const source = tested.network.elements.find(({ id }) => id === drawn.sourceId)
   if (source?.kind !== 'source') throw new Error(`no source ${drawn.sourceId} in the network`)
+  const protectors = drawn.runs.filter(({ protects }) => protects).map(({ id }) => ({ id, currentA: flows[id]!.currentA }))
   return [
     HEALTHY,
     ...drawn.runs.flatMap(run =>
@@ -26,7 +28,8 @@ export function everyFault(tested: Tested, plain: Plain<Tested>, drawn: Drawn, r
       const element = plain.network.elements.find(({ id }) => id === load.id)
       const { currentA } = flows[load.id]!
       const returnOhm = Math.abs(currentA) < LEAST_A ? 0 : Math.abs(nodeV[load.to]! / currentA)
-      return element?.kind === 'resistor' ? loadFaults(load, ground, { resistanceOhm: element.resistanceOhm, returnOhm }) : []
+      if (element?.kind !== 'resistor') return []
+      return loadFaults(load, ground, { resistanceOhm: element.resistanceOhm, returnOhm }).map(fault => behindFuse(fault, protectors))
     }),
     ...sourceFaults(drawn, source.sourceV),
     ...meterFaults(readings)

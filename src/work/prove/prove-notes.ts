@@ -63,7 +63,7 @@ function twoNote({ two }: Proof): readonly string[] {
 
 /** A fuse seldom opens by itself. */
 function openFuseNote({ diagnosis }: Proof): readonly string[] {
-  const open = diagnosis!.suspects[0]!.members.some(({ fault }) => fault.kind === 'open' && fault.says.includes('('))
+  const open = diagnosis!.suspects[0]!.members.some(({ fault }) => fault.kind === 'open' && /\b(fuse|breaker)\b/i.test(fault.says))
   return open ? ['a fuse or breaker that is open may have opened for a short: measure the loads cold before it is closed again'] : []
 }
 

@@ -50,11 +50,12 @@ const TWO_DRAWN: Drawn = {
       from: 'bus',
       to: 'tee',
       wire: { name: '4 mm2', wireOhm: 0.04, others: [{ name: '1.5 mm2', ohmRatio: 2.7 }] },
-      through: []
+      through: [],
+      protects: false
     },
-    { id: 'left branch', from: 'tee', to: 'left+', wire: null, through: ['fuse F1'] },
-    { id: 'right branch', from: 'tee', to: 'right+', wire: null, through: [] },
-    { id: 'strap', from: 'block', to: 'chassis', wire: null, through: [] }
+    { id: 'left branch', from: 'tee', to: 'left+', wire: null, through: ['switch S1'], protects: false },
+    { id: 'right branch', from: 'tee', to: 'right+', wire: null, through: [], protects: false },
+    { id: 'strap', from: 'block', to: 'chassis', wire: null, through: [], protects: false }
   ],
   loads: [
     { id: 'left', name: 'left', from: 'left+', to: 'block' },

@@ -105,7 +105,6 @@ describe('with readings typed', () => {
   it.each([
     ['left+ TO lef-=1 V', '"lef-"', 'left-'],
     ['bus TO left+=1 A', 'nothing joins', undefined],
-    ['bus TO chassis=1 ohm', 'nothing joins', undefined],
     ['bus=1 V', 'no two points', undefined]
   ])('%s is refused', (typed, found, near) => {
     const [error] = prove(jobText(BENCH), typed).answer.errors ?? []
