@@ -39,7 +39,7 @@ export interface Fault {
 }
 
 /** Ohms of what is broken through: more than any meter of the bench tells from nothing. */
-export const OPEN_OHM = 1e9
+export const OPEN_OHM = 2e8
 
 /** A fault of the meter leaves the circuit as it is. */
 export const unchanged: Fault['changes'] = tested => tested

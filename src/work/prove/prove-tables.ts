@@ -113,7 +113,7 @@ const MOST_FAULTS = 12
 export function nextTable({ next, points }: Proof): Table {
   const rows = next.map(({ point, gainBits }) => ({ ...placeOf(point), gain: gainBits, what: wordsFor(point, points) }))
   const columns: readonly Column[] = [
-    { key: 'gain', name: 'tells, bits', unit: '', shown: 'factor' },
+    { key: 'gain', name: 'tells, bits', unit: '', shown: 'bits' },
     { key: 'takes', name: 'take', unit: '' },
     AT,
     POWER,

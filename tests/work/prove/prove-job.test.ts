@@ -134,9 +134,20 @@ describe('a loop of readings', () => {
 })
 
 describe('a fuse that is open', () => {
-  it('may have opened for a short: that is said', () => {
-    const { answer } = prove(jobText(BENCH), 'bus TO chassis=27.4 V', 'panel TO tee=27.4 V', 'left+ TO left-=0.0 V', 'bus TO panel=0.00 A')
-    expect(answer.cautions.join('\n')).toContain('may have opened for a short')
+  const LIVE = ['bus TO chassis=27.4 V', 'panel TO tee=27.4 V', 'left+ TO left-=0.0 V', 'bus TO panel=0.00 A']
+
+  it('may have opened for a short: both are named, and the ohms that tell', () => {
+    const { tables } = documentFor(jobText(BENCH), ...LIVE)
+    const alike = tables['faults']!.filter(({ suspect }) => suspect === 1).map(({ fault }) => fault)
+    expect(alike).toEqual(expect.arrayContaining(['open@panel to tee', 'short@left', 'short@right', 'short-to-ground@left, left+']))
+    const { cautions } = prove(jobText(BENCH), ...LIVE).answer
+    expect(cautions.join('\n')).toContain('may have opened for a short')
+    expect(cautions[0]).toMatch(/ohms .* would tell/)
+  })
+
+  it('for which of them, the ohms tell', () => {
+    const { results } = documentFor(jobText(BENCH), ...LIVE, 'left+ TO left-=12.2 ohm', 'right+ TO right-=0.3 ohm')
+    expect(results['fault']!.value).toBe('short@right')
   })
 })
 
