@@ -11,6 +11,7 @@ import { hole } from './hole.ts'
 import { joint } from './joint.ts'
 import { mass } from './mass.ts'
 import { fresh } from './new.ts'
+import { plan } from './plan.ts'
 import { protect } from './protect.ts'
 import { prove } from './prove.ts'
 import { schema } from './schema.ts'
@@ -42,6 +43,7 @@ export const COMMANDS: readonly Description[] = [
   each,
   fresh,
   check,
+  plan,
   prove,
   compare,
   sweep,

@@ -3,7 +3,7 @@ import type { Conductor } from '../trade/circuit/conductor.ts'
 import * as copper from '../trade/circuit/copper.ts'
 import * as feed from '../trade/circuit/feed.ts'
 import * as load from '../trade/circuit/load.ts'
-import type { PlainElement } from '../trade/circuit/network.ts'
+import type { PlainElement, PlainNetwork } from '../trade/circuit/network.ts'
 import { ratedSharePercent } from '../trade/circuit/rating-share.ts'
 import { solveNetwork } from '../trade/circuit/solve-network.ts'
 import * as wire from '../trade/circuit/wire-resistance.ts'
@@ -44,11 +44,16 @@ export const runId = (i: number) => `run ${i + 1}`
 export const heaterId = (name: string) => `heater ${name}`
 
 /** The whole network solved at once, so that loads on one return know of each other. */
-export function circuitFit({ bus, ground, busV: sourceV, insideOhm, runs, heaters }: Plain<CircuitFit>) {
+export function circuitFit(circuit: Plain<CircuitFit>) {
+  const { nodeV } = solveNetwork(networkOf(circuit))
+  const busV = nodeV[circuit.bus]!
+  return { busV, loads: circuit.heaters.map(heater => atHeater(heater, { nodeV, busV })) }
+}
+
+/** Every run and every heater as one network. */
+export function networkOf({ bus, ground, busV: sourceV, insideOhm, runs, heaters }: Plain<CircuitFit>): PlainNetwork {
   const source = { kind: 'source', id: SOURCE_ID, from: ground, to: bus, sourceV, insideOhm } as const
-  const { nodeV } = solveNetwork({ ground, elements: [source, ...runs.map(elementOf), ...heaters.map(heaterOf)] })
-  const busV = nodeV[bus]!
-  return { busV, loads: heaters.map(heater => atHeater(heater, { nodeV, busV })) }
+  return { ground, elements: [source, ...runs.map(elementOf), ...heaters.map(heaterOf)] }
 }
 
 function elementOf({ from, to, parts }: Plain<Run>, i: number): PlainElement {

@@ -41,7 +41,8 @@ export function formula<const G extends UnitName, const I extends Inputs>(gives:
     // By index: this runs before every formula, thousands of times for one job.
     for (let i = 0; i < names.length; i++) {
       const value = x[names[i]!]!
-      if (!(value >= least[i]! && value <= greatest[i]!)) throw new OutsideRange(gives, names[i]!, value, least[i]!, greatest[i]!, rest.says)
+      if (!(value >= least[i]! && value <= greatest[i]!))
+        throw new OutsideRange(gives, names[i]!, value, least[i]!, greatest[i]!, rest.says)
     }
     const value = of(x)
     record(facts, x, value)

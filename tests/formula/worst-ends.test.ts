@@ -22,7 +22,12 @@ const RESULTS: { readonly [name: string]: (x: Four) => number } = {
 const all = (x: Four) => Object.fromEntries(Object.entries(RESULTS).map(([name, of]) => [name, of(x)]))
 
 const given = fc
-  .tuple(fc.double({ min: 1, max: 9, noNaN: true }), fc.double({ min: 0, max: 3, noNaN: true }), fc.boolean(), fc.integer({ min: 0, max: 2 }))
+  .tuple(
+    fc.double({ min: 1, max: 9, noNaN: true }),
+    fc.double({ min: 0, max: 3, noNaN: true }),
+    fc.boolean(),
+    fc.integer({ min: 0, max: 2 })
+  )
   .map(([value, off, assumed, sides]) => {
     const [low, high] = [sides === 1 ? value : value - off, sides === 2 ? value : value + off]
     return new Given(value, { low, high, ...(assumed ? { assumed: 'default' } : {}) })

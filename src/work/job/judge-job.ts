@@ -9,7 +9,8 @@ import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { noAnswer, worstOf } from '../../rules/finding.ts'
 import type { PracticeName } from '../../rules/practice/practice.ts'
 import { judgeCircuit } from './judge-circuit.ts'
-import { type JudgedThing, judgeHole } from './judge-hole.ts'
+import { judgeHole } from './judge-hole.ts'
+import type { JudgedThing } from './judged-thing.ts'
 import { outsideFaults } from './outside-faults.ts'
 
 /** How a job is to be judged, where not as it says itself. */
