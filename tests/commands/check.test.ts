@@ -1,5 +1,5 @@
 // example: the words of `check`, what each changes, and how it ends
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
@@ -10,6 +10,7 @@ import { ran } from './run.ts'
 
 const GOOD = 'examples/gearbox-preheater.yaml'
 const BAD = 'examples/bad/wrench-too-large.yaml'
+const BAD_ONES = readdirSync('examples/bad').filter(name => name.endsWith('.yaml')).length
 const folder = mkdtempSync(join(tmpdir(), 'fettle-check-'))
 afterAll(() => rmSync(folder, { recursive: true }))
 const document = async (...words: readonly string[]) => JSON.parse((await ran(['check', ...words, '--json'])).out)
@@ -121,13 +122,13 @@ describe('formats', () => {
       written.push(++lines)
     }
     await ran(['check', 'examples/bad', '--format', 'ndjson'], '', { drained })
-    expect(written).toEqual([1, 2, 3, 4])
+    expect(written).toEqual(Array.from({ length: BAD_ONES }, (_, i) => i + 1))
   })
 })
 
 it('says how far it is to whoever watches, and wipes that away', async () => {
   const { told } = await ran(['check', 'examples/bad', '--format', 'ndjson'])
-  expect(told[0]).toContain('1 of 4')
+  expect(told[0]).toContain(`1 of ${BAD_ONES} `)
   expect(told.at(-1)).toBe('')
 })
 
