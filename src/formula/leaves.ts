@@ -1,3 +1,5 @@
+import { NoAnswer } from './no-answer.ts'
+
 /** Where the numbers stand in what a calculation gives: keys in order, each with a number or with more below it. */
 export interface Shape {
   readonly keys: readonly string[]
@@ -22,9 +24,16 @@ export function countOf(shape: Shape | null): number {
 export function numbersOf(shape: Shape | null, count: number, results: unknown): Float64Array {
   const numbers = new Float64Array(count)
   const end = fill(numbers, 0, shape, results)
-  // NaN loses every comparison, so a NaN corner would pass unseen.
-  if (end < 0) throw new Error(`a calculation gave no number for ${faultOf(shape, results).join('.')}`)
+  if (end < 0) throw faultAt(faultOf(shape, results), results)
   return numbers
+}
+
+function faultAt(path: readonly string[], results: unknown): Error {
+  const value = path.reduce<unknown>((node, key) => (node as Record<string, unknown> | null)?.[key], results)
+  if (value === undefined || value === null)
+    return new NoAnswer('a result there is at the numbers given is not there at an end of their bounds', 'narrower bounds')
+  // NaN loses every comparison, so a NaN corner would pass unseen.
+  return new Error(`a calculation gave no number for ${path.join('.')}`)
 }
 
 /** The next free place; negative where a number is missing. */
