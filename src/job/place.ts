@@ -21,7 +21,7 @@ function deepest(job: JobText, path: Path): Node | null {
 }
 
 function resolved(node: Node | null, job: JobText): Node | null {
-  return isAlias(node) ? (node.resolve(job.document) ?? null) : node
+  return isAlias(node) ? (job.targets.get(node) ?? null) : node
 }
 
 function child(node: Node | null, key: string | number): Node | undefined {
