@@ -22,7 +22,6 @@ export function tooLarge(bytes: number): Fault {
 }
 
 function hiddenIn(text: string): Unreadable | undefined {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
   const offset = text.search(
     /[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/
   )
