@@ -33,6 +33,7 @@ async function judgedFile(file: string): Promise<JobAnswer> {
       inputs: {},
       results: [],
       findings: [],
+      cautions: [],
       errors: [{ found: reason, accepted: 'a job file that can be read', where }]
     }
   }

@@ -10,9 +10,12 @@ const jobsIn = (folder: string) =>
 
 /** The one rule that each bad job is there to fail. */
 const REASON: { readonly [name: string]: string } = {
+  'centre-too-far-forward': 'mass/outside-limits',
   'floor-too-thin': 'hole/metal-below-thin',
   'jams-in-run-out': 'seat/jams-in-run-out',
+  'too-hot-standing-still': 'warm/too-hot',
   'too-much-drop': 'drop/too-much',
+  'wet-metal': 'dew/surface-wet',
   'wrench-too-large': 'torque/outside-wrench-range'
 }
 

@@ -2,8 +2,11 @@ import { PRACTICE_NAMES } from '../../rules/practice/practice.ts'
 import { choice, map, named, quantity, text } from '../field.ts'
 import { CIRCUIT } from './circuit.ts'
 import { HOLE } from './hole.ts'
+import { MASS } from './mass.ts'
 import { PART } from './part.ts'
+import { SURROUNDINGS } from './surroundings.ts'
 import { TOOLS } from './tools.ts'
+import { WARM } from './warm.ts'
 
 const reason = text('why this limit instead of that of the practice', { required: true, example: "maker's letter 14" })
 
@@ -37,5 +40,8 @@ export const JOB = map('one whole fitting', {
   parts: named('parts to be fitted', PART),
   tools: TOOLS,
   holes: named('holes to be opened', HOLE),
-  circuit: CIRCUIT
+  circuit: CIRCUIT,
+  surroundings: SURROUNDINGS,
+  warm: WARM,
+  mass: MASS
 })

@@ -13,10 +13,13 @@ import { readClass } from '../../trade/thread/tolerance-class.ts'
 import { HOLE_RESULTS, tapResults } from '../results/hole-results.ts'
 import { SEAT_RESULTS } from '../results/seat-results.ts'
 import { holeFitOf, type JobHole, type JobPart } from './hole-fit-of.ts'
+import { prefixed } from './prefixed.ts'
 
 export interface JudgedThing {
   readonly results: readonly Result[]
   readonly findings: readonly Finding[]
+  /** Sentences that belong to no rule. */
+  readonly cautions?: readonly string[]
 }
 
 /** One hole with its part: results under the names of the quick commands, and every rule asked. */
@@ -62,8 +65,4 @@ function minorLimits(thread: Thread): HoleSubject['minor'] {
   const toleranceClass = readClass(null, thread)
   if (!toleranceClass.ok) throw new Error(`the usual class is missing for ${thread.name}`)
   return threadResults({ thread, toleranceClass: toleranceClass.value }).internal.minor
-}
-
-function prefixed(command: string, results: readonly Result[]): readonly Result[] {
-  return results.map(result => ({ ...result, id: `${command}.${result.id}` }))
 }
