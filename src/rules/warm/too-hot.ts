@@ -20,7 +20,7 @@ const facts = { ...steadyC, says: 'standing still on a hot day it settles at' }
 export const tooHot: Rule<Subject> = {
   id: 'warm/too-hot',
   question: 'does it stay below its limit, standing still on a hot day at high bus?',
-  why: 'Air that stands takes a third of the heat or less: seals, wires and fuel beside it get hotter than on any cold morning.',
+  why: 'Air that stands takes far less heat than air that moves: seals, wires and fuel beside it get hotter than on any cold morning.',
   change: 'fit a thermostat, an interlock that needs moving air, or less power',
   source: SOURCES['heat-balance'],
   judge: ({ hot, limit, thermostatC }) => {

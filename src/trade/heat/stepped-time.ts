@@ -1,6 +1,7 @@
 import { fact } from '../../formula/formula.ts'
 import type { Plain } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
+import { OutsideRange } from '../../formula/outside-range.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { coupledCurve } from './coupled-curve.ts'
 import type { TwoNode } from './two-node.ts'
@@ -29,7 +30,8 @@ function courseOf(x: Plain<TwoNode>, lastS: number) {
   try {
     return coupledCurve(x, { lastS, stepCount: STEPS })
   } catch (error) {
-    if (error instanceof NoAnswer) return []
+    // Films may leave their range on the way, though not at the end.
+    if (error instanceof NoAnswer || error instanceof OutsideRange) return []
     throw error
   }
 }
