@@ -15,7 +15,7 @@ export function takenInputs(taken: Taken, rows: Rows): Answer['inputs'] {
   return Object.fromEntries(
     Object.entries(taken).map(([name, { value, why }]) => {
       const row = rows[name]!
-      const text = typeof value === 'string' ? value : `${value.value} ${unitOf(row)}`.trim()
+      const text = typeof value === 'string' ? value : `${Number(value.value.toPrecision(6))} ${unitOf(row)}`.trim()
       return [name, inputOf({ text, value, assumed: `default: ${why}`, row })]
     })
   )

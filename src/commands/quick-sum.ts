@@ -9,16 +9,20 @@ import { exitOf } from './exit.ts'
 import type { Asked } from './sum.ts'
 import { placeOf, type Readers, readWords, type Words } from './words.ts'
 
+/** Why a word was taken that nobody gave; undefined where somebody did. */
+type Assumed<O extends Rows> = (name: keyof O & string) => string | undefined
+
 /** The work of a quick command: words read, one sum asked, one answer printed. */
 export function quickSum<const O extends Rows, const F extends Readers<O>>(
   { name, rows }: Description<O>,
   readers: F,
-  ask: (words: Words<O, F>) => Asked | readonly Diagnostic[]
+  ask: (words: Words<O, F>, assumed: Assumed<O>) => Asked | readonly Diagnostic[]
 ): Run {
   return async (typed, shell) => {
     const { words, inputs, errors } = readWords(rows, readers, typed)
     const blank: Answer = { command: name, title: '', inputs: answerInputs(inputs), results: [], tables: {}, findings: [], cautions: [] }
-    return printed(errors.length > 0 ? { ...blank, errors } : answered(blank, rows, () => ask(words), shell), rows, shell)
+    const assumed: Assumed<O> = row => inputs[row]?.assumed ?? undefined
+    return printed(errors.length > 0 ? { ...blank, errors } : answered(blank, rows, () => ask(words, assumed), shell), rows, shell)
   }
 }
 

@@ -3,6 +3,7 @@ import { quoted } from '../quantity/quoted.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
 import { heatLinks } from './heat-links.ts'
 import type { Job, ReadJob } from './read-job.ts'
+import { readingLinks } from './reading-links.ts'
 import { type LinkFault, unknownName } from './unknown-name.ts'
 
 /** What no field can see alone: names that point at nothing, values that only fit together. */
@@ -10,6 +11,7 @@ export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): r
   const found = [
     ...Object.values(job.holes).flatMap(hole => holeLinks(job, hole)),
     ...circuitLinks(job),
+    ...readingLinks(job),
     ...tapOrder(job),
     ...heatLinks(job)
   ]

@@ -9,13 +9,13 @@ type Figure = Bounded | number | string
 /** Asked for, and there is none: shown as no answer, where null leaves a result out. */
 export const NONE = Number.POSITIVE_INFINITY
 
-/** By result id: what the number is, and where the calculation gives it; null or undefined was not asked and is left out. */
+/** By result id: what the number is, where the calculation gives it, and to which side it is rounded for the eye; null or undefined was not asked and is left out. */
 export type ResultMap<R> = {
   readonly [id: string]: readonly [
     facts: ResultFacts,
     of: (results: BoundsOf<R>) => Figure | null | undefined,
     name?: string | undefined,
-    shown?: Shown
+    shown?: Shown | undefined
   ]
 }
 
@@ -26,7 +26,7 @@ export function resultsBy<R>(map: ResultMap<R>, bounds: BoundsOf<R>): readonly R
 
 /** The same ids where there is no answer. */
 export function noResultsBy<R>(map: ResultMap<R>): readonly Result[] {
-  return Object.entries(map).map(([id, [facts, , name = facts.says]]) => resultOf(id, { ...facts, says: name }, null))
+  return Object.entries(map).map(([id, [facts, , name = facts.says, shown]]) => resultOf(id, { ...facts, says: name }, null, shown))
 }
 
 /** An extreme that was searched for is no proof: say so. */

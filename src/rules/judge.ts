@@ -68,7 +68,7 @@ function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, marg
 }
 
 /** Why a good margin is still no pass. */
-function doubtsOf({ hangsOn, turned }: Bounded): readonly string[] {
+export function doubtsOf({ hangsOn, turned }: Bounded): readonly string[] {
   const assumed = hangsOn.map(({ at, assumed }) => `${at.join('.')} (${assumed?.replaceAll('default: ', '')})`)
   const searched = turned.map(({ at }) => at.join('.'))
   return [

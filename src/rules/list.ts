@@ -9,22 +9,43 @@ import { weak } from './heater/weak.ts'
 import { brokenThrough } from './hole/broken-through.ts'
 import { drillOutsideLimits } from './hole/drill-outside-limits.ts'
 import { metalBelowThin } from './hole/metal-below-thin.ts'
+import { noDrillFits } from './hole/no-drill-fits.ts'
 import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
+import { tapCentreMeetsPoint } from './hole/tap-centre-meets-point.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
+import { outsideBand } from './joint/outside-band.ts'
 import type { Limit } from './judge.ts'
 import { change } from './mass/change.ts'
 import { outsideLimits } from './mass/outside-limits.ts'
+import { farEndShort } from './protect/far-end-short.ts'
+import { inrush } from './protect/inrush.ts'
+import { interrupting } from './protect/interrupting.ts'
+import { overWire } from './protect/over-wire.ts'
+import { overloaded } from './protect/overloaded.ts'
+import { tooFar } from './protect/too-far.ts'
+import { faultLikely } from './prove/fault-likely.ts'
+import { loopOpen } from './prove/loop-open.ts'
+import { outOfBand } from './prove/out-of-band.ts'
 import type { Rule } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
+import { connectorMisclocked } from './seat/connector-misclocked.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
+import { stackTooThick } from './seat/stack-too-thick.ts'
+import { endurance } from './supply/endurance.ts'
+import { short } from './supply/short.ts'
+import { underRated } from './switch/under-rated.ts'
+import { tapered } from './thread/tapered.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
 import { needsThermostat } from './warm/needs-thermostat.ts'
 import { neverReaches } from './warm/never-reaches.ts'
 import { tooHot } from './warm/too-hot.ts'
 import { tooSlow } from './warm/too-slow.ts'
+import { overAmpacity } from './wire/over-ampacity.ts'
+import { shortCircuit } from './wire/short-circuit.ts'
+import { tooSmall } from './wire/too-small.ts'
 
 type Fitted = BoundsOf<ReturnType<typeof holeFit>>
 
@@ -35,6 +56,8 @@ export type HoleSubject = Fitted['hole'] & {
   readonly leastFloor: Limit | null
   readonly drillMm: Bounded
   readonly thread: string
+  readonly majorMm: number
+  readonly waysOut: readonly string[]
   readonly minor: { readonly minMm: number; readonly maxMm: number }
   readonly cardThreads: 'dry' | 'lubricated' | null
   readonly threadsWith: string | null
@@ -65,6 +88,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   metalBelowThin,
   wallBroken,
   threadTooShort,
+  tapCentreMeetsPoint,
   jamsInRunOut,
   bottomsOnFloor,
   jamsWithoutTerminal,
@@ -81,7 +105,19 @@ export const AIR_RULES: readonly Rule<AirSubject>[] = [surfaceWet]
 export const MASS_RULES: readonly Rule<MassSubject>[] = [outsideLimits, change]
 
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
-const QUICK_RULES = [brokenThrough]
+const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, stackTooThick, connectorMisclocked, tapered]
+
+/** What the rules of a wire are asked about. */
+const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
+
+/** What the rules of a fuse, a breaker or a switch are asked about. */
+const PROTECT_RULES = [overloaded, overWire, inrush, farEndShort, interrupting, tooFar, underRated]
+
+/** What the rules of generator and battery are asked about. */
+const SUPPLY_RULES = [short, endurance]
+
+/** Asked of what was measured on a finished circuit. */
+const PROVE_RULES = [loopOpen, outOfBand, faultLikely]
 
 /** Every rule, whatever it is asked about. */
 export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
@@ -90,5 +126,9 @@ export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...WARM_RULES,
   ...AIR_RULES,
   ...MASS_RULES,
-  ...QUICK_RULES
+  ...QUICK_RULES,
+  ...WIRE_RULES,
+  ...PROTECT_RULES,
+  ...SUPPLY_RULES,
+  ...PROVE_RULES
 ]

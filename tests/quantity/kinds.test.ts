@@ -58,6 +58,9 @@ it('has a kind for every suffix, but for what nobody types', () => {
     'M2PerS',
     'JPerKg',
     'JPerK',
+    'ARootSPerMm2',
+    'A2S',
+    'Rpm',
     'KgM',
     'PaS',
     'J'

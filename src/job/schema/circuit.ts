@@ -1,6 +1,6 @@
 import { CONDUCTOR_KINDS } from '../../trade/circuit/conductor.ts'
 import { readWire } from '../../trade/circuit/wire-size.ts'
-import { choice, list, map, quantity, text, word } from '../field.ts'
+import { choice, list, map, named, quantity, text, word } from '../field.ts'
 
 const RUN = map('what joins two points: wire, a joint, a fuse or a switch', {
   from: text('the point it starts at', { required: true, example: 'bus' }),
@@ -58,6 +58,12 @@ export const CIRCUIT = map(
       { required: true }
     ),
     runs: list('every run, feed and return', RUN),
+    slack: quantity('run', 'spare length at each end of a wire: two new terminations, drip loop and travel', {
+      default: '100 mm',
+      why: 'common practice',
+      example: '120 mm'
+    }),
+    labels: named('texts of the labels, by the mark of what carries them', text('text of the label', { example: 'FILTER HEAT' })),
     loads: list(
       'what takes current',
       map('a load', {

@@ -24,7 +24,7 @@ export const HOLE = map('a hole to be opened', {
       why: 'felt with a point',
       example: '6 mm'
     }),
-    bottom: choice(['flat', 'cone', 'radius'], 'old bottom', { default: 'flat', example: 'cone' }),
+    bottom: choice(['flat', 'cone', 'radius'], 'old bottom; without it flat, as usual in a cored hole', { example: 'cone' }),
     'bottom-angle': quantity('angle', 'point angle of a cone bottom', { default: '118 °', why: 'a common drill', example: '118°' }),
     'bottom-radius': quantity('length', 'fillet between a flat bottom and the wall', { example: '1 mm' })
   }),
@@ -36,6 +36,12 @@ export const HOLE = map('a hole to be opened', {
     default: '0.5 mm',
     why: 'common practice',
     example: '0.8 mm'
+  }),
+  mouth: quantity('length', "depth of the mouth's countersink: no thread there", {
+    default: '0 mm',
+    why: 'no countersink',
+    example: '0.8 mm',
+    measure: 'depth gauge, from the face to the first full thread'
   }),
   need: quantity('length', 'full thread wanted in the hole', { example: '11 mm' }),
   'under-shoulder': list(

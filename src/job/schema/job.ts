@@ -1,9 +1,12 @@
 import { PRACTICE_NAMES } from '../../rules/practice/practice.ts'
 import { choice, map, named, quantity, text } from '../field.ts'
+import { ASK_FIRST } from './ask-first.ts'
 import { CIRCUIT } from './circuit.ts'
 import { HOLE } from './hole.ts'
 import { MASS } from './mass.ts'
 import { PART } from './part.ts'
+import { PROOF, READINGS } from './proof.ts'
+import { RECORD } from './record.ts'
 import { SURROUNDINGS } from './surroundings.ts'
 import { TOOLS } from './tools.ts'
 import { WARM } from './warm.ts'
@@ -21,10 +24,7 @@ export const JOB = map('one whole fitting', {
     },
     { required: true }
   ),
-  'ask-first': map('to be known before the first cut', {
-    'behind-the-metal': text('what is behind the metal', { example: 'fuel' }),
-    approval: text('who approves, and on what paper', { example: "maker's service letter 14" })
-  }),
+  'ask-first': ASK_FIRST,
   limits: map('limits of this job in place of those of the practice', {
     'metal-below': map(
       'least floor below the drill',
@@ -43,5 +43,8 @@ export const JOB = map('one whole fitting', {
   circuit: CIRCUIT,
   surroundings: SURROUNDINGS,
   warm: WARM,
-  mass: MASS
+  mass: MASS,
+  proof: PROOF,
+  readings: READINGS,
+  record: RECORD
 })

@@ -56,10 +56,12 @@ function lossOf(warm: JobWarm, surroundings: Job['surroundings'], { air, test }:
   }
 }
 
-function movingFilm({ film, size, correlation: by, path }: JobWarm, surroundings: Job['surroundings']): Film | Missing {
+function movingFilm(warm: JobWarm, surroundings: Job['surroundings']): Film | Missing {
+  const { film, size, correlation: by, path } = warm
   if (film !== null) return { by: 'value', filmWPerM2K: film }
   const airflow = surroundings?.airflow ?? null
   if (airflow === null) return { field: 'surroundings.airflow', measure: 'an anemometer beside the casting with the machine running' }
+  if (airflow.high === 0) return stillFilm(warm)
   if (size === null)
     return { field: 'warm.size', measure: 'measure it across the air where it is round, along it where it is flat', at: path }
   return { by, airflowMPerS: airflow, sizeMm: size }

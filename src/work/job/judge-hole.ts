@@ -7,9 +7,8 @@ import { resultsBy } from '../../report/result-map.ts'
 import type { Finding } from '../../rules/finding.ts'
 import { HOLE_RULES, type HoleSubject } from '../../rules/list.ts'
 import { asked } from '../../rules/rule.ts'
-import type { Thread } from '../../trade/thread/thread.ts'
-import { threadResults } from '../../trade/thread/thread-results.ts'
-import { readClass } from '../../trade/thread/tolerance-class.ts'
+import { waysOut } from '../../trade/hole/ways-out.ts'
+import { minorLimits } from '../../trade/thread/thread-results.ts'
 import { HOLE_RESULTS, tapResults } from '../results/hole-results.ts'
 import { SEAT_RESULTS } from '../results/seat-results.ts'
 import { holeFitOf, type JobHole, type JobPart } from './hole-fit-of.ts'
@@ -52,17 +51,12 @@ function subjectOf({ job, hole, part, bounds, drill }: Seen): HoleSubject {
     leastFloor: floor === null ? null : { value: floor.least.high, reason: floor.reason },
     drillMm: asChosen(drill),
     thread: part.thread.name,
+    majorMm: part.thread.majorMm,
     minor: minorLimits(part.thread),
+    waysOut: waysOut({ thread: part.thread, foundDiameterMm: hole.found.diameter.high, wallMm: hole.casting.wall?.low ?? null }),
     cardThreads: part.torque?.threads ?? null,
     threadsWith: hole['threads-with'],
     settingNm: part.torque === null ? null : exactly(part.torque.card.value),
     tool: job.tools.wrench?.range ?? null
   }
-}
-
-/** Minor diameter of the hole in the usual class. */
-function minorLimits(thread: Thread): HoleSubject['minor'] {
-  const toleranceClass = readClass(null, thread)
-  if (!toleranceClass.ok) throw new Error(`the usual class is missing for ${thread.name}`)
-  return threadResults({ thread, toleranceClass: toleranceClass.value }).internal.minor
 }

@@ -3,18 +3,23 @@ import { OutsideRange } from '../../formula/outside-range.ts'
 import { inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
-import type { Diagnostic, Where } from '../../quantity/diagnostic.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { noAnswer, worstOf } from '../../rules/finding.ts'
 import { heatThings } from './heat-things.ts'
 import { type JudgedLoad, judgeCircuit } from './judge-circuit.ts'
 import { type JudgedThing, judgeHole } from './judge-hole.ts'
 import { judgeMass } from './judge-mass.ts'
+import { outsideFaults } from './outside-faults.ts'
 import { type Placed, placed } from './placed.ts'
 
 /** Reads a job and asks every rule of it. */
 export function judgeJob(file: string, text: string): JobAnswer {
-  const read = readJob(file, text)
+  return judgeRead(readJob(file, text))
+}
+
+/** Asks every rule of a job that was read. */
+export function judgeRead(read: ReadJob): JobAnswer {
+  const { file } = read
   const blank = { file, title: '', verdict: null, inputs: {}, results: [], findings: [], cautions: [] }
   const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
   if (errors.length > 0) return { ...blank, errors }
@@ -22,7 +27,7 @@ export function judgeJob(file: string, text: string): JobAnswer {
     return { file, title: read.job.job.title, inputs: inputsOf(read.job), ...judged(read), errors: [] }
   } catch (error) {
     if (!(error instanceof OutsideRange)) throw error
-    return { ...blank, errors: outside(error, read) }
+    return { ...blank, errors: outsideFaults(error, read) }
   }
 }
 
@@ -60,11 +65,4 @@ function circuitThings(job: ReadJob['job']): readonly (Placed & (JudgedLoad | Ju
     if (!(error instanceof NoAnswer)) throw error
     return [{ place: 'circuit', path: circuit.path, results: [], findings: [noAnswer('circuit', error)] }]
   }
-}
-
-function outside({ found, accepted, from }: OutsideRange, { locate, file }: ReadJob): readonly Diagnostic[] {
-  const nowhere: Where = { file, line: null, column: null, path: '' }
-  const [first, ...others] = from.map(({ at }) => locate(at))
-  const also = others.length === 0 ? '' : ` (moved by ${others.map(({ path }) => path).join(', ')} too)`
-  return [{ found: `${found}${also}`, accepted, where: first ?? nowhere }]
 }

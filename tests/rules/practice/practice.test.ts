@@ -3,7 +3,7 @@
 // ABYC E-11, critical circuits: 3 % (read-secondary, quoted by a marine wire maker)
 // 3 % for plant, machines and road vehicles: common practice
 import { describe, expect, it } from 'vitest'
-import { dropLimit, PRACTICE_NAMES, PRACTICES } from '../../../src/rules/practice/practice.ts'
+import { DUTIES, dropLimit, PRACTICE_NAMES, PRACTICES } from '../../../src/rules/practice/practice.ts'
 
 it.each([
   ['aircraft', 14, 0.5, 'V', 'ac-43.13-1b-11-6'],
@@ -22,6 +22,23 @@ it.each([5, 18, 48, 115])('aircraft has no limit for a bus of %d V, which is nei
   expect(dropLimit('aircraft', busV)).toBeUndefined()
 })
 
+// FAA AC 43.13-1B ch. 11 table 11-6: drop-001 and drop-003 read-secondary, drop-002 and drop-004 memory.
+it.each([
+  { id: 'drop-001', busV: 14, duty: 'continuous', limitV: 0.5, label: 'read-secondary' },
+  { id: 'drop-002', busV: 14, duty: 'intermittent', limitV: 1, label: 'memory' },
+  { id: 'drop-003', busV: 28, duty: 'continuous', limitV: 1, label: 'read-secondary' },
+  { id: 'drop-004', busV: 28, duty: 'intermittent', limitV: 2, label: 'memory' }
+] as const)('$id aircraft, $busV V, $duty: $limitV V', ({ busV, duty, limitV, label }) => {
+  expect(dropLimit('aircraft', busV, duty)).toMatchObject({ unit: 'V', value: limitV, source: { label } })
+})
+
+// ABYC E-11 as quoted by a marine wire maker (read-secondary): 3 % critical, 10 % others.
+it('a boat: 3 % for critical circuits, 10 % for others, which is never taken unasked', () => {
+  for (const duty of ['continuous', 'intermittent'] as const)
+    expect(dropLimit('boat', 12, duty)).toMatchObject({ unit: '%', value: 3, source: { label: 'read-secondary' } })
+  expect(PRACTICES.boat.looser).toMatchObject({ percent: 10, source: { label: 'read-secondary' } })
+})
+
 describe.each(PRACTICE_NAMES)('%s', name => {
   const { name: named, says, drop } = PRACTICES[name]
 
@@ -30,11 +47,12 @@ describe.each(PRACTICE_NAMES)('%s', name => {
     expect(says).not.toBe('')
   })
 
-  it('has one limit for a bus, not two', () => {
-    for (const [i, { fromV, toV, value }] of drop.entries()) {
+  it.each(DUTIES)('has one limit for a bus and a %s load, not two', duty => {
+    const rows = drop.filter(row => row.duty === 'any' || row.duty === duty)
+    for (const [i, { fromV, toV, value }] of rows.entries()) {
       expect(fromV).toBeLessThan(toV)
       expect(value).toBeGreaterThan(0)
-      if (i > 0) expect(fromV).toBeGreaterThan(drop[i - 1]!.toV)
+      if (i > 0) expect(fromV).toBeGreaterThan(rows[i - 1]!.toV)
     }
   })
 })

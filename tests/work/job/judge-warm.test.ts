@@ -105,6 +105,12 @@ describe('cooling', () => {
   })
 })
 
+it('air that stands on the cold day, too, has the film of still air', () => {
+  const still = judged(AIR.replace('airflow: 2 m/s', 'airflow: 0 m/s') + warm(BLOCK, WANTED, NONE))
+  expect(still.errors).toEqual([])
+  expect(Number(still.result('warm:warm.film')?.value)).toBeLessThan(Number(judged(WHOLE).result('warm:warm.film')?.value))
+})
+
 describe('start', () => {
   it('left out is the metal of the surroundings, else the air, which is assumed', () => {
     const free = WANTED.replace('start: as the air, ', '').replace('3 K above dew', '9 °C')
