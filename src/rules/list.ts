@@ -1,5 +1,6 @@
 import type { circuitFit } from '../fitting/circuit-fit.ts'
 import type { holeFit } from '../fitting/hole-fit.ts'
+import type { jointFit } from '../fitting/joint-fit.ts'
 import type { Bounded, BoundsOf } from '../formula/bounds.ts'
 import type { Span } from '../quantity/parse-quantity.ts'
 import { surfaceWet } from './dew/surface-wet.ts'
@@ -14,8 +15,13 @@ import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
 import { tapCentreMeetsPoint } from './hole/tap-centre-meets-point.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
+import { bodyYields } from './joint/body-yields.ts'
+import { castingStrips } from './joint/casting-strips.ts'
+import { crushesUnderShoulder } from './joint/crushes-under-shoulder.ts'
+import { engagementShort } from './joint/engagement-short.ts'
 import { outsideBand } from './joint/outside-band.ts'
-import type { Limit } from './judge.ts'
+import { partStrips } from './joint/part-strips.ts'
+import type { Lack, Limit } from './judge.ts'
 import { change } from './mass/change.ts'
 import { outsideLimits } from './mass/outside-limits.ts'
 import { farEndShort } from './protect/far-end-short.ts'
@@ -65,6 +71,28 @@ export type HoleSubject = Fitted['hole'] & {
   readonly tool: Span | null
 }
 
+/** What the rules of a joint are asked about: nulls where something is missing, and what that is. */
+export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & {
+  readonly lacks: Lack | null
+  /** Whether the strength of the casting is that of its alloy. */
+  readonly typical: boolean
+  readonly castingMetal: { readonly tensileMpa: number; readonly yieldMpa: number | null } | null
+}
+
+export type JointFigure = keyof Pick<
+  ReturnType<typeof jointFit>,
+  | 'torqueNm'
+  | 'preloadN'
+  | 'internalStripLoadN'
+  | 'castingMarginN'
+  | 'partMarginN'
+  | 'bodyMarginMpa'
+  | 'engagementSpareMm'
+  | 'bearingPressureMpa'
+  | 'lowestTorqueNm'
+  | 'highestTorqueNm'
+>
+
 /** What the rules of a load are asked about. */
 export type LoadSubject = BoundsOf<ReturnType<typeof circuitFit>>['loads'][number] & {
   readonly leastPowerW: number | null
@@ -96,6 +124,15 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   outsideWrenchRange
 ]
 
+export const JOINT_RULES: readonly Rule<JointSubject>[] = [
+  castingStrips,
+  partStrips,
+  bodyYields,
+  outsideBand,
+  engagementShort,
+  crushesUnderShoulder
+]
+
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
 
 export const WARM_RULES: readonly Rule<WarmSubject>[] = [neverReaches, tooSlow, tooHot, needsThermostat]
@@ -105,7 +142,7 @@ export const AIR_RULES: readonly Rule<AirSubject>[] = [surfaceWet]
 export const MASS_RULES: readonly Rule<MassSubject>[] = [outsideLimits, change]
 
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
-const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, stackTooThick, connectorMisclocked, tapered]
+const QUICK_RULES = [brokenThrough, noDrillFits, stackTooThick, connectorMisclocked, tapered]
 
 /** What the rules of a wire are asked about. */
 const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
@@ -122,6 +159,7 @@ const PROVE_RULES = [loopOpen, outOfBand, faultLikely]
 /** Every rule, whatever it is asked about. */
 export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...HOLE_RULES,
+  ...JOINT_RULES,
   ...LOAD_RULES,
   ...WARM_RULES,
   ...AIR_RULES,

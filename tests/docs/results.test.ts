@@ -20,11 +20,13 @@ const WHOLE: { readonly [command: string]: readonly string[] } = {
     'hole --thread M10 --found-diameter 7.5mm --found-depth 22mm --metal-below 5mm --wall 4mm',
     'hole --thread M10 --found-diameter 5mm --found-depth 22mm --taps bottoming:1.5:1mm'
   ],
-  joint: ['joint --thread M10 --engagement 10mm --casting A380 --part 8.8 --torque 9N.m --clamp 4kN --nut-factor 0.2'],
   dew: ['dew --air 4°C --humidity 78% --surface 5°C'],
   warm: ['warm --power 18W --mass 0.45kg --material A380 --area 0.03m2 --air 4°C --airflow 2m/s --size 60mm --target 9°C'],
   heater: ['heater --power 60W --voltage 12V --cold-multiple 2.5'],
   protect: ['protect --current 5A --wire "2.5 mm2" --fault 90A --inrush "7 A,0.1 s" --switch 15A --bus 12V'],
+  joint: [
+    'joint --thread M10 --engagement 10mm --casting A380 --part 8.8 --torque 9N.m --clamp 4kN --nut-factor 0.2 --bearing-face 16mm --bearing-hole 10.5mm'
+  ],
   seat: [
     'seat --thread M10 --thread-length 12mm --thread-depth 11mm --stack 1mm --overall 14mm --floor-depth 13mm --need 8mm --clock-now 0° --clock-want 20° --torque-turn 40°'
   ]
@@ -58,7 +60,9 @@ function sorted(ids: Iterable<string>): readonly string[] {
 
 it('every quick sum has its section', () => {
   expect(SUMS.map(({ name }) => name)).toEqual(
-    expect.arrayContaining(COMMANDS.map(({ name }) => name).filter(name => !['new', 'check', 'explain', 'schema'].includes(name)))
+    expect.arrayContaining(
+      COMMANDS.map(({ name }) => name).filter(name => !['new', 'check', 'plan', 'prove', 'explain', 'schema'].includes(name))
+    )
   )
 })
 

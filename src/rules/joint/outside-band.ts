@@ -2,7 +2,7 @@ import type { Bounded } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import * as pull from '../../trade/joint/preload.ts'
-import { doubtsOf, figure, notJudged, plainly } from '../judge.ts'
+import { doubtsOf, figure, type Lack, missing, notJudged, plainly } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
@@ -10,6 +10,7 @@ interface Subject {
   readonly torqueNm: Pick<Given, 'low' | 'high'> | null
   readonly lowestTorqueNm: Bounded | null
   readonly highestTorqueNm: Bounded | null
+  readonly lacks: Lack | null
 }
 
 const facts = pull.preloadTorqueNm
@@ -21,8 +22,8 @@ export const outsideBand: Rule<Subject> = {
   why: 'Below it the part works loose; above it the casting strips, the part strips, or its body yields.',
   change: 'change the torque, the friction (what is on the threads), or the engagement',
   source: SOURCES.practice,
-  judge: ({ torqueNm, lowestTorqueNm, highestTorqueNm }) => {
-    if (torqueNm === null) return notJudged('torque.card', "read the maker's card for the part")
+  judge: ({ torqueNm, lowestTorqueNm, highestTorqueNm, lacks }) => {
+    if (lacks !== null || torqueNm === null) return missing(lacks)
     if (highestTorqueNm === null) return notJudged('nut-factor', 'a trial with a load cell, or the table of the compound')
     const doubts = [...new Set([lowestTorqueNm, highestTorqueNm].flatMap(end => (end === null ? [] : doubtsOf(end))))]
     const upper = { band: highestTorqueNm, value: torqueNm.high, limit: highestTorqueNm.low, margin: highestTorqueNm.low - torqueNm.high }

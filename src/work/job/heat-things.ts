@@ -1,9 +1,9 @@
 import type { Job } from '../../job/read-job.ts'
 import type { Missing } from '../../rules/missing.ts'
 import type { FedLoads } from './heaters-of.ts'
-import type { JudgedThing } from './judge-hole.ts'
 import { judgeSurroundings } from './judge-surroundings.ts'
 import { type JudgedWarm, judgeWarm } from './judge-warm.ts'
+import type { JudgedThing } from './judged-thing.ts'
 import { type Placed, placed } from './placed.ts'
 
 const NO_WARMTH: Missing = { field: 'the warm-up', measure: 'it has no answer' }

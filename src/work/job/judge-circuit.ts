@@ -7,7 +7,7 @@ import { dropLimit } from '../../rules/practice/practice.ts'
 import { asked } from '../../rules/rule.ts'
 import { LOAD_RESULTS, type LoadResults } from '../results/drop-results.ts'
 import { circuitFitOf } from './circuit-fit-of.ts'
-import type { JudgedThing } from './judge-hole.ts'
+import type { JudgedThing } from './judged-thing.ts'
 
 /** A load, with what it gets for whoever goes on from there. */
 export interface JudgedLoad extends JudgedThing {

@@ -9,8 +9,7 @@ import { asked } from '../../rules/rule.ts'
 import * as moment from '../../trade/mass/moment.ts'
 import { negligibleChangeKg } from '../../trade/mass/negligible.ts'
 import { MASS_RESULTS } from '../results/mass-results.ts'
-import type { JudgedThing } from './judge-hole.ts'
-import { prefixed } from './prefixed.ts'
+import { type JudgedThing, prefixed } from './judged-thing.ts'
 
 type JobMass = NonNullable<Job['mass']>
 

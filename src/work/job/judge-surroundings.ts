@@ -9,9 +9,8 @@ import { dew, overIce } from '../../trade/heat/dew.ts'
 import { dewCautions } from '../../trade/heat/warm-cautions.ts'
 import { DEW_RESULTS } from '../results/dew-results.ts'
 import { type JobSurroundings, moistureOf, NO_HUMIDITY } from './cold-air-of.ts'
-import type { JudgedThing } from './judge-hole.ts'
 import type { Warmed } from './judge-warm.ts'
-import { prefixed } from './prefixed.ts'
+import { type JudgedThing, prefixed } from './judged-thing.ts'
 
 const NO_METAL: Missing = { field: 'surroundings.metal', measure: 'a contact thermometer on the casting, before the start' }
 

@@ -15,7 +15,7 @@ import { HOT_RESULTS, WARMED_RESULTS, WINDOW_RESULTS } from '../results/warmed-r
 import { fittedTest, testBounds } from './block-of.ts'
 import { NO_HUMIDITY } from './cold-air-of.ts'
 import { type FedLoads, heatersOf } from './heaters-of.ts'
-import type { JudgedThing } from './judge-hole.ts'
+import type { JudgedThing } from './judged-thing.ts'
 import { coldTree, hotTree, NO_TARGET, type WarmGiven, type WarmJob, windowTree } from './warm-trees.ts'
 import { warmedCautions } from './warmed-cautions.ts'
 

@@ -1,7 +1,7 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
 import type { Path } from '../../job/field.ts'
 import { noAnswer } from '../../rules/finding.ts'
-import type { JudgedThing } from './judge-hole.ts'
+import type { JudgedThing } from './judged-thing.ts'
 
 /** A thing that was judged, and where it stands in the job. */
 export interface Placed extends JudgedThing {

@@ -122,7 +122,7 @@ export function nextTable({ next, points }: Proof): Table {
 }
 
 /** What a point is called in the table of expected readings. */
-export function wordsFor(point: Probe, points: Proof['points']): string {
+function wordsFor(point: Probe, points: Proof['points']): string {
   return (
     points.find(one => one.takes === point.takes && one.red === point.red && one.black === point.black && one.passingA === point.passingA)
       ?.says ?? ''

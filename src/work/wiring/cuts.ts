@@ -19,11 +19,3 @@ export function cutsOf({ circuit }: Pick<Job, 'circuit'>): readonly Cut[] {
     wire === null ? [] : [{ from, to, size: wire.size.name, runM: wire.length.high, slackM, cutM: wire.length.high + slackM }]
   )
 }
-
-/** What each size comes to in all, in the order of first use. */
-export function reelsOf(cuts: readonly Cut[]): readonly { readonly size: string; readonly pieces: number; readonly totalM: number }[] {
-  return [...new Set(cuts.map(({ size }) => size))].map(size => {
-    const pieces = cuts.filter(cut => cut.size === size)
-    return { size, pieces: pieces.length, totalM: pieces.reduce((sum, { cutM }) => sum + cutM, 0) }
-  })
-}

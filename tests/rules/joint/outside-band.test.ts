@@ -9,7 +9,8 @@ const about = (low: number, high: number) => new Given((low + high) / 2, { low, 
 const subject = (low: number, high: number) => ({
   torqueNm: about(low, high),
   lowestTorqueNm: between(5, 6),
-  highestTorqueNm: between(20, 24)
+  highestTorqueNm: between(20, 24),
+  lacks: null
 })
 
 it.each([
