@@ -74,7 +74,7 @@ async function checked(files: readonly string[], { wanted, shell, printer }: Che
 async function judgedFile(file: string, wanted: Wanted, { live }: Shell): Promise<JobAnswer> {
   const read = await readJobFile(file, live)
   if ('text' in read) return judgeJob(file, read.text, wanted)
-  return { file, title: '', verdict: null, inputs: {}, results: [], findings: [], errors: [read.error] }
+  return { file, title: '', verdict: null, inputs: {}, results: [], findings: [], cautions: [], errors: [read.error] }
 }
 
 /** Words that are each right and shut each other out. */

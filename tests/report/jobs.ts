@@ -15,7 +15,7 @@ export const JOBS: readonly JobAnswer[] = [
   ...EXAMPLES.map(name => `examples/${name}.yaml`).map(file => judgeJob(file, readFileSync(file, 'utf8'))),
   judgeJob('a folder/"short" & sweet.yaml', SHORT),
   judgeJob('broken.yaml', SHORT.replace('diameter', 'diametr')),
-  { file: '/gone.yaml', title: '', verdict: null, inputs: {}, results: [], findings: [], errors: [missing('/gone.yaml')] }
+  { file: '/gone.yaml', title: '', verdict: null, inputs: {}, results: [], findings: [], cautions: [], errors: [missing('/gone.yaml')] }
 ]
 
 function missing(file: string) {

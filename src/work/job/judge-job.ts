@@ -1,17 +1,19 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { withSamples } from '../../formula/samples.ts'
-import type { Path } from '../../job/field.ts'
 import { inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { noAnswer, worstOf } from '../../rules/finding.ts'
 import type { PracticeName } from '../../rules/practice/practice.ts'
-import { judgeCircuit } from './judge-circuit.ts'
+import { heatThings } from './heat-things.ts'
+import { type JudgedLoad, judgeCircuit } from './judge-circuit.ts'
 import { judgeHole } from './judge-hole.ts'
+import { judgeMass } from './judge-mass.ts'
 import type { JudgedThing } from './judged-thing.ts'
 import { outsideFaults } from './outside-faults.ts'
+import { type Placed, placed } from './placed.ts'
 
 /** How a job is to be judged, where not as it says itself. */
 export interface Wanted {
@@ -30,7 +32,7 @@ export function judgeJob(file: string, text: string, wanted: Wanted = {}): JobAn
 /** Asks every rule of a job that was read. */
 export function judgeRead(asRead: ReadJob, { practice, rules = () => true, samples = 0 }: Wanted = {}): JobAnswer {
   const read = practice === undefined || asRead.errors.length > 0 ? asRead : withPractice(asRead, practice)
-  const blank = { file: read.file, title: '', verdict: null, inputs: {}, results: [], findings: [] }
+  const blank = { file: read.file, title: '', verdict: null, inputs: {}, results: [], findings: [], cautions: [] }
   const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
   if (errors.length > 0) return { ...blank, errors }
   try {
@@ -54,43 +56,36 @@ function withPractice(read: ReadJob, practice: PracticeName): ReadJob {
   return { ...read, job: { ...read.job, job: { ...read.job.job, practice } } }
 }
 
-type Judgement = Pick<JobAnswer, 'verdict' | 'results' | 'findings'>
+type Judgement = Pick<JobAnswer, 'verdict' | 'results' | 'findings' | 'cautions'>
 
 /** What is left when some rules are not asked. Where none has anything to say, nothing is judged. */
-function keptBy(rules: (id: string) => boolean, { results, findings }: Judgement): Judgement {
+function keptBy(rules: (id: string) => boolean, { results, findings, cautions }: Judgement): Judgement {
   const kept = findings.filter(({ rule }) => rules(rule))
-  return { verdict: kept.length === 0 ? 'not-judged' : worstOf(kept.map(({ verdict }) => verdict)), results, findings: kept }
+  return { verdict: kept.length === 0 ? 'not-judged' : worstOf(kept.map(({ verdict }) => verdict)), results, findings: kept, cautions }
 }
 
 function judged({ job, locate }: ReadJob): Judgement {
   const holes = Object.entries(job.holes).map(([name, hole]) => placed(`holes.${name}`, hole.path, 'hole', () => judgeHole(job, hole)))
-  const things = [...holes, ...circuitThings(job)]
+  const loads = circuitThings(job)
+  const fed = loads.flatMap(thing => ('load' in thing ? [thing.load] : []))
+  const things: readonly Placed[] = [...holes, ...loads, ...heatThings(job, fed), ...massThings(job)]
   const findings = things.flatMap(({ findings, path, place }) =>
     findings.map(finding => ({ ...finding, thing: place, where: locate(finding.at.length > 0 ? finding.at : path) }))
   )
   return {
     verdict: worstOf(findings.map(({ verdict }) => verdict)),
     results: things.flatMap(({ place, results }) => results.map(result => ({ ...result, id: `${place}:${result.id}` }))),
-    findings
+    findings,
+    cautions: [...new Set(things.flatMap(({ cautions = [] }) => cautions))]
   }
 }
 
-interface Placed extends JudgedThing {
-  readonly place: string
-  readonly path: Path
+function massThings(job: ReadJob['job']): readonly Placed[] {
+  const { mass } = job
+  return mass === null ? [] : [placed('mass', mass.path, 'mass', () => judgeMass(job, mass))]
 }
 
-/** What has no answer at all is a finding of its own; the other things are judged all the same. */
-function placed(place: string, path: Path, room: string, judge: () => JudgedThing): Placed {
-  try {
-    return { place, path, ...judge() }
-  } catch (error) {
-    if (!(error instanceof NoAnswer)) throw error
-    return { place, path, results: [], findings: [noAnswer(room, error)] }
-  }
-}
-
-function circuitThings(job: ReadJob['job']): readonly Placed[] {
+function circuitThings(job: ReadJob['job']): readonly (Placed & (JudgedLoad | JudgedThing))[] {
   const { circuit } = job
   if (circuit === null) return []
   try {
