@@ -13,7 +13,7 @@ import { type JobText, spot } from './yaml-text.ts'
 export class FieldReader {
   readonly errors: Diagnostic[] = []
   private visited = 0
-  private readonly merging = new Set<YAMLMap>()
+  private readonly merging = new Set<Node>()
   private readonly job: JobText
 
   constructor(job: JobText) {
@@ -115,22 +115,22 @@ export class FieldReader {
   private merged(value: Node | null, path: Path): readonly NamedPair[] {
     if (this.spent(value, path)) return []
     const target = isAlias(value) ? this.job.targets.get(value) : value
-    if (isMap(target)) return this.opened(target, path)
-    if (isSeq(target)) return target.items.flatMap(item => this.merged(item as Node, path))
+    if (isMap(target)) return this.once(target, path, () => this.pairsOf(target, path))
+    if (isSeq(target)) return this.once(target, path, () => target.items.flatMap(item => this.merged(item as Node, path)))
     this.refuse(bad(kindOf(value), 'an alias of a block of fields after <<').fault, value, path)
     return []
   }
 
   /** A block that is merged into itself has no end. */
-  private opened(map: YAMLMap, path: Path): readonly NamedPair[] {
-    if (this.merging.has(map)) {
-      this.refuse(bad('a block merged into itself', 'an alias of another block after <<').fault, map, path)
+  private once(block: Node, path: Path, pairs: () => readonly NamedPair[]): readonly NamedPair[] {
+    if (this.merging.has(block)) {
+      this.refuse(bad('a block merged into itself', 'an alias of another block after <<').fault, block, path)
       return []
     }
-    this.merging.add(map)
-    const pairs = this.pairsOf(map, path)
-    this.merging.delete(map)
-    return pairs
+    this.merging.add(block)
+    const found = pairs()
+    this.merging.delete(block)
+    return found
   }
 
   private unknown(name: string, key: Node, fields: Fields, path: Path): void {
