@@ -9,7 +9,23 @@ export const PART = map('a part to be fitted', {
     'what the maker states',
     {
       power: quantity('power', 'rated power, hot', { required: true, example: '45 W ± 5 %', measure: 'read the mark on the part' }),
-      voltage: quantity('voltage', 'rated voltage', { required: true, example: '24 V', measure: 'read the mark on the part' })
+      voltage: quantity('voltage', 'rated voltage', { required: true, example: '24 V', measure: 'read the mark on the part' }),
+      'resistance-change': map(
+        'how its resistance follows its own temperature; without it the resistance stays as rated',
+        {
+          'per-kelvin': quantity('coefficient', 'rise of resistance, of that at 20 °C', {
+            required: true,
+            example: '0.4 %/K',
+            measure: 'an ohmmeter on the part at room temperature and in an oven'
+          }),
+          hot: quantity('temperature', 'temperature of the part at which its rating holds', {
+            required: true,
+            example: '120 °C',
+            measure: 'a contact thermometer on the part at rated voltage, settled'
+          })
+        },
+        { optional: true }
+      )
     },
     { optional: true }
   ),

@@ -8,7 +8,7 @@ export type LoadResults = ReturnType<typeof circuitFit>['loads'][number]
 
 /** What one load of a circuit gets. */
 export const LOAD_RESULTS: ResultMap<LoadResults> = {
-  'heater.resistance': [load.resistanceOhm, r => r.resistanceOhm],
+  'heater.resistance': [load.resistanceOhm, r => r.resistanceOhm, 'resistance of the load, hot'],
   'drop.drop': [feed.dropV, r => r.dropV],
   'drop.drop-percent': [feed.dropPercent, r => r.dropPercent],
   'drop.voltage-at-load': [feed.loadV, r => r.atV],
