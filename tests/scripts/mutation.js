@@ -1,0 +1,22 @@
+// Changes the code of a trade room in every small way, one at a time, and counts how many changes some test notices.
+import { setPriority } from 'node:os'
+import { Stryker } from '@stryker-mutator/core'
+
+const LEAST_PERCENT = 80
+const ROOMS = ['joint', 'hole', 'thread']
+
+setPriority(10)
+const asked = process.argv.slice(2)
+const lines = []
+for (const room of asked.length > 0 ? asked : ROOMS) {
+  process.env.FETTLE_ROOM = room
+  const mutate = [`src/trade/${room}/**/*.ts`]
+  const mutants = await new Stryker({ mutate, jsonReporter: { fileName: `mutation/${room}.json` } }).runMutationTest()
+  const count = (...statuses) => mutants.filter(({ status }) => statuses.includes(status)).length
+  const noticed = count('Killed', 'Timeout')
+  const judged = noticed + count('Survived', 'NoCoverage')
+  const percent = (100 * noticed) / judged
+  if (!(percent >= LEAST_PERCENT)) process.exitCode = 1
+  lines.push(`${room}: ${percent.toFixed(1)} % (${noticed} of ${judged} changes noticed; at least ${LEAST_PERCENT} % wanted)`)
+}
+console.log(lines.join('\n'))
