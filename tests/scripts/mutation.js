@@ -3,15 +3,17 @@ import { setPriority } from 'node:os'
 import { Stryker } from '@stryker-mutator/core'
 
 const LEAST_PERCENT = 80
+const BY_VITEST = '--by-vitest'
 const ROOMS = ['joint', 'hole', 'thread']
 
 setPriority(10)
-const asked = process.argv.slice(2)
+const asked = process.argv.slice(2).filter(word => word !== BY_VITEST)
+const runner = process.argv.includes(BY_VITEST) ? { testRunner: 'vitest', plugins: ['@stryker-mutator/*'] } : {}
 const lines = []
 for (const room of asked.length > 0 ? asked : ROOMS) {
   process.env.FETTLE_ROOM = room
   const mutate = [`src/trade/${room}/**/*.ts`]
-  const mutants = await new Stryker({ mutate, jsonReporter: { fileName: `mutation/${room}.json` } }).runMutationTest()
+  const mutants = await new Stryker({ ...runner, mutate, jsonReporter: { fileName: `mutation/${room}.json` } }).runMutationTest()
   const count = (...statuses) => mutants.filter(({ status }) => statuses.includes(status)).length
   const noticed = count('Killed', 'Timeout')
   const judged = noticed + count('Survived', 'NoCoverage')

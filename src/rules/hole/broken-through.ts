@@ -27,5 +27,5 @@ export function openBehind(metalBelowMm: Bounded): Judged | undefined {
   const { low } = metalBelowMm
   if (low > 0) return undefined
   const says = `the old hole may be open behind: ${METAL_BELOW.says} ${figure(low, METAL_BELOW)} at the worst end`
-  return atLeast(METAL_BELOW, metalBelowMm, { value: 0 }, says)
+  return { ...atLeast(METAL_BELOW, metalBelowMm, { value: 0 }, says), change: 'measure the metal below closer, or choose another place' }
 }
