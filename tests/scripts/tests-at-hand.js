@@ -27,7 +27,9 @@ export function describe(name, collect) {
   path = outer
 }
 
-const each = one => rows => (name, run) => rows.forEach((row, i) => one(`${name} [${i}]`, () => run(...(Array.isArray(row) ? row : [row]))))
+const each = one => rows => (name, run) => {
+  for (const [i, row] of rows.entries()) one(`${name} [${i}]`, () => run(...(Array.isArray(row) ? row : [row])))
+}
 it.each = each(it)
 describe.each = each(describe)
 
