@@ -1,8 +1,9 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { metalLeftMm as facts, METAL_BELOW } from '../../trade/hole/depth.ts'
-import { atLeast, figure, notJudged } from '../judge.ts'
-import type { Judged, Rule } from '../rule.ts'
+import { metalLeftMm as facts } from '../../trade/hole/depth.ts'
+import { atLeast, notJudged } from '../judge.ts'
+import { openBehind } from '../open-behind.ts'
+import type { Rule } from '../rule.ts'
 
 interface Subject {
   readonly metalBelowMm: Bounded | null
@@ -20,12 +21,4 @@ export const brokenThrough: Rule<Subject> = {
     metalBelowMm === null || metalLeftMm === null
       ? notJudged('casting.metal-below', 'measure the wall with an ultrasonic gauge, by a drawing, or from behind')
       : (openBehind(metalBelowMm) ?? atLeast(facts, metalLeftMm, { value: 0 }))
-}
-
-/** A stop that keeps clear of the old bottom helps nothing where there may be no metal below it. */
-export function openBehind(metalBelowMm: Bounded): Judged | undefined {
-  const { low } = metalBelowMm
-  if (low > 0) return undefined
-  const says = `the old hole may be open behind: ${METAL_BELOW.says} ${figure(low, METAL_BELOW)} at the worst end`
-  return { ...atLeast(METAL_BELOW, metalBelowMm, { value: 0 }, says), change: 'measure the metal below closer, or choose another place' }
 }

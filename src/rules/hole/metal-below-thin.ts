@@ -2,8 +2,8 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { metalLeftMm as facts } from '../../trade/hole/depth.ts'
 import { atLeast, doubtsOf, type Limit, notJudged } from '../judge.ts'
+import { openBehind } from '../open-behind.ts'
 import type { Rule } from '../rule.ts'
-import { openBehind } from './broken-through.ts'
 
 interface Subject {
   readonly metalBelowMm: Bounded | null
