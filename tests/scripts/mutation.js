@@ -19,6 +19,8 @@ for (const room of asked.length > 0 ? asked : ROOMS) {
   const judged = noticed + count('Survived', 'NoCoverage')
   const percent = (100 * noticed) / judged
   if (!(percent >= LEAST_PERCENT)) process.exitCode = 1
-  lines.push(`${room}: ${percent.toFixed(1)} % (${noticed} of ${judged} changes noticed; at least ${LEAST_PERCENT} % wanted)`)
+  const broken = count('RuntimeError', 'CompileError')
+  const unjudged = broken === 0 ? '' : `; ${broken} could not be judged`
+  lines.push(`${room}: ${percent.toFixed(1)} % (${noticed} of ${judged} changes noticed; at least ${LEAST_PERCENT} % wanted${unjudged})`)
 }
 console.log(lines.join('\n'))

@@ -1,5 +1,5 @@
 // A test runner for Stryker that loads the tests of one room once and runs them again for every change of the code.
-// Vitest itself starts a thread and loads all modules for each, which takes a hundred times as long.
+// Vitest itself starts a thread and loads all modules for each, which is most of the time.
 import { readFileSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
