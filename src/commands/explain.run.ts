@@ -5,6 +5,7 @@ import { quoted } from '../quantity/quoted.ts'
 import { type Explained, explainedText } from '../report/explained-text.ts'
 import { faultText } from '../report/fault-text.ts'
 import { errorJson } from '../report/json.ts'
+import { NO_ANSWER } from '../rules/finding.ts'
 import { RULES } from '../rules/list.ts'
 import type { Run } from './describe.ts'
 import { explain as description } from './explain.ts'
@@ -27,8 +28,13 @@ export const run: Run = (typed, { out, err, json, columns }) => {
 
 const FORMULAS = Object.values(FORMULA_FILES).flatMap(formulasOf)
 
+/** Rooms of rules, and what a job or a quick sum may be asked beyond them. */
+const ROOMS = [...new Set([...RULES.map(({ id }) => id.split('/')[0]!), 'circuit', 'drill'])]
+
+const EXPLAINED = [...RULES, ...ROOMS.map(room => ({ id: `${room}/no-answer`, ...NO_ANSWER }))]
+
 function explained(name: string): Explained | undefined {
-  const rule = RULES.find(({ id }) => id === name)
+  const rule = EXPLAINED.find(({ id }) => id === name)
   if (rule !== undefined) {
     const { id, question, why, change, source } = rule
     return { rule: { id, question, why, change, source } }
@@ -43,7 +49,7 @@ function explained(name: string): Explained | undefined {
 }
 
 function unknown(name: string) {
-  const known = [...RULES.map(({ id }) => id), ...FORMULAS.map(({ gives }) => gives), ...Object.keys(SOURCES)]
+  const known = [...EXPLAINED.map(({ id }) => id), ...FORMULAS.map(({ gives }) => gives), ...Object.keys(SOURCES)]
   const near = nearest(name, known)
   const fault = {
     found: quoted(name),

@@ -39,7 +39,7 @@ export function hole(planned: Plain<Hole>) {
   const metalLeftMm = metalBelowMm === null ? null : depth.metalLeftMm({ oldTipMm, metalBelowMm, tipDepthMm, stopErrorMm })
   const wallLeftMm = wallMm === null ? null : depth.wallLeftMm({ wallMm, majorMm, foundDiameterMm })
   const gaps = { oldTipMm, rimRadiusMm, pointGapMm, rimGapMm, leastGapMm, first: firstAt(rimGainMm) }
-  const depths = { tipDepthMm, openingMm, pointLengthMm, fullDiameterDepthMm, metalLeftMm, wallLeftMm }
+  const depths = { tipDepthMm, openingMm, pointLengthMm, fullDiameterDepthMm, metalBelowMm, metalLeftMm, wallLeftMm }
   return { ...gaps, ...depths, ...tapped(planned, { pointLengthMm, fullDiameterDepthMm }) }
 }
 
