@@ -1,7 +1,7 @@
 // Builds src into dist: every module that is imported late becomes one file of its own with all it needs,
 // so that a command opens two or three files. Splitting shared code apart would make it open dozens.
-import { readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { basename, resolve } from 'node:path'
+import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { basename, join, resolve } from 'node:path'
 import { build } from 'esbuild'
 
 const { version } = JSON.parse(readFileSync('package.json', 'utf8'))
@@ -82,6 +82,22 @@ function kept(outputs) {
   return files.flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : []))
 }
 
+/** The libraries inside these files, each with its licence, which asks to go along. */
+function thirdParty(files) {
+  const folders = new Set(files.flatMap(file => /^.*node_modules\/(?:@[^/]+\/)?[^/]+(?=\/)/.exec(file)?.[0] ?? []))
+  return [...folders]
+    .map(licenceOf)
+    .sort()
+    .join(`\n\n${'-'.repeat(72)}\n\n`)
+}
+
+function licenceOf(folder) {
+  const { name, version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'))
+  const file = readdirSync(folder).find(name => /^licen[cs]e/i.test(name))
+  if (file === undefined) throw new Error(`${name} comes without its licence`)
+  return `${name} ${version} (${license})\n\n${readFileSync(join(folder, file), 'utf8').trim()}`
+}
+
 rmSync(OUT, { recursive: true, force: true })
 const table = await scales()
 const pieces = {}
@@ -94,4 +110,5 @@ for (const file of waiting) {
   waiting.push(...next.filter(one => !waiting.includes(one)))
 }
 writeFileSync(`${OUT}/pieces.json`, `${JSON.stringify(pieces, null, 1)}\n`)
+writeFileSync(`${OUT}/THIRD-PARTY.txt`, `${thirdParty(Object.values(pieces).flatMap(({ inputs }) => inputs))}\n`)
 console.log(`built ${waiting.length} files into ${OUT}`)

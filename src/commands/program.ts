@@ -23,7 +23,7 @@ export async function called(
   const program = new Command('fettle')
     .description('Sums for fitting a low-voltage heater or like screw-in part into a casting.')
     .version(version, '--version', 'print the version')
-    .helpOption('--help', 'print this help')
+    .helpOption('-h, --help', 'print this help')
     .helpCommand(false)
     .exitOverride()
     .configureOutput({
@@ -71,7 +71,7 @@ function dress(command: Command, { rows, examples }: Description): Command {
     .option('--working', 'show every formula with its numbers and source')
     .option('--strict', 'cautions and what could not be judged end with 1 too')
     .option('--no-color', 'no colour')
-    .helpOption('--help', 'print this help')
+    .helpOption('-h, --help', 'print this help')
     .addHelpText('after', `\nExamples:\n${examples.map(example => `  fettle ${example}`).join('\n')}`)
 }
 
