@@ -58,7 +58,26 @@ const scalesByTable = table => ({
   }
 })
 
-async function built(file, table) {
+/** Which files name which source, worked out once here: the built program has no source files to look into. */
+async function naming() {
+  const contents = "export { namingTable } from './naming-files.ts'; export { SOURCES } from '../formula/source.ts'"
+  const { outputFiles } = await build({ ...bundled, stdin: { contents, resolveDir: resolve('src/commands'), loader: 'ts' }, write: false })
+  const { namingTable, SOURCES } = await import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`)
+  return namingTable(resolve('src'), Object.keys(SOURCES))
+}
+
+const namingByTable = table => ({
+  name: 'naming by table',
+  setup({ onLoad }) {
+    onLoad({ filter: /src\/commands\/source-files\.ts$/ }, () => ({
+      loader: 'ts',
+      contents: `const FILES = ${JSON.stringify(table)}
+        export function filesNaming(id) { return FILES[id] ?? [] }`
+    }))
+  }
+})
+
+async function built(file, { scalesTable, namingTable }) {
   const found = new Set()
   const { metafile } = await build({
     entryPoints: [file],
@@ -68,7 +87,7 @@ async function built(file, table) {
     minifySyntax: true,
     legalComments: 'eof',
     metafile: true,
-    plugins: [late(found), leftOut, scalesByTable(table)],
+    plugins: [late(found), leftOut, scalesByTable(scalesTable), namingByTable(namingTable)],
     define: { FETTLE_VERSION: JSON.stringify(version) },
     // CommonJS libraries inside the bundle still call require() for Node's own modules.
     banner: { js: "import { createRequire as fettleRequire } from 'node:module'; const require = fettleRequire(import.meta.url);" }
@@ -99,13 +118,13 @@ function licenceOf(folder) {
 }
 
 rmSync(OUT, { recursive: true, force: true })
-const table = await scales()
+const tables = { scalesTable: await scales(), namingTable: await naming() }
 const pieces = {}
 const waiting = [resolve('src/main.ts')]
 for (const file of waiting) {
   const name = outName(file)
   if (pieces[name] !== undefined) throw new Error(`two late modules are both named ${name}`)
-  const { inputs, late: next } = await built(file, table)
+  const { inputs, late: next } = await built(file, tables)
   pieces[name] = { inputs, late: next.map(outName) }
   waiting.push(...next.filter(one => !waiting.includes(one)))
 }

@@ -1,4 +1,5 @@
 import { check } from './check.ts'
+import { completion } from './completion.ts'
 import type { Description } from './describe.ts'
 import { dew } from './dew.ts'
 import { drill } from './drill.ts'
@@ -8,12 +9,14 @@ import { heater } from './heater.ts'
 import { hole } from './hole.ts'
 import { joint } from './joint.ts'
 import { mass } from './mass.ts'
+import { measure } from './measure.ts'
 import { fresh } from './new.ts'
 import { plan } from './plan.ts'
 import { protect } from './protect.ts'
 import { prove } from './prove.ts'
 import { schema } from './schema.ts'
 import { seat } from './seat.ts'
+import { sources } from './sources.ts'
 import { supply } from './supply.ts'
 import { thread } from './thread.ts'
 import { torque } from './torque.ts'
@@ -38,8 +41,11 @@ export const COMMANDS: readonly Description[] = [
   supply,
   fresh,
   check,
+  measure,
   plan,
   prove,
   explain,
-  schema
+  sources,
+  schema,
+  completion
 ]

@@ -19,6 +19,8 @@ export interface Finding {
   readonly source: string
   /** The place in the input that moves the value most, or the field that is missing. */
   readonly at: readonly (string | number)[]
+  /** Fields that were assumed and move the value. */
+  readonly assumes?: readonly Finding['at'][]
   /** The inputs at the worst end, for the working there. */
   readonly worstAt?: Values
 }

@@ -10,7 +10,7 @@ const runs = import.meta.glob<{ readonly run: unknown }>('../../src/commands/*.r
 const NO_FIGURE = /\b(NaN|Infinity|undefined)\b|\[object /
 
 /** A file to be edited and a document for a program: neither is wrapped. */
-const WIDE_BY_NATURE = /^(new|schema)\b|--json/
+const WIDE_BY_NATURE = /^(new|schema|completion)\b|--json/
 
 inExampleFolder()
 
