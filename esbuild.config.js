@@ -20,11 +20,11 @@ const late = found => ({
   }
 })
 
-/** The option parser would load it at every start, only to start programs that are not ours. */
-const noChildProcess = {
-  name: 'no child process',
+/** What libraries would load at every start and we never use: starting other programs, colouring table heads. */
+const leftOut = {
+  name: 'left out',
   setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^node:child_process$/ }, ({ path }) => ({ path, namespace: 'left-out' }))
+    onResolve({ filter: /^(node:child_process|@colors\/colors.*)$/ }, ({ path }) => ({ path, namespace: 'left-out' }))
     onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({ contents: 'export {}' }))
   }
 }
@@ -68,7 +68,7 @@ async function built(file, table) {
     minifySyntax: true,
     legalComments: 'eof',
     metafile: true,
-    plugins: [late(found), noChildProcess, scalesByTable(table)],
+    plugins: [late(found), leftOut, scalesByTable(table)],
     define: { FETTLE_VERSION: JSON.stringify(version) },
     // CommonJS libraries inside the bundle still call require() for Node's own modules.
     banner: { js: "import { createRequire as fettleRequire } from 'node:module'; const require = fettleRequire(import.meta.url);" }

@@ -6,7 +6,7 @@ import { check as description } from './check.ts'
 import type { Run, Shell } from './describe.ts'
 import { exitOf } from './exit.ts'
 import { findFiles } from './find-files.ts'
-import { jobText } from './job-text.ts'
+import { readJobFile } from './read-job-file.ts'
 import { readWords } from './words.ts'
 
 export const run: Run = async (typed, shell) => {
@@ -20,9 +20,9 @@ export const run: Run = async (typed, shell) => {
 
 /** A file that cannot be read is a fault of that file alone. */
 async function judgedFile(file: string): Promise<JobAnswer> {
-  const text = await jobText(file)
-  if (typeof text === 'string') return judgeJob(file, text)
-  return { file, title: '', verdict: null, results: [], findings: [], errors: [text] }
+  const read = await readJobFile(file)
+  if ('text' in read) return judgeJob(file, read.text)
+  return { file, title: '', verdict: null, inputs: {}, results: [], findings: [], errors: [read.error] }
 }
 
 async function printed(answer: JobsAnswer, shell: Shell): Promise<void> {

@@ -11,6 +11,8 @@ export interface Row {
   readonly required?: true
   /** The positional argument of its command; it may be several words. */
   readonly argument?: true
+  /** One letter that stands for the option. */
+  readonly short?: string
   /** Several values: after commas, or by repeating the option. */
   readonly many?: 'comma' | 'repeat'
   /** Taken when the option is left out: the text somebody would have typed, and why it is that. */
@@ -18,7 +20,7 @@ export interface Row {
   readonly why?: string
 }
 
-type Extra = Partial<Pick<Row, 'required' | 'argument' | 'many' | 'default' | 'why' | 'value'>>
+type Extra = Partial<Pick<Row, 'required' | 'argument' | 'short' | 'many' | 'default' | 'why' | 'value'>>
 
 export function quantity<const K extends Kind, const E extends Extra = Record<never, never>>(
   kind: K,
@@ -30,7 +32,7 @@ export function quantity<const K extends Kind, const E extends Extra = Record<ne
 }
 
 export function span<const K extends Kind, const E extends Extra = Record<never, never>>(kind: K, says: string, extra?: E) {
-  return { takes: 'span', kind, says, value: 'LOW..HIGH', ...(extra as NoInfer<E>) } as const
+  return { takes: 'span', kind, says, value: 'LOW..HIGH' as string, ...(extra as NoInfer<E>) } as const
 }
 
 export function choice<const O extends readonly string[], const E extends Extra = Record<never, never>>(of: O, says: string, extra?: E) {

@@ -1,18 +1,20 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import { good, type Outcome } from '../quantity/fault.ts'
-import { parseQuantity } from '../quantity/parse-quantity.ts'
 import { tooMuch } from '../rules/drop/too-much.ts'
+import type { Finding } from '../rules/finding.ts'
 import type { Limit } from '../rules/judge.ts'
-import { dropLimit } from '../rules/practice/practice.ts'
+import { dropLimit, PRACTICES } from '../rules/practice/practice.ts'
 import { asked } from '../rules/rule.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
+import { lowerRoot } from '../trade/circuit/constant-power.ts'
 import { drop as calculation, type FedLoad, type WayBack } from '../trade/circuit/drop.ts'
 import * as feed from '../trade/circuit/feed.ts'
+import { threeDigits } from '../trade/circuit/three-digits.ts'
 import { readWire } from '../trade/circuit/wire-size.ts'
 import type { Run } from './describe.ts'
 import { drop as description } from './drop.ts'
 import { likewise } from './likewise.ts'
 import { quickSum } from './quick-sum.ts'
+import { readLimit } from './read-limit.ts'
 import { refusal, refusalOf, refused } from './refusal.ts'
 import { sum, type Taken } from './sum.ts'
 import type { Words } from './words.ts'
@@ -49,22 +51,20 @@ export const run: Run = quickSum(description, readers, words => {
       power: [feed.loadW, r => r.loadW]
     },
     findings: r =>
-      words.limit === null && words.practice === null ? [] : [asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit })],
-    cautions: r => cautionsOf(words, kind, r.loadW?.high)
+      words.limit === null && words.practice === null
+        ? []
+        : [returned(words, asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit }))],
+    cautions: r => [...cautionsOf(words, kind, r.loadW?.high), ...lowerOf(load, r.loopOhm.value)]
   })
 })
 
 type DropWords = Words<typeof description.rows, typeof readers>
 type Refusal = readonly Diagnostic[]
 
-/** A limit as a share of the bus, or in volts. */
-function readLimit(text: string): Outcome<Limit & { readonly unit: '%' | 'V' }> {
-  const share = parseQuantity('percent', text)
-  if (share.ok) return good({ value: share.value.value, unit: '%' })
-  const volts = parseQuantity('voltage', text)
-  return volts.ok
-    ? good({ value: volts.value.value, unit: 'V' })
-    : { ok: false, fault: { ...volts.fault, accepted: 'a share as "3 %" or a voltage as "0.5 V"' } }
+/** The way back that nobody gave is assumed, and so allows at best a caution. */
+function returned({ return: by, 'return-length': back }: DropWords, finding: Finding): Finding {
+  if (finding.verdict !== 'pass' || by === 'structure' || back !== null) return finding
+  return { ...finding, verdict: 'caution', says: `${finding.says}; hangs on what was assumed: return-length (the length of the feed)` }
 }
 
 function loadOf({ current, power, voltage, bus, 'constant-power': constant }: DropWords): FedLoad | Refusal {
@@ -98,19 +98,31 @@ function takenOf({ bus, voltage, 'return-length': back, return: by, length, cond
 }
 
 /** What the user gives goes before what the practice says. */
-function limitOf({ limit, practice, bus, voltage }: DropWords): (Limit & { readonly unit: '%' | 'V' }) | null {
+function limitOf({ limit, practice, bus, voltage, duty }: DropWords): (Limit & { readonly unit: '%' | 'V' }) | null {
   if (limit !== null || practice === null) return limit
-  return dropLimit(practice, (bus ?? voltage)?.value ?? 0) ?? null
+  return dropLimit(practice, (bus ?? voltage)?.value ?? 0, duty) ?? null
 }
 
 function cautionsOf({ wire, power, practice, limit, conductor }: DropWords, kind: string, loadW: number | undefined): readonly string[] {
   const judged = practice !== null || limit !== null
+  const looser = practice === null || limit !== null ? undefined : PRACTICES[practice].looser
   return [
     ...(kind === 'solid' && conductor === null && judged && wire.system === 'awg'
       ? ['a gauge is solid wire by definition: stranded wire of the same gauge may resist a quarter more; give --conductor']
       : []),
     ...(power !== null && loadW !== undefined && loadW > power.high * 1.0001
       ? ['the load gets more than its rated power, since the bus stands above its rated voltage']
-      : [])
+      : []),
+    ...(looser === undefined ? [] : [`${looser.says}: for such a circuit give --limit "${looser.percent} %"`])
+  ]
+}
+
+/** A load of constant power fits at a second voltage too. It is told, so that nobody takes it for a fault of the sum. */
+function lowerOf(load: FedLoad, loopOhm: number): readonly string[] {
+  if (load.takes !== 'constant-power') return []
+  const root = lowerRoot({ busV: load.busV.value, loopOhm, powerW: load.powerW.value })
+  if (root === undefined) return []
+  return [
+    `${threeDigits(root.lowerV)} V with ${threeDigits(root.lowerA)} A would fit as well: no load stays there, but one that is switched on slowly may hang at it and heat the wire`
   ]
 }

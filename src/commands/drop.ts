@@ -20,6 +20,10 @@ export const drop = describe({
       'kind of conductor; without it class-5 for mm2 and solid for AWG'
     ),
     practice: choice(['general', 'road', 'boat', 'aircraft'], 'practice whose limit the drop is judged by'),
+    duty: choice(['continuous', 'intermittent'], 'how long the load is on; aircraft practice allows a short one more', {
+      default: 'continuous',
+      why: 'a heater stays on'
+    }),
     limit: word('P|V', 'greatest drop, as "3 %" or "0.5 V"')
   },
   examples: [

@@ -26,14 +26,19 @@ export const run: Run = quickSum(description, {}, words => {
       current: [load.togetherA, r => r.togetherA],
       power: [load.togetherW, r => r.togetherW],
       'current.cold': [switchOn.coldA, r => r.coldA],
+      'resistance.cold': [switchOn.meterOhm, r => r.meterOhm],
       'each.resistance': [load.resistanceOhm, r => r.each.resistanceOhm],
       'each.current': [load.currentA, r => r.each.currentA],
       'each.power': [load.powerW, r => r.each.powerW]
     },
-    cautions: r =>
-      r.each.powerW.high > words.power.value * 1.0001
+    cautions: r => [
+      ...(r.each.powerW.high > words.power.value * 1.0001
         ? ['above its rated power at this voltage: power goes with the square of voltage']
-        : []
+        : []),
+      ...(r.meterOhm === undefined
+        ? ['what a meter reads cold is not known: give --resistance-change with --hot, or --cold-multiple']
+        : ['the cold reading is for 20 °C: take off what the leads of the meter read when they touch, 0.2 ohm or more'])
+    ]
   })
 })
 

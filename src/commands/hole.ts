@@ -4,11 +4,11 @@ export const hole = describe({
   name: 'hole',
   summary: 'plan of a blind hole: stop setting, metal left, thread and turns of each tap',
   rows: {
-    thread: word('T', 'the thread to cut, as M12x1.5', { required: true }),
+    thread: word('T', 'the thread to cut, as M12x1.5 or 3/8-24 UNF', { required: true }),
     'found-diameter': quantity('length', 'L', 'diameter of the hole as found', { required: true }),
     'found-depth': quantity('length', 'L', 'from the face to where the rod stops', { required: true }),
     rod: quantity('length', 'L', 'diameter of the flat-ended rod it was felt with', { default: '0 mm', why: 'a point' }),
-    bottom: choice(['flat', 'cone', 'radius'], 'old bottom of the hole', { default: 'flat', why: 'the least favourable' }),
+    bottom: choice(['flat', 'cone', 'radius'], 'old bottom of the hole', { default: 'flat', why: 'usual in a cored hole' }),
     'bottom-angle': quantity('angle', 'DEG', 'point angle of a cone bottom', { default: '118 °', why: 'a common drill' }),
     'bottom-radius': quantity('length', 'L', 'fillet between a flat bottom and the wall'),
     'metal-below': quantity('length', 'L', 'metal from the old tip to what lies behind'),
@@ -18,7 +18,7 @@ export const hole = describe({
     drill: word('L', 'the drill; without it the published tap drill'),
     point: quantity('angle', 'DEG', 'point angle of the drill', { default: '118 °', why: 'a common drill' }),
     'tap-clear': quantity('length', 'L', "from the tap's end at its stop to the end of full diameter; without it one pitch"),
-    taps: word('NAME:CHAMFER,…', 'the taps in order, chamfer in pitches', {
+    taps: word('NAME:CHAMFER,…', 'the taps in order, chamfer in pitches; with a front centre as "second:4:3mm"', {
       default: 'taper:8,second:4,bottoming:1.5',
       why: 'a hand set of three'
     }),

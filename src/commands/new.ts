@@ -5,9 +5,9 @@ export const fresh = describe({
   summary: 'a commented job file to begin with',
   rows: {
     kind: choice(['heater', 'sensor', 'plug'], 'what is to be fitted', { argument: true, default: 'heater', why: 'the usual part' }),
-    output: word('FILE', 'file to write; without it the job goes to the screen'),
+    output: word('FILE', 'file to write; without it the job goes to the screen', { short: 'o' }),
     force: flag('write over a file that is there')
   },
-  examples: ['new', 'new sensor --output sensor.yaml --force'],
+  examples: ['new', 'new sensor -o sensor.yaml --force'],
   load: () => import('./new.run.ts')
 })

@@ -82,7 +82,10 @@ function optionOf(name: string, row: Row): Option {
     row.required ? ' (required)' : '',
     row.default === undefined ? '' : ` (default ${row.default}${row.why === undefined ? '' : `: ${row.why}`})`
   ].join('')
-  const option = new Option(row.takes === 'flag' ? `--${name}` : `--${name} <${row.value}${extra}>`, said)
+  const option = new Option(
+    `${row.short === undefined ? '' : `-${row.short}, `}--${name}${row.takes === 'flag' ? '' : ` <${row.value}${extra}>`}`,
+    said
+  )
   return row.many === undefined
     ? option
     : option.argParser((text: string, before: readonly string[] | undefined) => [...(before ?? []), text])

@@ -1,25 +1,28 @@
-import { Given } from '../formula/given.ts'
 import { OutsideRange } from '../formula/outside-range.ts'
 import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
-import { KINDS } from '../quantity/kinds.ts'
-import type { Answer, AnswerInput } from '../report/answer.ts'
+import type { Answer } from '../report/answer.ts'
 import { faultText } from '../report/fault-text.ts'
-import { documentOf } from '../report/json.ts'
-import type { Description, Row, Rows, Run, Shell } from './describe.ts'
+import { documentOf, type Locate } from '../report/json.ts'
+import { answerInputs, takenInputs } from './answer-inputs.ts'
+import type { Description, Rows, Run, Shell } from './describe.ts'
 import { exitOf } from './exit.ts'
-import type { Asked, Taken } from './sum.ts'
-import { type Input, placeOf, type Readers, readWords, type Words } from './words.ts'
+import type { Asked } from './sum.ts'
+import { placeOf, type Readers, readWords, type Words } from './words.ts'
+
+/** Why a word was taken that nobody gave; undefined where somebody did. */
+type Assumed<O extends Rows> = (name: keyof O & string) => string | undefined
 
 /** The work of a quick command: words read, one sum asked, one answer printed. */
 export function quickSum<const O extends Rows, const F extends Readers<O>>(
   { name, rows }: Description<O>,
   readers: F,
-  ask: (words: Words<O, F>) => Asked | readonly Diagnostic[]
+  ask: (words: Words<O, F>, assumed: Assumed<O>) => Asked | readonly Diagnostic[]
 ): Run {
   return async (typed, shell) => {
     const { words, inputs, errors } = readWords(rows, readers, typed)
-    const blank: Answer = { command: name, title: '', inputs: mapped(inputs, inputOf), results: [], tables: {}, findings: [], cautions: [] }
-    return printed(errors.length > 0 ? { ...blank, errors } : answered(blank, rows, () => ask(words), shell), shell)
+    const blank: Answer = { command: name, title: '', inputs: answerInputs(inputs), results: [], tables: {}, findings: [], cautions: [] }
+    const assumed: Assumed<O> = row => inputs[row]?.assumed ?? undefined
+    return printed(errors.length > 0 ? { ...blank, errors } : answered(blank, rows, () => ask(words, assumed), shell), rows, shell)
   }
 }
 
@@ -42,37 +45,14 @@ function outside({ found, accepted, from }: OutsideRange, rows: Rows): Diagnosti
   return { found: `${found}${also}`, accepted, where: onCommandLine(first ?? '') }
 }
 
-async function printed(answer: Answer, shell: Shell): Promise<number> {
+async function printed(answer: Answer, rows: Rows, shell: Shell): Promise<number> {
   for (const error of answer.errors ?? []) shell.err(faultText(error))
-  if (shell.json) shell.out(`${JSON.stringify(documentOf(answer), null, 2)}\n`)
+  if (shell.json) shell.out(`${JSON.stringify(documentOf(answer, optionAt(rows)), null, 2)}\n`)
   else if (answer.errors === undefined) shell.out((await import('../report/page.ts')).pageOf(answer, shell))
   return exitOf(answer, shell)
 }
 
-function takenInputs(taken: Taken, rows: Rows): Answer['inputs'] {
-  return Object.fromEntries(
-    Object.entries(taken).map(([name, { value, why }]) => {
-      const text = typeof value === 'string' ? value : `${value.value} ${unitOfRow(rows[name]!)}`
-      return [name, inputOf({ text, value, assumed: `default: ${why}`, row: rows[name]! })]
-    })
-  )
-}
-
-function mapped<A, B>(record: { readonly [key: string]: A }, to: (value: A) => B): { readonly [key: string]: B } {
-  return Object.fromEntries(Object.entries(record).map(([key, value]) => [key, to(value)]))
-}
-
-function inputOf({ text, value, assumed, row }: Input): AnswerInput {
-  const unit = unitOfRow(row)
-  const base = { unit, assumed, text }
-  if (value instanceof Given) return { value: value.value, low: bound(value, value.low), high: bound(value, value.high), ...base }
-  return { value: text, low: null, high: null, ...base, unit: '' }
-}
-
-function unitOfRow({ kind }: Row): string {
-  return kind === undefined ? '' : KINDS[kind].house
-}
-
-function bound({ low, high }: Given, end: number): number | null {
-  return low === high ? null : end
+/** A finding points at an option, or at what was worked out and set before the rest. */
+function optionAt(rows: Rows): Locate {
+  return path => onCommandLine(rows[String(path[0])] === undefined ? path.join('.') : placeOf(String(path[0]), rows))
 }

@@ -1,8 +1,9 @@
 import { type BoundsOf, boundsOf, nominalOf } from '../formula/bounds.ts'
 import { type Given, type Plain, plainOf } from '../formula/given.ts'
 import { NoAnswer } from '../formula/no-answer.ts'
-import { withWorking } from '../formula/working.ts'
+import { silently, withWorking } from '../formula/working.ts'
 import type { Answer, Result, Table, WorkingLine } from '../report/answer.ts'
+import type { Section } from '../report/drawing/section.ts'
 import { noResultsBy, type ResultMap, resultsBy, searchedBy } from '../report/result-map.ts'
 import { type Finding, noAnswer } from '../rules/finding.ts'
 
@@ -18,13 +19,19 @@ export interface Sum<T, R> {
   readonly taken?: Taken
   readonly results: ResultMap<R>
   readonly more?: (results: BoundsOf<R>) => readonly Result[]
+  /** Shown with an answer or without: what was tried. */
+  readonly tried?: { readonly [name: string]: Table }
   readonly tables?: (results: BoundsOf<R>) => { readonly [name: string]: Table }
+  /** The one number that spoils the work first. */
+  readonly first?: (results: BoundsOf<R>) => string | undefined
+  /** To scale, at the nominal. */
+  readonly drawing?: (plain: Plain<T>, results: R) => Section
   readonly findings?: (results: BoundsOf<R>) => readonly Finding[]
   readonly cautions?: (results: BoundsOf<R>) => readonly string[]
 }
 
 /** What a sum contributes to an answer. */
-export type Parts = Pick<Answer, 'title' | 'results' | 'tables' | 'findings' | 'cautions'> & {
+export type Parts = Pick<Answer, 'title' | 'first' | 'results' | 'tables' | 'drawing' | 'findings' | 'cautions'> & {
   readonly working: readonly WorkingLine[]
   readonly taken: Taken
 }
@@ -42,7 +49,7 @@ export function sum<T, R>(it: Sum<T, R>): Asked {
       return {
         title: it.title,
         results: noResultsBy(it.results),
-        tables: {},
+        tables: it.tried ?? {},
         findings: [noAnswer(command, error)],
         cautions: [],
         working: [],
@@ -54,7 +61,7 @@ export function sum<T, R>(it: Sum<T, R>): Asked {
 
 function answered<T, R>(it: Sum<T, R>, tree: T, { command, working }: { readonly command: string; readonly working: boolean }): Parts {
   try {
-    const parts = partsOf(it, boundsOf(tree, it.calculation))
+    const parts = { ...partsOf(it, boundsOf(tree, it.calculation)), ...drawingOf(it, tree) }
     return { ...parts, working: working ? workingOf(it, tree, parts.findings) : [] }
   } catch (error) {
     if (!(error instanceof NoAnswer)) throw error
@@ -65,27 +72,37 @@ function answered<T, R>(it: Sum<T, R>, tree: T, { command, working }: { readonly
 }
 
 function partsOf<T, R>(
-  { title, taken = {}, results, more, tables, findings, cautions }: Sum<T, R>,
+  { title, taken = {}, first, results, more, tried = {}, tables, findings, cautions }: Sum<T, R>,
   bounds: BoundsOf<R>
 ): Omit<Parts, 'working'> {
   return {
     title,
     taken,
+    first: first?.(bounds),
     results: [...resultsBy(results, bounds), ...(more?.(bounds) ?? [])],
-    tables: tables?.(bounds) ?? {},
+    tables: { ...tried, ...tables?.(bounds) },
     findings: findings?.(bounds) ?? [],
     cautions: [...(cautions?.(bounds) ?? []), ...searchedBy(results, bounds)]
   }
 }
 
-/** Every formula with its numbers at the nominal; for each verdict, those whose numbers differ at the worst end. */
+/** Drawn once, without a trace in any working. */
+function drawingOf<T, R>({ calculation, drawing }: Sum<T, R>, tree: T): Pick<Parts, 'drawing'> {
+  if (drawing === undefined) return {}
+  const { plain } = plainOf(tree)
+  return { drawing: silently(() => drawing(plain, calculation(plain))) }
+}
+
+/** Every formula with its numbers at the nominal; for each verdict, those whose numbers differ at the worst end and were not shown yet. */
 function workingOf<T, R>({ calculation }: Sum<T, R>, tree: T, findings: readonly Finding[]): readonly WorkingLine[] {
   const nominal = withWorking(() => calculation(plainOf(tree).plain)).working
   const same = new Set(nominal.map(({ symbol, putIn }) => `${symbol}=${putIn}`))
   const worst = findings.flatMap(({ rule, worstAt }) => {
     if (worstAt === undefined || worstAt.length === 0) return []
     const { working } = withWorking(() => calculation(plainOf(tree, worstAt).plain))
-    return working.filter(({ symbol, putIn }) => !same.has(`${symbol}=${putIn}`)).map(line => ({ ...line, at: `worst end, ${rule}` }))
+    const other = working.filter(({ symbol, putIn }) => !same.has(`${symbol}=${putIn}`))
+    for (const { symbol, putIn } of other) same.add(`${symbol}=${putIn}`)
+    return other.map(line => ({ ...line, at: `worst end, ${rule}` }))
   })
   return [...nominal.map(line => ({ ...line, at: 'nominal' })), ...worst]
 }

@@ -1,6 +1,8 @@
 import type { BoundsOf } from '../formula/bounds.ts'
 import type { Table } from '../report/answer.ts'
-import { metricThreads } from '../trade/thread/thread-list.ts'
+import { candidates } from '../trade/thread/identify-candidates.ts'
+import { confusable } from '../trade/thread/identify-confusable.ts'
+import type { Thread } from '../trade/thread/thread.ts'
 import type { ThreadResults } from '../trade/thread/thread-results.ts'
 
 /** Every drill that would do for the thread, smallest first. */
@@ -28,17 +30,36 @@ export function tapDrillTable({ tapDrills }: BoundsOf<ThreadResults>): Table {
   }
 }
 
-/** The pitch series as it is listed. */
-export function threadTable(): Table {
+/** What each length of wire thread insert asks for. */
+export function insertTable({ insert }: BoundsOf<ThreadResults>): Table {
   return {
-    name: 'pitch series',
+    name: 'way back: wire thread inserts, full-diameter depth with a bottoming tap',
     columns: [
-      { key: 'name', name: 'thread', unit: '' },
-      { key: 'major', name: 'major diameter', unit: 'mm', shown: 'limit' },
-      { key: 'pitch', name: 'pitch', unit: 'mm', shown: 'limit' },
-      { key: 'series', name: 'series', unit: '' },
-      { key: 'choice', name: 'choice', unit: '' }
+      { key: 'diameters', name: 'length in diameters', unit: '', shown: 'factor' },
+      { key: 'length', name: 'length', unit: 'mm', shown: 'length' },
+      { key: 'thread-depth', name: 'full thread', unit: 'mm', shown: 'length' },
+      { key: 'hole-depth', name: 'full-diameter depth', unit: 'mm', shown: 'length' }
     ],
-    rows: metricThreads().map(({ name, majorMm, pitchMm, series, choice }) => ({ name, major: majorMm, pitch: pitchMm, series, choice }))
+    rows: insert.lengths.map(({ lengthFactor, lengthMm, threadDepthMm, holeDepthMm }) => ({
+      diameters: lengthFactor.value,
+      length: lengthMm.value,
+      'thread-depth': threadDepthMm.value,
+      'hole-depth': holeDepthMm.value
+    }))
+  }
+}
+
+/** The threads that this one is taken for in the hand, and what splits them; screws, in the usual class. */
+export function takenForTable({ name }: Thread): Table {
+  const known = candidates()
+  const thread = known.find(each => each.name === name)!
+  return {
+    name: 'easily taken for',
+    columns: [
+      { key: 'thread', name: 'thread', unit: '' },
+      { key: 'by', name: 'split by', unit: '' },
+      { key: 'says', name: 'how', unit: '' }
+    ],
+    rows: confusable({ thread, candidates: known, side: 'external' }).map(({ second, by, says }) => ({ thread: second, by, says }))
   }
 }

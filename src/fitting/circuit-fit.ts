@@ -38,6 +38,11 @@ export interface CircuitFit {
   readonly heaters: readonly FittedHeater[]
 }
 
+/** What each thing is called in the network. */
+export const SOURCE_ID = 'source'
+export const runId = (i: number) => `run ${i + 1}`
+export const heaterId = (name: string) => `heater ${name}`
+
 /** The whole network solved at once, so that loads on one return know of each other. */
 export function circuitFit(circuit: Plain<CircuitFit>) {
   const { nodeV } = solveNetwork(networkOf(circuit))
@@ -47,20 +52,16 @@ export function circuitFit(circuit: Plain<CircuitFit>) {
 
 /** Every run and every heater as one network. */
 export function networkOf({ bus, ground, busV: sourceV, insideOhm, runs, heaters }: Plain<CircuitFit>): PlainNetwork {
-  const source = { kind: 'source', id: 'source', from: ground, to: bus, sourceV, insideOhm } as const
+  const source = { kind: 'source', id: SOURCE_ID, from: ground, to: bus, sourceV, insideOhm } as const
   return { ground, elements: [source, ...runs.map(elementOf), ...heaters.map(heaterOf)] }
 }
 
 function elementOf({ from, to, parts }: Plain<Run>, i: number): PlainElement {
-  return { kind: 'resistor', id: runId(i), from, to, resistanceOhm: parts.reduce((sum, part) => sum + ohmOf(part), 0) }
+  return { kind: 'resistor', id: runId(i), from, to, resistanceOhm: parts.reduce((sum, part) => sum + partOhm(part), 0) }
 }
 
-/** What a run of the job is called in the network. */
-export function runId(i: number): string {
-  return `run ${i + 1}`
-}
-
-function ohmOf(part: Plain<RunPart>): number {
+/** Resistance of one part of a run. */
+export function partOhm(part: Plain<RunPart>): number {
   if (part.of === 'joint') return part.jointOhm
   const { conductorC, lengthM } = part
   const conductorOhmPerM = wire.conductorOhmPerM(part.conductor)
@@ -69,7 +70,7 @@ function ohmOf(part: Plain<RunPart>): number {
 }
 
 function heaterOf({ name, from, to, powerW, ratedV }: Plain<FittedHeater>): PlainElement {
-  return { kind: 'resistor', id: `heater ${name}`, from, to, resistanceOhm: load.resistanceOhm({ ratedV, powerW }) }
+  return { kind: 'resistor', id: heaterId(name), from, to, resistanceOhm: load.resistanceOhm({ ratedV, powerW }) }
 }
 
 interface Solved {

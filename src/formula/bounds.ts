@@ -34,6 +34,10 @@ export function boundsOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Bounds
   const inputs = evaluator.givens.map((given, i) => ({ given, i }))
   const loose = inputs.filter(({ given }) => given.low < given.high)
   const assumed = inputs.filter(({ given }) => given.assumed !== undefined)
+  if (loose.length === 0 && assumed.length === 0) {
+    const at = { lowAt: evaluator.nominal, highAt: evaluator.nominal }
+    return withLeaves(evaluator.centre, number => ({ ...exactly(number), ...at })) as BoundsOf<R>
+  }
   const moves = loose.map(input => endsOf(input, evaluator))
   let leaf = 0
   return withLeaves(evaluator.centre, () => bound(evaluator, leaf++, { loose, assumed, moves })) as BoundsOf<R>

@@ -4,12 +4,18 @@ import { quoted } from '../quantity/quoted.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
 import type { Path } from './field.ts'
 import type { Job, ReadJob } from './read-job.ts'
+import { readingLinks } from './reading-links.ts'
 
 type Found = Omit<Diagnostic, 'where'> & { readonly path: Path }
 
 /** What no field can see alone: names that point at nothing, values that only fit together. */
 export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): readonly Diagnostic[] {
-  const found = [...Object.values(job.holes).flatMap(hole => holeLinks(job, hole)), ...circuitLinks(job), ...tapOrder(job)]
+  const found = [
+    ...Object.values(job.holes).flatMap(hole => holeLinks(job, hole)),
+    ...circuitLinks(job),
+    ...readingLinks(job),
+    ...tapOrder(job)
+  ]
   return found.map(({ path, ...fault }) => ({ ...fault, where: locate(path) }))
 }
 

@@ -1,5 +1,5 @@
 import CliTable from 'cli-table3'
-import stringWidth from 'string-width'
+import stringWidth from 'fast-string-width'
 
 /** A column of text: its heading, whether it is set flush right, whether it gives way when the page is narrow. */
 export interface TextColumn {
@@ -9,6 +9,8 @@ export interface TextColumn {
 }
 
 const GAP = 2
+/** A column wider than this holds sentences, and gives way to no less than that. */
+const SENTENCE = 30
 const NARROWEST = 14
 const NOTHING = Object.fromEntries(
   [
@@ -57,9 +59,16 @@ function fitted(columns: readonly TextColumn[], rows: readonly (readonly string[
   const givers = columns.flatMap(({ gives }, i) => (gives ? [i] : []))
   let over = natural.reduce((a, b) => a + b, 0) - GAP - width
   for (const i of givers.sort((a, b) => natural[b]! - natural[a]!)) {
-    const less = Math.max(0, Math.min(over, natural[i]! - NARROWEST))
+    const cells = [columns[i]!.heading, ...rows.map(row => row[i] ?? '')]
+    const less = Math.max(0, Math.min(over, natural[i]! - narrowest(cells, natural[i]!)))
     natural[i]! -= less
     over -= less
   }
   return natural
+}
+
+/** No word is broken, and a column of sentences stays readable. */
+function narrowest(cells: readonly string[], natural: number): number {
+  const longest = Math.max(...cells.flatMap(text => text.split(' ')).map(word => stringWidth(word)))
+  return GAP + Math.max(longest, natural > SENTENCE ? NARROWEST : 0)
 }

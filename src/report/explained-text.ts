@@ -1,4 +1,4 @@
-import wrapAnsi from 'wrap-ansi'
+import { wrapAnsi } from 'fast-wrap-ansi'
 import type { Facts } from '../formula/formula.ts'
 import type { Source } from '../formula/source.ts'
 import { unitOf, wordsOf } from '../quantity/units.ts'

@@ -1,5 +1,5 @@
 import type { ChalkInstance } from 'chalk'
-import wrapAnsi from 'wrap-ansi'
+import { wrapAnsi } from 'fast-wrap-ansi'
 import type { Finding, Verdict } from '../rules/finding.ts'
 
 const WORDS: { readonly [V in Verdict]: string } = { pass: 'PASS', caution: 'CAUTION', fail: 'FAIL', 'not-judged': 'NOT JUDGED' }

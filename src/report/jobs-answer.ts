@@ -1,6 +1,6 @@
 import type { Diagnostic, Where } from '../quantity/diagnostic.ts'
 import type { Finding, Verdict } from '../rules/finding.ts'
-import type { Result } from './answer.ts'
+import type { AnswerInput, Result } from './answer.ts'
 
 /** What is said of several job files: one model for every printer of `check`. */
 export interface JobsAnswer {
@@ -13,6 +13,8 @@ export interface JobAnswer {
   readonly title: string
   /** Null where the file could not be read. */
   readonly verdict: Verdict | null
+  /** Every quantity by its path, defaults included. */
+  readonly inputs: { readonly [path: string]: Omit<AnswerInput, 'text'> }
   readonly results: readonly Result[]
   readonly findings: readonly PlacedFinding[]
   readonly errors: readonly Diagnostic[]

@@ -22,10 +22,11 @@ export function jobsDocument({ command, jobs }: JobsAnswer): object {
   }
 }
 
-function jobJson({ file, verdict, results, errors }: JobAnswer): object {
+function jobJson({ file, verdict, inputs, results, errors }: JobAnswer): object {
   return {
     file,
     verdict,
+    inputs,
     results: Object.fromEntries(results.map(result => [result.id, resultJson(result)])),
     errors: errors.map(errorJson)
   }

@@ -1,5 +1,5 @@
 import { Chalk, type ChalkInstance } from 'chalk'
-import wrapAnsi from 'wrap-ansi'
+import { wrapAnsi } from 'fast-wrap-ansi'
 import type { Verdict } from '../rules/finding.ts'
 import { verdictBlock, verdictLines, verdictWord } from './findings-text.ts'
 import type { JobAnswer, JobsAnswer } from './jobs-answer.ts'
@@ -24,8 +24,19 @@ function jobText(job: JobAnswer, width: number, ink: ChalkInstance): string {
         job.findings.filter(finding => finding.thing === thing),
         { width, ink }
       )
-    )
+    ),
+    ...assumedText(job.inputs, width)
   ].join('\n')
+}
+
+/** What nobody gave and was taken all the same. */
+function assumedText(inputs: JobAnswer['inputs'], width: number): readonly string[] {
+  const assumed = Object.entries(inputs).filter(([, input]) => input.assumed !== null)
+  if (assumed.length === 0) return []
+  const said = assumed.map(
+    ([path, { value, unit, assumed: why }]) => `${path} ${`${value} ${unit}`.trim()} (${why?.replace(/^default: /, '')})`
+  )
+  return [wrapAnsi(`assumed: ${said.join('; ')}`, width)]
 }
 
 interface Paper {

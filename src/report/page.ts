@@ -1,9 +1,11 @@
 import { Chalk, type ChalkInstance } from 'chalk'
-import wrapAnsi from 'wrap-ansi'
+import { wrapAnsi } from 'fast-wrap-ansi'
 import type { Answer, AnswerInput, Result, Table } from './answer.ts'
 import { columnsText } from './columns.ts'
+import { sectionText } from './drawing/section-text.ts'
 import { cellText, spreadText, valueText } from './figures.ts'
 import { verdictLines } from './findings-text.ts'
+import { plotText } from './plot-text.ts'
 import { workingText } from './working-text.ts'
 
 export interface Page {
@@ -15,14 +17,16 @@ export interface Page {
 export function pageOf(answer: Answer, { columns, colour }: Page): string {
   const ink = new Chalk({ level: colour ? 1 : 0 })
   const parts = [
-    `${ink.bold(answer.command)}  ${answer.title}`,
+    wrapAnsi(`${ink.bold(answer.command)}  ${answer.title}`, columns),
+    answer.first === undefined ? '' : wrapAnsi(ink.bold(answer.first), columns),
     resultsText(
       answer.results.filter(({ hidden }) => hidden !== true),
       columns
     ),
+    answer.drawing === undefined ? '' : sectionText(answer.drawing, columns).join('\n'),
     ...Object.values(answer.tables).map(table => tableText(table, columns, ink)),
     assumedText(answer.inputs, columns),
-    workingText(answer.working ?? [], ink),
+    workingText(answer.working ?? [], columns, ink),
     verdictLines(answer.findings, columns, ink),
     cautionsText(answer.cautions, columns, ink)
   ]
@@ -51,14 +55,17 @@ function resultsText(results: readonly Result[], width: number): string {
   return columnsText(columns, rows, width)
 }
 
-function tableText({ name, columns, rows }: Table, width: number, ink: ChalkInstance): string {
-  const headings = columns.map((column, i) => ({
+function tableText({ name, columns, rows: all, plot, most = all.length }: Table, width: number, ink: ChalkInstance): string {
+  if (plot !== undefined) return `${ink.bold(name)}\n${plotText({ columns, rows: all, plot }, width)}`
+  const rows = all.slice(0, most)
+  const headings = columns.map(column => ({
     heading: column.unit === '' ? column.name : `${column.name}, ${column.unit}`,
     right: rows.some(row => typeof row[column.key] === 'number'),
-    gives: i === columns.length - 1
+    gives: true
   }))
-  const cells = rows.map(row => columns.map(column => cellText(row[column.key] ?? null, column)))
-  return `${ink.bold(name)}\n${columnsText(headings, cells, width)}`
+  const cells = rows.map(row => columns.map(column => cellText(row, column)))
+  const more = all.length > most ? `\n… and ${all.length - most} more` : ''
+  return `${wrapAnsi(ink.bold(name), width)}\n${columnsText(headings, cells, width)}${more}`
 }
 
 /** What nobody gave and was taken all the same. */

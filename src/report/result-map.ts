@@ -1,23 +1,32 @@
 import type { Bounded, BoundsOf } from '../formula/bounds.ts'
 import type { ResultFacts } from '../formula/formula.ts'
+import type { Shown } from '../quantity/digits.ts'
 import type { Result } from './answer.ts'
 import { resultOf } from './result.ts'
 
 type Figure = Bounded | number | string
 
-/** By result id: what the number is, and where the calculation gives it; null or undefined was not asked and is left out. */
+/** Asked for, and there is none: shown as no answer, where null leaves a result out. */
+export const NONE = Number.POSITIVE_INFINITY
+
+/** By result id: what the number is, where the calculation gives it, and to which side it is rounded for the eye; null or undefined was not asked and is left out. */
 export type ResultMap<R> = {
-  readonly [id: string]: readonly [facts: ResultFacts, of: (results: BoundsOf<R>) => Figure | null | undefined, name?: string]
+  readonly [id: string]: readonly [
+    facts: ResultFacts,
+    of: (results: BoundsOf<R>) => Figure | null | undefined,
+    name?: string | undefined,
+    shown?: Shown | undefined
+  ]
 }
 
 /** The results of a calculation as the model holds them. */
 export function resultsBy<R>(map: ResultMap<R>, bounds: BoundsOf<R>): readonly Result[] {
-  return figuresBy(map, bounds).map(({ id, facts, figure }) => resultOf(id, facts, figure))
+  return figuresBy(map, bounds).map(({ id, facts, figure, shown }) => resultOf(id, facts, figure, shown))
 }
 
 /** The same ids where there is no answer. */
 export function noResultsBy<R>(map: ResultMap<R>): readonly Result[] {
-  return Object.entries(map).map(([id, [facts, , name = facts.says]]) => resultOf(id, { ...facts, says: name }, null))
+  return Object.entries(map).map(([id, [facts, , name = facts.says, shown]]) => resultOf(id, { ...facts, says: name }, null, shown))
 }
 
 /** An extreme that was searched for is no proof: say so. */
@@ -31,8 +40,8 @@ export function searchedBy<R>(map: ResultMap<R>, bounds: BoundsOf<R>): readonly 
 }
 
 function figuresBy<R>(map: ResultMap<R>, bounds: BoundsOf<R>) {
-  return Object.entries(map).flatMap(([id, [facts, of, name = facts.says]]) => {
+  return Object.entries(map).flatMap(([id, [facts, of, name = facts.says, shown]]) => {
     const figure = of(bounds)
-    return figure === null || figure === undefined ? [] : [{ id, facts: { ...facts, says: name }, figure }]
+    return figure === null || figure === undefined ? [] : [{ id, facts: { ...facts, says: name }, figure, shown }]
   })
 }

@@ -1,23 +1,53 @@
 import type { circuitFit } from '../fitting/circuit-fit.ts'
 import type { holeFit } from '../fitting/hole-fit.ts'
+import type { jointFit } from '../fitting/joint-fit.ts'
 import type { Bounded, BoundsOf } from '../formula/bounds.ts'
 import type { Span } from '../quantity/parse-quantity.ts'
+import { surfaceWet } from './dew/surface-wet.ts'
 import { tooMuch } from './drop/too-much.ts'
 import { aboveRating } from './heater/above-rating.ts'
 import { weak } from './heater/weak.ts'
 import { brokenThrough } from './hole/broken-through.ts'
 import { drillOutsideLimits } from './hole/drill-outside-limits.ts'
 import { metalBelowThin } from './hole/metal-below-thin.ts'
+import { noDrillFits } from './hole/no-drill-fits.ts'
 import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
+import { tapCentreMeetsPoint } from './hole/tap-centre-meets-point.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
-import type { Limit } from './judge.ts'
+import { bodyYields } from './joint/body-yields.ts'
+import { castingStrips } from './joint/casting-strips.ts'
+import { crushesUnderShoulder } from './joint/crushes-under-shoulder.ts'
+import { engagementShort } from './joint/engagement-short.ts'
+import { outsideBand } from './joint/outside-band.ts'
+import { partStrips } from './joint/part-strips.ts'
+import type { Lack, Limit } from './judge.ts'
+import { outsideLimits } from './mass/outside-limits.ts'
+import { farEndShort } from './protect/far-end-short.ts'
+import { inrush } from './protect/inrush.ts'
+import { interrupting } from './protect/interrupting.ts'
+import { overWire } from './protect/over-wire.ts'
+import { overloaded } from './protect/overloaded.ts'
+import { tooFar } from './protect/too-far.ts'
+import { faultLikely } from './prove/fault-likely.ts'
+import { loopOpen } from './prove/loop-open.ts'
+import { outOfBand } from './prove/out-of-band.ts'
 import type { Rule } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
+import { connectorMisclocked } from './seat/connector-misclocked.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
+import { stackTooThick } from './seat/stack-too-thick.ts'
+import { endurance } from './supply/endurance.ts'
+import { short } from './supply/short.ts'
+import { underRated } from './switch/under-rated.ts'
+import { tapered } from './thread/tapered.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
+import { neverReaches } from './warm/never-reaches.ts'
+import { overAmpacity } from './wire/over-ampacity.ts'
+import { shortCircuit } from './wire/short-circuit.ts'
+import { tooSmall } from './wire/too-small.ts'
 
 type Fitted = BoundsOf<ReturnType<typeof holeFit>>
 
@@ -28,12 +58,36 @@ export type HoleSubject = Fitted['hole'] & {
   readonly leastFloor: Limit | null
   readonly drillMm: Bounded
   readonly thread: string
+  readonly majorMm: number
+  readonly waysOut: readonly string[]
   readonly minor: { readonly minMm: number; readonly maxMm: number }
   readonly cardThreads: 'dry' | 'lubricated' | null
   readonly threadsWith: string | null
   readonly settingNm: Bounded | null
   readonly tool: Span | null
 }
+
+/** What the rules of a joint are asked about: nulls where something is missing, and what that is. */
+export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & {
+  readonly lacks: Lack | null
+  /** Whether the strength of the casting is that of its alloy. */
+  readonly typical: boolean
+  readonly castingMetal: { readonly tensileMpa: number; readonly yieldMpa: number | null } | null
+}
+
+export type JointFigure = keyof Pick<
+  ReturnType<typeof jointFit>,
+  | 'torqueNm'
+  | 'preloadN'
+  | 'internalStripLoadN'
+  | 'castingMarginN'
+  | 'partMarginN'
+  | 'bodyMarginMpa'
+  | 'engagementSpareMm'
+  | 'bearingPressureMpa'
+  | 'lowestTorqueNm'
+  | 'highestTorqueNm'
+>
 
 /** What the rules of a load are asked about. */
 export type LoadSubject = BoundsOf<ReturnType<typeof circuitFit>>['loads'][number] & {
@@ -47,6 +101,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   metalBelowThin,
   wallBroken,
   threadTooShort,
+  tapCentreMeetsPoint,
   jamsInRunOut,
   bottomsOnFloor,
   jamsWithoutTerminal,
@@ -54,10 +109,40 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   outsideWrenchRange
 ]
 
+export const JOINT_RULES: readonly Rule<JointSubject>[] = [
+  castingStrips,
+  partStrips,
+  bodyYields,
+  outsideBand,
+  engagementShort,
+  crushesUnderShoulder
+]
+
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
 
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
-const QUICK_RULES = [brokenThrough]
+const QUICK_RULES = [brokenThrough, noDrillFits, stackTooThick, connectorMisclocked, tapered, surfaceWet, neverReaches, outsideLimits]
+
+/** What the rules of a wire are asked about. */
+const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
+
+/** What the rules of a fuse, a breaker or a switch are asked about. */
+const PROTECT_RULES = [overloaded, overWire, inrush, farEndShort, interrupting, tooFar, underRated]
+
+/** What the rules of generator and battery are asked about. */
+const SUPPLY_RULES = [short, endurance]
+
+/** Asked of what was measured on a finished circuit. */
+const PROVE_RULES = [loopOpen, outOfBand, faultLikely]
 
 /** Every rule, whatever it is asked about. */
-export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [...HOLE_RULES, ...LOAD_RULES, ...QUICK_RULES]
+export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
+  ...HOLE_RULES,
+  ...JOINT_RULES,
+  ...LOAD_RULES,
+  ...QUICK_RULES,
+  ...WIRE_RULES,
+  ...PROTECT_RULES,
+  ...SUPPLY_RULES,
+  ...PROVE_RULES
+]

@@ -5,8 +5,9 @@ import { code, generatedHead, pageText, tableText } from './markdown.ts'
 
 const ABOUT = `A quantity carries its unit and may carry bounds: [how they are written](quantities.md). What a command prints, and what its exit code means, is told under [results](results.md). The examples below were run as they stand, on a page of 80 columns.`
 
-/** More than this of an output helps nobody on a page. */
-const MOST_LINES = 70
+/** More than this of an output helps nobody on a page; of a document for a program still less. */
+const MOST_LINES = 80
+const MOST_OF_JSON = 30
 
 /** Every command: its words, and its examples with what they print. */
 export async function commandsPage(): Promise<string> {
@@ -33,7 +34,8 @@ async function commandText({ name, summary, rows, examples }: Description): Prom
 }
 
 function rowText([name, row]: readonly [string, Row]): readonly string[] {
-  return [code(row.argument === true ? row.value : `--${name}`), row.says, takesText(row), leftOutText(row)]
+  const option = [...(row.short === undefined ? [] : [`-${row.short}`]), `--${name}`].map(code).join(', ')
+  return [row.argument === true ? code(row.value) : option, row.says, takesText(row), leftOutText(row)]
 }
 
 function takesText({ takes, kind, of, many, value }: Row): string {
@@ -65,7 +67,6 @@ async function shown(example: string): Promise<string> {
 
 function cut(text: string): string {
   const lines = text.split('\n').map(line => line.trimEnd())
-  return lines.length <= MOST_LINES
-    ? lines.join('\n')
-    : [...lines.slice(0, MOST_LINES - 1), `… and ${lines.length - MOST_LINES + 1} lines more`].join('\n')
+  const most = text.startsWith('{') ? MOST_OF_JSON : MOST_LINES
+  return lines.length <= most ? lines.join('\n') : [...lines.slice(0, most), `… and ${lines.length - most} lines more`].join('\n')
 }

@@ -4,7 +4,7 @@ import { code, generatedHead, pageText, tableText } from './markdown.ts'
 
 const ABOUT = `A job is one YAML file: the part, the hole, the bench and the circuit of one fitting. \`fettle new\` writes one to begin with, \`fettle schema\` prints its form as JSON Schema for an editor, \`fettle check\` judges it.
 
-Leave out what you do not know. A field with a default is listed as assumed, and allows at best a caution; a rule that lacks a field is not judged, and says how to find it. An unknown field, a field that stands twice, a tab and a unit that does not fit are told with line, column and the nearest known word, all in one go.
+Leave out what you do not know. A field with a default is taken as assumed: a finding that hangs on it is at best a caution, and says so. A rule that lacks a field is not judged, and says how to find it. An unknown field, a field that stands twice, a tab and a unit that does not fit are told with line, column and the nearest known word, all in one go.
 
 In a path, NAME is a name of your own and \`[]\` one item of a list. A [quantity](quantities.md) carries its unit, and may carry bounds.`
 

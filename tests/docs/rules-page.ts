@@ -37,7 +37,13 @@ function sectionsOf(room: string): readonly string[] {
 /** The limits of each practice. */
 function practiceText(): string {
   const rows = Object.values(PRACTICES).flatMap(({ name, says, drop }) =>
-    drop.map(({ unit, value, fromV, toV, source }) => [code(name), says, `${value} ${unit}`, `${fromV} to ${toV} V`, cited(source)])
+    drop.map(({ unit, value, fromV, toV, duty, source }) => [
+      code(name),
+      duty === 'any' ? says : `${says}, ${duty} loads`,
+      `${value} ${unit}`,
+      `${fromV} to ${toV} V`,
+      cited(source)
+    ])
   )
   return `## practices\n\nThe practice named in a job, or by \`--practice\`, sets the greatest drop. A job may give a limit of its own with its reason.\n\n${tableText(['practice', 'for', 'greatest drop', 'bus', 'source'], rows)}`
 }

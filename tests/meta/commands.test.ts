@@ -9,6 +9,9 @@ import { inExampleFolder, outputOf, wordsOf } from '../docs/example-output.ts'
 const runs = import.meta.glob<{ readonly run: unknown }>('../../src/commands/*.run.ts')
 const NO_FIGURE = /\b(NaN|Infinity|undefined)\b|\[object /
 
+/** A file to be edited and a document for a program: neither is wrapped. */
+const WIDE_BY_NATURE = /^(new|schema)\b|--json/
+
 inExampleFolder()
 
 it.each(Object.entries(runs))('%s stands in the list', async (file, load) => {
@@ -35,6 +38,7 @@ describe.each(COMMANDS)('$name', ({ name, summary, rows, examples }) => {
   it.each(Object.entries<Row>(rows))('%s is described', (option, row) => {
     expect(option).toMatch(/^[a-z]+(-[a-z]+)*$/)
     expect(row.says).toMatch(/\S/)
+    if (row.short !== undefined) expect(row.short).toMatch(/^[a-z]$/)
     expect(row.takes === 'flag' ? row.value : 'none').toBe(row.takes === 'flag' ? '' : 'none')
     if (row.takes === 'quantity' || row.takes === 'span') expect(rowOf(row.kind!)).toBeDefined()
     if (row.takes === 'choice') expect(row.of!.length).toBeGreaterThan(1)
@@ -68,6 +72,12 @@ describe.each(COMMANDS)('$name', ({ name, summary, rows, examples }) => {
     it('prints one JSON document with --json', async () => {
       const { out } = await outputOf([...wordsOf(example), '--json'])
       if (out !== '') expect(JSON.parse(out)).toBeTypeOf('object')
+    })
+
+    it.each([80, 100])('fits a page of %d columns', async columns => {
+      const { out } = await outputOf(wordsOf(example), columns)
+      const wide = out.split('\n').filter(line => [...line].length > columns)
+      expect(WIDE_BY_NATURE.test(example) ? [] : wide).toEqual([])
     })
 
     it.each([20, 60, 200])('runs on a page of %d columns', async columns => {

@@ -21,6 +21,6 @@ it.each([
 
 it('names are kebab-case and say what the file holds', () => {
   const names = SOURCE_FILES.map(({ file }) => file.split('/').at(-1)!)
-  expect(names.filter(name => !/^[a-z0-9]+(-[a-z0-9]+)*(\.run)?\.ts$/.test(name))).toEqual([])
+  expect(names.filter(name => !/^[a-z0-9]+(-[a-z0-9]+)*(\.run|\.d)?\.ts$/.test(name))).toEqual([])
   expect(names.filter(name => /\b(utils?|helpers?|common|manager|misc|index)\b/.test(name))).toEqual([])
 })

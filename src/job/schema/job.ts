@@ -4,6 +4,7 @@ import { ASK_FIRST } from './ask-first.ts'
 import { CIRCUIT } from './circuit.ts'
 import { HOLE } from './hole.ts'
 import { PART } from './part.ts'
+import { PROOF, READINGS } from './proof.ts'
 import { RECORD } from './record.ts'
 import { TOOLS } from './tools.ts'
 
@@ -37,5 +38,7 @@ export const JOB = map('one whole fitting', {
   tools: TOOLS,
   holes: named('holes to be opened', HOLE),
   circuit: CIRCUIT,
+  proof: PROOF,
+  readings: READINGS,
   record: RECORD
 })

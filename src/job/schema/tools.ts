@@ -27,6 +27,10 @@ export const TOOLS = map('the tools of the bench', {
         required: true,
         example: '1.5',
         measure: 'count the threads that are cut away at the front'
+      }),
+      centre: quantity('length', 'how far a front centre reaches beyond the smallest thread of the chamfer', {
+        example: '3 mm',
+        measure: 'calliper, on the tap'
       })
     })
   )

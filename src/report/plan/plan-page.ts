@@ -1,5 +1,5 @@
 import { Chalk, type ChalkInstance } from 'chalk'
-import wrapAnsi from 'wrap-ansi'
+import { wrapAnsi } from 'fast-wrap-ansi'
 import { verdictLines } from '../findings-text.ts'
 import type { Page } from '../page.ts'
 import { HOLE_PARTS, type Plan, type Scrap, type Step } from './plan.ts'

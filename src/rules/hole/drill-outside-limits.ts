@@ -15,7 +15,7 @@ const facts = fact('drillMm', { says: 'drill', symbol: 'd', source: SOURCES['iso
 /** Whether the drilled hole gives a thread inside its limits. A drill cuts somewhat over its size: near the greatest limit that is worth a word. */
 export const drillOutsideLimits: Rule<Subject> = {
   id: 'hole/drill-outside-limits',
-  question: 'does the drill give a hole inside the minor limits of class 6H?',
+  question: 'does the drill give a hole inside the minor limits of the thread?',
   why: 'Too small a hole breaks the tap; too large a one leaves a shallow thread.',
   change: 'take the published tap drill, or another inside the limits that "fettle thread" lists',
   source: SOURCES['iso-965-1'],

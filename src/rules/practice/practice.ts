@@ -1,5 +1,9 @@
 import { SOURCES, type Source } from '../../formula/source.ts'
 
+/** How long a load is on at a time. Where a practice prints no other figure for a short one, the same holds. */
+export const DUTIES = ['continuous', 'intermittent'] as const
+export type Duty = (typeof DUTIES)[number]
+
 /** A greatest drop, as a share of the bus or in volts, for the systems it is meant for. */
 export interface DropLimit {
   readonly unit: '%' | 'V'
@@ -7,6 +11,14 @@ export interface DropLimit {
   /** Nominal system voltages from and up to which it is meant. */
   readonly fromV: number
   readonly toV: number
+  readonly duty: Duty | 'any'
+  readonly source: Source
+}
+
+/** What a practice allows circuits that nothing hangs on; never taken unasked. */
+export interface LooserDrop {
+  readonly percent: number
+  readonly says: string
   readonly source: Source
 }
 
@@ -15,12 +27,17 @@ export interface Practice {
   readonly name: PracticeName
   readonly says: string
   readonly drop: readonly DropLimit[]
+  readonly looser?: LooserDrop
 }
 
 export const PRACTICE_NAMES = ['general', 'road', 'boat', 'aircraft'] as const
 export type PracticeName = (typeof PRACTICE_NAMES)[number]
 
-const anyVoltage = { fromV: 0, toV: 60 }
+const anyVoltage = { fromV: 0, toV: 60, duty: 'any' } as const
+const on14V = { fromV: 11, toV: 15 } as const
+const on28V = { fromV: 22, toV: 30 } as const
+const CONTINUOUS = SOURCES['ac-43.13-1b-11-6']
+const INTERMITTENT = SOURCES['ac-43.13-1b-11-6-intermittent']
 
 export const PRACTICES: { readonly [N in PracticeName]: Practice } = {
   general: {
@@ -29,18 +46,29 @@ export const PRACTICES: { readonly [N in PracticeName]: Practice } = {
     drop: [{ unit: '%', value: 3, ...anyVoltage, source: SOURCES.practice }]
   },
   road: { name: 'road', says: 'road and off-road vehicles', drop: [{ unit: '%', value: 3, ...anyVoltage, source: SOURCES.practice }] },
-  boat: { name: 'boat', says: 'small craft', drop: [{ unit: '%', value: 3, ...anyVoltage, source: SOURCES['abyc-e-11'] }] },
+  boat: {
+    name: 'boat',
+    says: 'small craft, critical circuits',
+    drop: [{ unit: '%', value: 3, ...anyVoltage, source: SOURCES['abyc-e-11'] }],
+    looser: {
+      percent: 10,
+      says: 'the 3 % are asked of critical circuits (lights for navigation, bilge pumps and blowers, main feeds); others may lose 10 %',
+      source: SOURCES['abyc-e-11']
+    }
+  },
   aircraft: {
     name: 'aircraft',
-    says: 'small aircraft, continuous loads',
+    says: 'small aircraft',
     drop: [
-      { unit: 'V', value: 0.5, fromV: 11, toV: 15, source: SOURCES['ac-43.13-1b-11-6'] },
-      { unit: 'V', value: 1, fromV: 22, toV: 30, source: SOURCES['ac-43.13-1b-11-6'] }
+      { unit: 'V', value: 0.5, ...on14V, duty: 'continuous', source: CONTINUOUS },
+      { unit: 'V', value: 1, ...on28V, duty: 'continuous', source: CONTINUOUS },
+      { unit: 'V', value: 1, ...on14V, duty: 'intermittent', source: INTERMITTENT },
+      { unit: 'V', value: 2, ...on28V, duty: 'intermittent', source: INTERMITTENT }
     ]
   }
 }
 
 /** The limit of drop for a bus; undefined where the practice has none at that voltage. */
-export function dropLimit(practice: PracticeName, busV: number): DropLimit | undefined {
-  return PRACTICES[practice].drop.find(({ fromV, toV }) => busV >= fromV && busV <= toV)
+export function dropLimit(practice: PracticeName, busV: number, duty: Duty = 'continuous'): DropLimit | undefined {
+  return PRACTICES[practice].drop.find(row => busV >= row.fromV && busV <= row.toV && (row.duty === 'any' || row.duty === duty))
 }

@@ -20,15 +20,15 @@ export interface Heater {
 }
 
 /** What so many heaters take together at the voltage they get, and each of them. */
-export function heater({ powerW: ratedW, ratedV, atV, count, cold }: Plain<Heater>) {
+export function heater({ powerW: ratedW, ratedV, atV, count, cold: element }: Plain<Heater>) {
   const resistanceOhm = load.resistanceOhm({ ratedV, powerW: ratedW })
   const currentA = load.currentA({ atV, resistanceOhm })
   const powerW = load.powerW({ atV, resistanceOhm })
   const togetherOhm = load.togetherOhm({ resistanceOhm, count })
   const togetherA = load.togetherA({ currentA, count })
   const togetherW = load.togetherW({ powerW, count })
-  const coldA = switchOnA(cold, { atV, resistanceOhm, togetherA, count })
-  return { togetherOhm, togetherA, togetherW, coldA, each: { resistanceOhm, currentA, powerW } }
+  const cold = coldOf(element, { atV, resistanceOhm, togetherA, count })
+  return { togetherOhm, togetherA, togetherW, ...cold, each: { resistanceOhm, currentA, powerW } }
 }
 
 interface Hot {
@@ -38,16 +38,26 @@ interface Hot {
   readonly count: number
 }
 
-function switchOnA(cold: Plain<Cold>, { atV, resistanceOhm, togetherA, count }: Hot): number | undefined {
+interface ColdValues {
+  /** At switch-on, all together. */
+  readonly coldA: number | undefined
+  /** All together, at 20 °C. */
+  readonly meterOhm: number | undefined
+}
+
+function coldOf(cold: Plain<Cold>, { atV, resistanceOhm, togetherA, count }: Hot): ColdValues {
   switch (cold.by) {
-    case 'multiple':
-      return switchOn.multipliedA({ togetherA, coldFactor: cold.coldFactor })
+    case 'multiple': {
+      const { coldFactor } = cold
+      const multipliedOhm = switchOn.multipliedOhm({ resistanceOhm, coldFactor })
+      return { coldA: switchOn.multipliedA({ togetherA, coldFactor }), meterOhm: switchOn.meterOhm({ coldOhm: multipliedOhm, count }) }
+    }
     case 'coefficient': {
       const { resistanceChangePerK, hotC } = cold
       const coldOhm = switchOn.coldOhm({ resistanceOhm, resistanceChangePerK, hotC })
-      return switchOn.coldA({ atV, coldOhm, count })
+      return { coldA: switchOn.coldA({ atV, coldOhm, count }), meterOhm: switchOn.meterOhm({ coldOhm, count }) }
     }
     case 'unknown':
-      return undefined
+      return { coldA: undefined, meterOhm: undefined }
   }
 }

@@ -1,7 +1,7 @@
 import type { Given, Plain } from '../../formula/given.ts'
 
 /** One thing between two nodes. Its current counts from `from` to `to`. */
-interface Branch {
+export interface Branch {
   readonly id: string
   readonly from: string
   readonly to: string

@@ -1,35 +1,21 @@
-import { LuDecomposition } from 'ml-matrix'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { recordStep } from '../../formula/working.ts'
+import { FactoredNetwork } from './factored-network.ts'
 import { refuseFloating } from './floating-parts.ts'
 import { refuseIdealLoops } from './ideal-loops.ts'
-import type { Flow, PlainElement, PlainNetwork, Solution } from './network.ts'
+import { nodesOf, type PlainElement, type PlainNetwork, type Solution } from './network.ts'
 import { requireSound } from './network-limits.ts'
-import { equationsOf } from './nodal-equations.ts'
 
 /** Voltages of all nodes and currents of all elements. What has no one answer is refused in words before anything is solved. */
 export function solveNetwork(network: PlainNetwork): Solution {
   requireSound(network)
   refuseFloating(network)
   refuseIdealLoops(network)
-  const { nodes, rows, left, right } = equationsOf(network)
-  const unknowns = right.rows === 0 ? [] : new LuDecomposition(left).solve(right).to1DArray()
-  const volts = new Map([[network.ground, 0], ...nodes.map((node, i) => [node, unknowns[i]!] as const)])
-  const amps = new Map<PlainElement, number>(rows.map((row, i) => [row, unknowns[nodes.length + i]!]))
-  for (const node of nodes) recordNode(node, volts.get(node)!, network)
-  const flows = network.elements.map(element => [element.id, flowOf(element, volts, amps)] as const)
-  return { nodeV: Object.fromEntries(volts), flows: Object.fromEntries(flows) }
-}
-
-function flowOf(element: PlainElement, volts: ReadonlyMap<string, number>, amps: ReadonlyMap<PlainElement, number>): Flow {
-  const dropV = volts.get(element.from)! - volts.get(element.to)!
-  const currentA = amps.get(element) ?? (element.kind === 'draw' ? element.drawA : dropV / ohmOf(element))
-  return { currentA, dropV, powerW: dropV * currentA }
-}
-
-function ohmOf(element: Exclude<PlainElement, { readonly kind: 'draw' }>): number {
-  return element.kind === 'source' ? element.insideOhm : element.resistanceOhm
+  const factored = new FactoredNetwork(network)
+  const solution = factored.solutionOf(factored.unknowns)
+  for (const node of nodesOf(network).slice(1)) recordNode(node, solution.nodeV[node]!, network)
+  return solution
 }
 
 function recordNode(node: string, value: number, { ground, elements }: PlainNetwork): void {

@@ -1,4 +1,4 @@
-import { formula } from '../../formula/formula.ts'
+import { fact, formula } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { cotDeg } from './cotangent.ts'
 
@@ -54,4 +54,11 @@ export const rimGapMm = formula('rimGapMm', {
   inputs: { oldTipMm: ['h0', 0.1, 500], rimGainMm: ['w', -200, 100], tipDepthMm: ['s', 0, 500], stopErrorMm: ['e', -10, 10] },
   source: SOURCES.geometry,
   of: ({ oldTipMm, rimGainMm, tipDepthMm, stopErrorMm }) => oldTipMm + rimGainMm - tipDepthMm - stopErrorMm
+})
+
+/** What the stop is set to keep. */
+export const LEAST_GAP = fact('leastGapMm', {
+  says: 'least gap between the drill and the old bottom, over all radii',
+  symbol: 'gmin',
+  source: SOURCES.geometry
 })

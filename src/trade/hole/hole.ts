@@ -1,8 +1,9 @@
 import type { Given, Plain } from '../../formula/given.ts'
+import { recordStep } from '../../formula/working.ts'
+import { runOutMm as regularRunOutMm } from '../thread/run-out.ts'
 import * as clearance from './clearance.ts'
 import * as depth from './depth.ts'
 import { type OldHole, oldHole } from './old-hole.ts'
-import { runOutMm } from './run-out.ts'
 import * as tapping from './tapping.ts'
 import type { Tap } from './taps.ts'
 
@@ -31,11 +32,13 @@ export function hole(planned: Plain<Hole>) {
   const { oldTipMm, rimRadiusMm, rimGainMm } = oldHole(planned)
   const pointGapMm = clearance.pointGapMm({ oldTipMm, tipDepthMm, stopErrorMm })
   const rimGapMm = clearance.rimGapMm({ oldTipMm, rimGainMm, tipDepthMm, stopErrorMm })
+  const leastGapMm = Math.min(pointGapMm, rimGapMm)
+  recordStep(clearance.LEAST_GAP, leastGapMm, () => 'the lesser of g1 and g2')
   const pointLengthMm = depth.pointLengthMm({ drillMm, pointDeg })
   const fullDiameterDepthMm = depth.fullDiameterDepthMm({ tipDepthMm, stopErrorMm, pointLengthMm })
   const metalLeftMm = metalBelowMm === null ? null : depth.metalLeftMm({ oldTipMm, metalBelowMm, tipDepthMm, stopErrorMm })
   const wallLeftMm = wallMm === null ? null : depth.wallLeftMm({ wallMm, majorMm, foundDiameterMm })
-  const gaps = { oldTipMm, rimRadiusMm, pointGapMm, rimGapMm, first: firstAt(rimGainMm) }
+  const gaps = { oldTipMm, rimRadiusMm, pointGapMm, rimGapMm, leastGapMm, first: firstAt(rimGainMm) }
   const depths = { tipDepthMm, openingMm, pointLengthMm, fullDiameterDepthMm, metalLeftMm, wallLeftMm }
   return { ...gaps, ...depths, ...tapped(planned, { pointLengthMm, fullDiameterDepthMm }) }
 }
@@ -53,8 +56,8 @@ interface Drilled {
 
 function tapped(planned: Plain<Hole>, { pointLengthMm, fullDiameterDepthMm }: Drilled) {
   const { pitchMm, tapClearMm, needMm } = planned
-  const regularMm = runOutMm(pitchMm)
-  const usableThreadMm = regularMm === null ? null : tapping.usableThreadMm({ fullDiameterDepthMm, runOutMm: regularMm })
+  const runOutMm = regularRunOutMm({ pitchMm })
+  const usableThreadMm = tapping.usableThreadMm({ fullDiameterDepthMm, runOutMm })
   const centreRoomMm = tapping.centreRoomMm({ pointLengthMm, tapClearMm })
   const taps = planned.taps.map(({ name, chamferTurns, centreMm }) => {
     const threadDepthMm = tapping.threadDepthMm({ fullDiameterDepthMm, tapClearMm, chamferTurns, pitchMm })
@@ -63,7 +66,7 @@ function tapped(planned: Plain<Hole>, { pointLengthMm, fullDiameterDepthMm }: Dr
     const centreGapMm = centreMm === null ? null : tapping.centreGapMm({ centreRoomMm, centreMm })
     return { name, threadDepthMm, tapTurns, needMarginMm, centreGapMm }
   })
-  return { usableThreadMm, centreRoomMm, taps, best: bestOf(taps) }
+  return { runOutMm, usableThreadMm, centreRoomMm, taps, best: bestOf(taps) }
 }
 
 interface Cut {

@@ -1,5 +1,6 @@
 import { Given } from '../../formula/given.ts'
 import { bad, good, type Outcome } from '../../quantity/fault.ts'
+import { parseQuantity } from '../../quantity/parse-quantity.ts'
 import { quoted } from '../../quantity/quoted.ts'
 
 /** One tap of the sequence. */
@@ -14,7 +15,7 @@ export interface Tap {
 /** Taken where none is given (memory). Makers print taper 7 to 10, second 3 to 5, bottoming 1 to 2 pitches (read-secondary). */
 export const USUAL_TAPS = 'taper:8,second:4,bottoming:1.5'
 
-const ACCEPTED = `taps as NAME:CHAMFER in the order of use, as "${USUAL_TAPS}"`
+const ACCEPTED = `taps as NAME:CHAMFER in the order of use, as "${USUAL_TAPS}", with a front centre NAME:CHAMFER:CENTRE, as "second:4:3mm"`
 const NAME = /^[a-z][a-z0-9]*(-[a-z0-9]+)*$/
 const CHAMFER = /^\d+(\.\d+)?$/
 
@@ -24,7 +25,7 @@ export interface TapsFrom {
   readonly assumed?: string | undefined
 }
 
-/** Reads `taper:8,second:4`: names, and chamfers in pitches, each shorter than the one before. */
+/** Reads `taper:8,second:4:3mm`: names, chamfers in pitches, each shorter than the one before, and front centres where there are any. */
 export function readTaps(text: string, from: TapsFrom = {}): Outcome<readonly Tap[]> {
   const taps: Tap[] = []
   for (const part of text.split(',')) {
@@ -38,11 +39,20 @@ export function readTaps(text: string, from: TapsFrom = {}): Outcome<readonly Ta
 }
 
 function readTap(part: string, { at, assumed }: TapsFrom): Outcome<Tap> {
-  const [name = '', chamfer, ...more] = part.split(':').map(word => word.trim())
+  const [name = '', chamfer, centre, ...more] = part.split(':').map(word => word.trim())
   if (chamfer === undefined || more.length > 0) return bad(`${quoted(part)} among the taps`, ACCEPTED)
   if (!NAME.test(name)) return bad(`tap name ${quoted(name)}`, 'a name of small letters, digits and hyphens', nearName(name))
   if (!CHAMFER.test(chamfer)) return bad(`chamfer ${quoted(chamfer)} of the tap ${name}`, 'a number of pitches, as "4" or "1.5"')
-  return good({ name, chamferTurns: new Given(Number(chamfer), at === undefined ? { assumed } : { assumed, at }), centreMm: null })
+  const centreMm = readCentre(centre, at)
+  if (!centreMm.ok) return bad(`front centre ${quoted(centre ?? '')} of the tap ${name}`, centreMm.fault.accepted, centreMm.fault.near)
+  const chamferTurns = new Given(Number(chamfer), at === undefined ? { assumed } : { assumed, at })
+  return good({ name, chamferTurns, centreMm: centreMm.value })
+}
+
+function readCentre(text: string | undefined, at: Given['at'] = []): Outcome<Given | null> {
+  if (text === undefined) return good(null)
+  const length = parseQuantity('length', text)
+  return length.ok ? good(new Given(length.value.value, { low: length.value.low, high: length.value.high, at })) : length
 }
 
 function nearName(name: string): string | undefined {

@@ -36,3 +36,22 @@ export const rootDiameterMm = formula('rootDiameterMm', {
   source: SOURCES['iso-68-1'],
   of: ({ majorMm, triangleHeightMm }) => majorMm - (17 / 12) * triangleHeightMm
 })
+
+export interface BasicSizes {
+  readonly triangleHeightMm: number
+  readonly pitchDiameterMm: number
+  readonly minorDiameterMm: number
+  readonly rootDiameterMm: number
+}
+
+/** Of an ISO metric and of a unified thread: ASME B1.1 has the profile of ISO 68-1. */
+export function basicSizes({ majorMm, pitchMm }: { readonly majorMm: number; readonly pitchMm: number }): BasicSizes {
+  const height = triangleHeightMm({ pitchMm })
+  const x = { majorMm, triangleHeightMm: height }
+  return {
+    triangleHeightMm: height,
+    pitchDiameterMm: pitchDiameterMm(x),
+    minorDiameterMm: minorDiameterMm(x),
+    rootDiameterMm: rootDiameterMm(x)
+  }
+}

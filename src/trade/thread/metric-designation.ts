@@ -1,10 +1,9 @@
 import { bad, good, type Outcome } from '../../quantity/fault.ts'
 import { quoted } from '../../quantity/quoted.ts'
+import { METRIC_FORM } from './designation-forms.ts'
 import { readMetricClass } from './metric-class.ts'
 import { pitchesMm, type SeriesSize, seriesSize, seriesSizes } from './pitch-series.ts'
 import type { MetricThread } from './thread.ts'
-
-export const METRIC_FORM = 'an ISO metric thread as M12 (coarse), M12x1.5 or M12x1.5-6H'
 
 const NUMBER = '\\d*[.,]?\\d+'
 const SIZE = new RegExp(`^m ?(${NUMBER})(?: ?[x×*] ?(${NUMBER}))?(.*)$`, 'i')

@@ -1,52 +1,33 @@
 import { fact } from '../../formula/formula.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
-import { SOURCES, type SourceId } from '../../formula/source.ts'
+import { SOURCES } from '../../formula/source.ts'
 import { recordStep } from '../../formula/working.ts'
+import type { BasicSizes } from './basic.ts'
+import type { Limits, Span } from './limits.ts'
 import type { HalfClass, MetricClass } from './metric-class.ts'
 import type { MetricThread } from './thread.ts'
 import { deviationMm, type Side, type Toleranced, toleranceMm, toleranceSource } from './tolerance.ts'
 
-export interface Span {
-  readonly minMm: number
-  readonly maxMm: number
-}
-
-export interface InternalLimits {
-  readonly minor: Span
-  readonly pitchDiameter: Span
-  /** The hole's major diameter has a least value only: the tap gives the rest. */
-  readonly major: { readonly minMm: number }
-  readonly source: SourceId
-}
-
-export interface ExternalLimits {
-  readonly major: Span
-  readonly pitchDiameter: Span
-  readonly source: SourceId
-}
-
-interface Basics {
-  readonly majorMm: number
-  readonly pitchDiameterMm: number
-  readonly minorDiameterMm: number
-}
+type RoundedBasics = Pick<BasicSizes, 'pitchDiameterMm' | 'minorDiameterMm'>
 
 /** Limits of size by ISO 965-1: the basic diameter rounded to 0.001 mm, then the tables. */
-export function metricLimits(x: { readonly thread: MetricThread; readonly toleranceClass: MetricClass; readonly basics: Basics }): {
-  readonly internal: InternalLimits
-  readonly external: ExternalLimits
-} {
+export function metricLimits(x: {
+  readonly thread: MetricThread
+  readonly toleranceClass: MetricClass
+  readonly basics: RoundedBasics
+}): Limits {
   const { thread, basics } = x
+  const { majorMm } = thread
   const { internal, external } = x.toleranceClass
   return {
     internal: {
       minor: holeSpan(thread, 'crest', internal, basics.minorDiameterMm),
       pitchDiameter: holeSpan(thread, 'pitch', internal, basics.pitchDiameterMm),
-      major: { minMm: toMicron(basics.majorMm + deviation(thread, internal)) },
+      major: { minMm: toMicron(majorMm + deviation(thread, internal)) },
       source: toleranceSource(internal.position, internal.pitchGrade)
     },
     external: {
-      major: screwSpan(thread, 'crest', external, basics.majorMm),
+      major: screwSpan(thread, 'crest', external, majorMm),
       pitchDiameter: screwSpan(thread, 'pitch', external, basics.pitchDiameterMm),
       source: toleranceSource(external.position, external.pitchGrade)
     }

@@ -20,3 +20,12 @@ export const heightOn58Percent = formula('heightOn58Percent', {
   source: SOURCES['thread-height'],
   of: ({ majorMm, holeDiameterMm, triangleHeightMm }) => (100 * (majorMm - holeDiameterMm)) / (2 * (5 / 8) * triangleHeightMm)
 })
+
+export const heightHoleMm = formula('heightHoleMm', {
+  says: 'hole that leaves a thread height on the base 3/4 H',
+  symbol: 'h',
+  equation: 'D - k/100·1.299038·P',
+  inputs: { majorMm: ['D', 1, 300], heightPercent: ['k', 10, 120], pitchMm: ['P', 0.2, 8] },
+  source: SOURCES['thread-height'],
+  of: ({ majorMm, heightPercent, pitchMm }) => majorMm - (heightPercent / 100) * 1.299038 * pitchMm
+})

@@ -1,3 +1,5 @@
+import type { UnifiedThread } from './unified-series.ts'
+
 /** An ISO metric thread of the pitch series. */
 export interface MetricThread {
   readonly system: 'metric'
@@ -10,4 +12,4 @@ export interface MetricThread {
   readonly classText: string | null
 }
 
-export type Thread = MetricThread
+export type Thread = MetricThread | UnifiedThread

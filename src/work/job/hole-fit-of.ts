@@ -43,14 +43,15 @@ function partOf(hole: JobHole, part: JobPart): HoleFit['part'] {
     threadLengthMm: part['thread-length'],
     overallMm: part.overall,
     stack: hole['under-shoulder'].map(({ thickness: thicknessMm }) => ({ thicknessMm })),
-    crushMm: hole.crush
+    crushMm: hole.crush,
+    mouthMm: hole.mouth
   }
 }
 
 function bottomOf(found: JobHole['found']): Bottom {
   if (found.bottom === 'cone') return { shape: 'cone', angleDeg: found['bottom-angle'] }
   if (found.bottom === 'radius' && found['bottom-radius'] !== null) return { shape: 'radius', filletMm: found['bottom-radius'] }
-  return { shape: 'flat' }
+  return { shape: 'flat', assumed: found.bottom === null ? 'default: usual in a cored hole' : undefined }
 }
 
 function drillOf({ drill, path }: JobHole, { thread }: JobPart): Given {
@@ -61,7 +62,7 @@ function drillOf({ drill, path }: JobHole, { thread }: JobPart): Given {
 
 /** The taps of the bench, or the usual three. */
 function tapsOf(taps: Job['tools']['taps']): readonly Tap[] {
-  if (taps.length > 0) return taps.map(({ name, chamfer: chamferTurns }) => ({ name, chamferTurns, centreMm: null }))
+  if (taps.length > 0) return taps.map(({ name, chamfer: chamferTurns, centre: centreMm }) => ({ name, chamferTurns, centreMm }))
   const usual = readTaps(USUAL_TAPS, { at: ['tools', 'taps'], assumed: 'default: a hand set of three' })
   return usual.ok ? usual.value : []
 }

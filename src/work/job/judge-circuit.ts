@@ -7,7 +7,7 @@ import { dropLimit } from '../../rules/practice/practice.ts'
 import { asked } from '../../rules/rule.ts'
 import { LOAD_RESULTS } from '../results/drop-results.ts'
 import { circuitFitOf } from './circuit-fit-of.ts'
-import type { JudgedThing } from './judge-hole.ts'
+import type { JudgedThing } from './judged-thing.ts'
 
 /** Every load of the circuit, under its name. */
 export function judgeCircuit(job: Job, circuit: NonNullable<Job['circuit']>): readonly (JudgedThing & { readonly name: string })[] {

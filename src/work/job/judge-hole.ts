@@ -2,22 +2,16 @@ import { holeFit } from '../../fitting/hole-fit.ts'
 import { asChosen, type BoundsOf, boundsOf, exactly } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
-import type { Result } from '../../report/answer.ts'
 import { resultsBy } from '../../report/result-map.ts'
-import type { Finding } from '../../rules/finding.ts'
 import { HOLE_RULES, type HoleSubject } from '../../rules/list.ts'
 import { asked } from '../../rules/rule.ts'
-import type { Thread } from '../../trade/thread/thread.ts'
-import { threadResults } from '../../trade/thread/thread-results.ts'
-import { readClass } from '../../trade/thread/tolerance-class.ts'
+import { waysOut } from '../../trade/hole/ways-out.ts'
+import { minorLimits } from '../../trade/thread/thread-results.ts'
 import { HOLE_RESULTS, tapResults } from '../results/hole-results.ts'
 import { SEAT_RESULTS } from '../results/seat-results.ts'
 import { holeFitOf, type JobHole, type JobPart } from './hole-fit-of.ts'
-
-export interface JudgedThing {
-  readonly results: readonly Result[]
-  readonly findings: readonly Finding[]
-}
+import { judgeJoint } from './judge-joint.ts'
+import { type JudgedThing, prefixed } from './judged-thing.ts'
 
 /** One hole with its part: results under the names of the quick commands, and every rule asked. */
 export function judgeHole(job: Job, hole: JobHole): JudgedThing {
@@ -26,9 +20,10 @@ export function judgeHole(job: Job, hole: JobHole): JudgedThing {
   const bounds = boundsOf(fit, holeFit)
   const subject = subjectOf({ job, hole, part, bounds, drill: fit.hole.drillMm })
   const seated = bounds.seat === null ? [] : prefixed('seat', resultsBy(SEAT_RESULTS, bounds.seat))
+  const held = judgeJoint(job, hole, fit)
   return {
-    results: [...prefixed('hole', [...resultsBy(HOLE_RESULTS, bounds.hole), ...tapResults(bounds.hole)]), ...seated],
-    findings: HOLE_RULES.map(rule => asked(rule, subject))
+    results: [...prefixed('hole', [...resultsBy(HOLE_RESULTS, bounds.hole), ...tapResults(bounds.hole)]), ...seated, ...held.results],
+    findings: [...HOLE_RULES.map(rule => asked(rule, subject)), ...held.findings]
   }
 }
 
@@ -49,21 +44,12 @@ function subjectOf({ job, hole, part, bounds, drill }: Seen): HoleSubject {
     leastFloor: floor === null ? null : { value: floor.least.high, reason: floor.reason },
     drillMm: asChosen(drill),
     thread: part.thread.name,
+    majorMm: part.thread.majorMm,
     minor: minorLimits(part.thread),
+    waysOut: waysOut({ thread: part.thread, foundDiameterMm: hole.found.diameter.high, wallMm: hole.casting.wall?.low ?? null }),
     cardThreads: part.torque?.threads ?? null,
     threadsWith: hole['threads-with'],
     settingNm: part.torque === null ? null : exactly(part.torque.card.value),
     tool: job.tools.wrench?.range ?? null
   }
-}
-
-/** Minor diameter of the hole in the usual class. */
-function minorLimits(thread: Thread): HoleSubject['minor'] {
-  const toleranceClass = readClass(null, thread)
-  if (!toleranceClass.ok) throw new Error(`the usual class is missing for ${thread.name}`)
-  return threadResults({ thread, toleranceClass: toleranceClass.value }).internal.minor
-}
-
-function prefixed(command: string, results: readonly Result[]): readonly Result[] {
-  return results.map(result => ({ ...result, id: `${command}.${result.id}` }))
 }

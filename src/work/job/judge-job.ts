@@ -1,13 +1,15 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import type { Path } from '../../job/field.ts'
+import { inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
-import type { Diagnostic, Where } from '../../quantity/diagnostic.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { noAnswer, worstOf } from '../../rules/finding.ts'
 import { judgeCircuit } from './judge-circuit.ts'
-import { type JudgedThing, judgeHole } from './judge-hole.ts'
+import { judgeHole } from './judge-hole.ts'
+import type { JudgedThing } from './judged-thing.ts'
+import { outsideFaults } from './outside-faults.ts'
 
 /** Reads a job and asks every rule of it. */
 export function judgeJob(file: string, text: string): JobAnswer {
@@ -17,14 +19,14 @@ export function judgeJob(file: string, text: string): JobAnswer {
 /** Asks every rule of a job that was read. */
 export function judgeRead(read: ReadJob): JobAnswer {
   const { file } = read
-  const blank = { file, title: '', verdict: null, results: [], findings: [] }
+  const blank = { file, title: '', verdict: null, inputs: {}, results: [], findings: [] }
   const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
   if (errors.length > 0) return { ...blank, errors }
   try {
-    return { file, title: read.job.job.title, ...judged(read), errors: [] }
+    return { file, title: read.job.job.title, inputs: inputsOf(read.job), ...judged(read), errors: [] }
   } catch (error) {
     if (!(error instanceof OutsideRange)) throw error
-    return { ...blank, errors: outside(error, read) }
+    return { ...blank, errors: outsideFaults(error, read) }
   }
 }
 
@@ -69,11 +71,4 @@ function circuitThings(job: ReadJob['job']): readonly Placed[] {
     if (!(error instanceof NoAnswer)) throw error
     return [{ place: 'circuit', path: circuit.path, results: [], findings: [noAnswer('circuit', error)] }]
   }
-}
-
-function outside({ found, accepted, from }: OutsideRange, { locate, file }: ReadJob): readonly Diagnostic[] {
-  const nowhere: Where = { file, line: null, column: null, path: '' }
-  const [first, ...others] = from.map(({ at }) => locate(at))
-  const also = others.length === 0 ? '' : ` (moved by ${others.map(({ path }) => path).join(', ')} too)`
-  return [{ found: `${found}${also}`, accepted, where: first ?? nowhere }]
 }

@@ -62,3 +62,19 @@ it('without voltage nothing flows', () => {
     coldA: 0
   })
 })
+
+it('what a meter reads cold lets the current of the first instant through', () => {
+  const coldOnes = [
+    { by: 'multiple', coldFactor: 2.5 },
+    { by: 'coefficient', resistanceChangePerK: 0.4, hotC: 300 }
+  ] as const
+  fc.assert(
+    fc.property(powerW, volts, volts, count, (watts, ratedV, atV, n) => {
+      for (const cold of coldOnes) {
+        const { coldA, meterOhm } = heater({ powerW: watts, ratedV, atV, count: n, cold })
+        expect((coldA! * meterOhm!) / atV).toBeCloseTo(1, 9)
+      }
+    })
+  )
+  expect(heater({ powerW: 45, ratedV: 12, atV: 12, count: 1, cold: unknown }).meterOhm).toBeUndefined()
+})

@@ -97,8 +97,8 @@ describe('the hole', () => {
     expect(bottoming!.threadDepthMm).toBeGreaterThan(0)
   })
 
-  it('a pitch that no standard run-out is tabled for gives no usable thread', () => {
-    expect(hole(plainOf(planned({}, { pitchMm: about(25.4 / 20) })).plain).usableThreadMm).toBeNull()
+  it('an inch pitch has the run-out of the next coarser one of the table: 20 to the inch that of 1.5 mm, 7.3', () => {
+    expect(hole(plainOf(planned({}, { pitchMm: about(25.4 / 20) })).plain).runOutMm).toBe(7.3)
   })
 
   it('a default behind the stop shows in what follows from it', () => {

@@ -29,6 +29,14 @@ describe('taps that can be read', () => {
     expect(read(text)).toEqual(taps)
   })
 
+  it('with a front centre', () => {
+    const taps = readTaps('second:4:3 ± 0.2 mm,bottoming:1.5')
+    expect(taps.ok && taps.value.map(({ centreMm }) => centreMm && [centreMm.low, centreMm.value, centreMm.high])).toEqual([
+      [2.8, 3, 3.2],
+      null
+    ])
+  })
+
   it('carry their place and why they were assumed', () => {
     const taps = readTaps(USUAL_TAPS, { at: ['taps'], assumed: 'a hand set of three' })
     expect(taps.ok && taps.value[0]!.chamferTurns).toMatchObject({ at: ['taps'], assumed: 'a hand set of three' })
@@ -40,7 +48,8 @@ describe('taps that cannot', () => {
     ['', '"" among the taps'],
     ['taper:8,', '"" among the taps'],
     ['taper', '"taper" among the taps'],
-    ['taper:8:2', '"taper:8:2" among the taps'],
+    ['taper:8:2', 'front centre "2" of the tap taper'],
+    ['taper:8:2mm:1', '"taper:8:2mm:1" among the taps'],
     ['taper:8,5', '"5" among the taps'],
     [':8', 'tap name ""'],
     ['taper:', 'chamfer "" of the tap taper'],

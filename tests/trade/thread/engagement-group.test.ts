@@ -4,7 +4,7 @@ import { NoAnswer } from '../../../src/formula/no-answer.ts'
 import { engagementGroup } from '../../../src/trade/thread/engagement-group.ts'
 import { metricThreads } from '../../../src/trade/thread/thread-list.ts'
 import { groupEndsMm } from '../../../src/trade/thread/tolerance.ts'
-import { knownThread } from './known-thread.ts'
+import { knownMetric } from './known-thread.ts'
 
 it.each(metricThreads())('$name: an end belongs to the shorter group', thread => {
   const { shortToMm, normalToMm } = groupEndsMm(thread)!
@@ -15,6 +15,6 @@ it.each(metricThreads())('$name: an end belongs to the shorter group', thread =>
 })
 
 it('says so where the standard has no row', () => {
-  const thread = { ...knownThread('M12'), pitchMm: 0.8 }
+  const thread = { ...knownMetric('M12'), pitchMm: 0.8 }
   expect(() => engagementGroup({ thread, engagementMm: 5 })).toThrow(NoAnswer)
 })

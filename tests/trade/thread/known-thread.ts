@@ -1,5 +1,5 @@
 import { readThread } from '../../../src/trade/thread/designation.ts'
-import type { Thread } from '../../../src/trade/thread/thread.ts'
+import type { MetricThread, Thread } from '../../../src/trade/thread/thread.ts'
 import { threadResults } from '../../../src/trade/thread/thread-results.ts'
 import { readClass } from '../../../src/trade/thread/tolerance-class.ts'
 
@@ -8,6 +8,12 @@ export function knownThread(name: string): Thread {
   const thread = readThread(name)
   if (!thread.ok) throw new Error(thread.fault.found)
   return thread.value
+}
+
+export function knownMetric(name: string): MetricThread {
+  const thread = knownThread(name)
+  if (thread.system !== 'metric') throw new Error(`${name} is no metric thread`)
+  return thread
 }
 
 export function resultsOf(name: string, classText: string | null = null) {

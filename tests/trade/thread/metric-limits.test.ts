@@ -7,7 +7,7 @@ import type { MetricThread } from '../../../src/trade/thread/thread.ts'
 import { metricThreads } from '../../../src/trade/thread/thread-list.ts'
 import { gradesFor, positionsFor, type Side } from '../../../src/trade/thread/tolerance.ts'
 import { readClass } from '../../../src/trade/thread/tolerance-class.ts'
-import { knownThread, resultsOf } from './known-thread.ts'
+import { knownMetric, resultsOf } from './known-thread.ts'
 
 const threads = metricThreads()
 
@@ -20,14 +20,14 @@ function classes(thread: (typeof threads)[number], side: Side): readonly string[
 
 function classOf(thread: MetricThread, text: string): MetricClass {
   const toleranceClass = readClass(text, thread)
-  if (!toleranceClass.ok) throw new Error(toleranceClass.fault.found)
+  if (!toleranceClass.ok || toleranceClass.value.system !== 'metric') throw new Error(text)
   return toleranceClass.value
 }
 
 describe.each(threads)('$name', thread => {
   it('nests the limits in every class', () => {
-    const { minor, pitchDiameter, major } = resultsOf(thread.name)
-    const basics = { majorMm: major.basicMm, pitchDiameterMm: pitchDiameter.basicMm, minorDiameterMm: minor.basicMm }
+    const { minor, pitchDiameter } = resultsOf(thread.name)
+    const basics = { pitchDiameterMm: pitchDiameter.basicMm, minorDiameterMm: minor.basicMm }
     for (const name of classes(thread, 'internal')) {
       const { internal } = metricLimits({ thread, toleranceClass: classOf(thread, name), basics })
       expect(internal.minor.minMm).toBeGreaterThan(minor.basicMm - 0.0006)
@@ -76,8 +76,8 @@ it('names the source from memory where a figure of the class is from memory', ()
 })
 
 it('says so when a class of another thread is put in', () => {
-  const [coarse, finest] = [knownThread('M12'), knownThread('M1.6x0.2')]
+  const [coarse, finest] = [knownMetric('M12'), knownMetric('M1.6x0.2')]
   const toleranceClass = classOf(coarse, '6H')
-  const basics = { majorMm: 1.6, pitchDiameterMm: 1.47, minorDiameterMm: 1.383 }
+  const basics = { pitchDiameterMm: 1.47, minorDiameterMm: 1.383 }
   expect(() => metricLimits({ thread: finest, toleranceClass, basics })).toThrow(NoAnswer)
 })

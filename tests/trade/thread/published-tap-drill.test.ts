@@ -2,6 +2,7 @@
 import { expect, it } from 'vitest'
 import { publishedTapDrill } from '../../../src/trade/thread/published-tap-drill.ts'
 import { metricThreads } from '../../../src/trade/thread/thread-list.ts'
+import { knownThread } from './known-thread.ts'
 
 it.each(metricThreads())('$name is drilled D - P, to the nearest drill there is', thread => {
   const { diameterMm } = publishedTapDrill(thread)
@@ -20,5 +21,5 @@ it('names its source, and says where only the rule is behind it', () => {
 })
 
 it('goes up where D - P lies halfway between two drills', () => {
-  expect(publishedTapDrill({ majorMm: 9, pitchMm: 1.25 })).toMatchObject({ diameterMm: 7.8, source: 'tap-drill-rule' })
+  expect(publishedTapDrill(knownThread('M9x1.25'))).toMatchObject({ diameterMm: 7.8, source: 'tap-drill-rule' })
 })

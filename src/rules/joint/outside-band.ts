@@ -1,0 +1,59 @@
+import type { Bounded } from '../../formula/bounds.ts'
+import type { Given } from '../../formula/given.ts'
+import { SOURCES } from '../../formula/source.ts'
+import * as pull from '../../trade/joint/preload.ts'
+import { doubtsOf, figure, type Lack, missing, notJudged, plainly } from '../judge.ts'
+import type { Judged, Rule } from '../rule.ts'
+
+interface Subject {
+  /** With the error of the wrench as its bounds, where that is known. */
+  readonly torqueNm: Pick<Given, 'low' | 'high'> | null
+  readonly lowestTorqueNm: Bounded | null
+  readonly highestTorqueNm: Bounded | null
+  readonly lacks: Lack | null
+}
+
+const facts = pull.preloadTorqueNm
+
+/** Whether the torque clamps as much as is wanted and breaks nothing. */
+export const outsideBand: Rule<Subject> = {
+  id: 'joint/outside-band',
+  question: 'does the torque lie between the lowest that clamps and the highest that breaks nothing?',
+  why: 'Below it the part works loose; above it the casting strips, the part strips, or its body yields.',
+  change: 'change the torque, the friction (what is on the threads), or the engagement',
+  source: SOURCES.practice,
+  judge: ({ torqueNm, lowestTorqueNm, highestTorqueNm, lacks }) => {
+    if (lacks !== null || torqueNm === null) return missing(lacks)
+    if (highestTorqueNm === null) return notJudged('nut-factor', 'a trial with a load cell, or the table of the compound')
+    const doubts = [...new Set([lowestTorqueNm, highestTorqueNm].flatMap(end => (end === null ? [] : doubtsOf(end))))]
+    const upper = { band: highestTorqueNm, value: torqueNm.high, limit: highestTorqueNm.low, margin: highestTorqueNm.low - torqueNm.high }
+    if (lowestTorqueNm === null) return judged({ ...upper, word: 'at most' }, doubts)
+    const lower = { band: lowestTorqueNm, value: torqueNm.low, limit: lowestTorqueNm.high, margin: torqueNm.low - lowestTorqueNm.high }
+    return upper.margin <= lower.margin ? judged({ ...upper, word: 'at most' }, doubts) : judged({ ...lower, word: 'at least' }, doubts)
+  }
+}
+
+/** One end of the band: what is held against what. */
+interface End {
+  readonly band: Bounded
+  readonly value: number
+  readonly limit: number
+  readonly margin: number
+  readonly word: 'at most' | 'at least'
+}
+
+function judged({ band, value, limit, margin, word }: End, doubts: readonly string[]): Judged {
+  const none = Math.abs(margin) <= 1e-9 * Math.max(1, limit)
+  const all = [...(none ? ['no margin'] : []), ...doubts]
+  // Written so that a margin that is no number fails.
+  const verdict = !(margin >= 0) && !none ? 'fail' : all.length > 0 ? 'caution' : 'pass'
+  const says = [`torque ${figure(value, facts)}; ${word} ${figure(limit, facts)} at the worst end`, ...all].join('; ')
+  return {
+    ...plainly(verdict, says, band.shares[0]?.given.at ?? []),
+    value,
+    limit,
+    margin: none ? 0 : margin,
+    unit: 'N·m',
+    worstAt: word === 'at most' ? band.lowAt : band.highAt
+  }
+}

@@ -1,0 +1,113 @@
+import { directNodes } from './direct-nodes.ts'
+import type { FactoredNetwork } from './factored-network.ts'
+import type { FaultGiven } from './fault.ts'
+import { FaultCurrents, type Through } from './fault-currents.ts'
+import type { FaultEffects, FedBackwards, Opening, Overload } from './fault-effects.ts'
+import type { PlainElement } from './network.ts'
+import type { Change } from './network-changes.ts'
+import { openingTime } from './protection-opening.ts'
+import { styleOf } from './protection-styles.ts'
+
+type At = (element: PlainElement) => Through
+
+/** Less than this share of the current that a load had is nothing. */
+const NOTHING = 0.01
+/** Above what a wire carries by more than rounding. */
+const ABOVE = 1 + 1e-9
+const MOST_OPENINGS = 8
+/** Beyond so many times its rating the band of a protector is not worked out: its quick melting is the same. */
+const MOST_RATIO = 400
+
+/** One network under watch: what each change of it brings about. */
+export class FaultWatch {
+  private readonly given: FaultGiven
+  private readonly factored: FactoredNetwork
+  private readonly currents: FaultCurrents
+  private readonly elements: ReadonlyMap<string, PlainElement>
+  private readonly loads: ReadonlySet<string>
+  private readonly direct: ReadonlySet<string>
+  private readonly before: At
+
+  constructor(given: FaultGiven, factored: FactoredNetwork) {
+    this.given = given
+    this.factored = factored
+    this.currents = new FaultCurrents(factored)
+    this.elements = new Map(factored.network.elements.map(element => [element.id, element]))
+    this.loads = new Set(given.loads)
+    this.direct = directNodes(factored.network, this.loads)
+    this.before = this.currents.after([])
+  }
+
+  voltsAt(node: string): number {
+    return this.factored.nodeV(this.factored.unknowns, node)
+  }
+
+  effectsOf(change: Change): FaultEffects {
+    const at = this.currents.after([change])
+    const { opens, end } = this.opened(change, at)
+    return {
+      currentsA: Object.fromEntries([...this.elements].map(([id, element]) => [id, at(element).currentA])),
+      opens,
+      doubtful: this.openings(at).filter(({ longestS }) => !Number.isFinite(longestS)),
+      backwards: this.backwards(change, at),
+      overloads: this.overloads(at, end, opens),
+      lost: this.given.loads.filter(id => Math.abs(at(this.element(id)).currentA) < Math.abs(this.before(this.element(id)).currentA) / 2)
+    }
+  }
+
+  private element(id: string): PlainElement {
+    const found = this.elements.get(id)
+    if (found === undefined) throw new Error(`no element ${id} in this network`)
+    return found
+  }
+
+  /** One protector after another, the quickest first, until none is left that must open. */
+  private opened(change: Change, first: At): { readonly opens: readonly Opening[]; readonly end: At } {
+    const made = [change]
+    const opens: Opening[] = []
+    let at = first
+    while (opens.length < MOST_OPENINGS) {
+      const must = this.openings(at).filter(({ longestS }) => Number.isFinite(longestS))
+      const next = must.sort((a, b) => a.longestS - b.longestS)[0]
+      if (next === undefined || opens.some(({ id }) => id === next.id)) break
+      opens.push(next)
+      made.push({ kind: 'opened', element: this.element(next.id) })
+      at = this.currents.after(made)
+    }
+    return { opens, end: at }
+  }
+
+  private openings(at: At): readonly Opening[] {
+    return this.given.protectors.flatMap(({ id, style, ratingA }) => {
+      const currentA = Math.abs(at(this.element(id)).currentA)
+      const found = openingTime(styleOf(style), { currentA: Math.min(currentA, MOST_RATIO * ratingA), ratingA })
+      if (found !== null) return found.band === 'carries' ? [] : [{ id, currentA, shortestS: found.shortestS, longestS: found.longestS }]
+      // No band is published for the style: above its rating it may open at once, and may not.
+      return currentA > ratingA ? [{ id, currentA, shortestS: 0, longestS: Number.POSITIVE_INFINITY }] : []
+    })
+  }
+
+  /** Loads whose current turned round, and loads that had it straight from the source and now have it through another load. */
+  private backwards(change: Change, at: At): readonly FedBackwards[] {
+    const direct = directNodes(this.factored.network, this.loads, change)
+    const straight = (nodes: ReadonlySet<string>, { from, to }: PlainElement) => nodes.has(from) && nodes.has(to)
+    return this.given.loads.flatMap((id): readonly FedBackwards[] => {
+      const element = this.element(id)
+      const { currentA, dropV } = at(element)
+      const share = currentA / this.before(element).currentA
+      if (!(Math.abs(share) > NOTHING)) return []
+      if (share < 0) return [{ id, how: 'reversed', dropV }]
+      return straight(this.direct, element) && !straight(direct, element) ? [{ id, how: 'through another load', dropV }] : []
+    })
+  }
+
+  private overloads(at: At, end: At, opens: readonly Opening[]): readonly Overload[] {
+    const clearedS = opens.reduce((sum, { longestS }) => sum + longestS, 0)
+    return this.given.capacities.flatMap(({ id, ampacityA }) => {
+      const [firstA, endA] = [at, end].map(one => Math.abs(one(this.element(id)).currentA)) as [number, number]
+      const burns = endA > ampacityA * ABOVE
+      if (!burns && firstA <= ampacityA * ABOVE) return []
+      return [{ id, currentA: Math.max(firstA, endA), ampacityA, clearedS: burns ? Number.POSITIVE_INFINITY : clearedS }]
+    })
+  }
+}

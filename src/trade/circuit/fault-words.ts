@@ -1,0 +1,45 @@
+import { showTime } from '../../quantity/show-time.ts'
+import type { Fault } from './fault.ts'
+import type { FaultEffects, FedBackwards, Opening, Overload } from './fault-effects.ts'
+import { threeDigits } from './three-digits.ts'
+
+export function faultName(fault: Fault): string {
+  switch (fault.kind) {
+    case 'shorted':
+      return `${fault.point} shorted to ground`
+    case 'opened':
+      return `${fault.id} open`
+    case 'threads':
+      return `${fault.id}, the way back through threads, open`
+    case 'cranking':
+      return `${fault.id} off while cranking`
+  }
+}
+
+/** What a fault brings about, the worst first; in words. */
+export function faultText({ overloads, backwards, opens, doubtful, lost }: FaultEffects): string {
+  const parts = [
+    ...overloads.toSorted((a, b) => b.clearedS - a.clearedS).map(overloadText),
+    ...backwards.map(backwardsText),
+    ...opens.map(opening => `${opening.id} opens ${bandText(opening)}`),
+    ...doubtful.map(({ id, currentA }) => `${id} may open or not at ${threeDigits(currentA)} A`),
+    ...(lost.length === 0 ? [] : [`without current: ${lost.join(', ')}`])
+  ]
+  return parts.length === 0 ? 'nothing worth a word' : parts.join('; ')
+}
+
+function overloadText({ id, currentA, ampacityA, clearedS }: Overload): string {
+  const head = `${id} carries ${threeDigits(currentA)} A, it is good for ${threeDigits(ampacityA)} A`
+  return Number.isFinite(clearedS) ? `${head}, cleared within ${showTime(clearedS)}` : `${head}, and nothing clears it`
+}
+
+function backwardsText({ id, how, dropV }: FedBackwards): string {
+  return how === 'reversed'
+    ? `${id} is fed backwards with ${threeDigits(Math.abs(dropV))} V`
+    : `${id} is fed through another load with ${threeDigits(Math.abs(dropV))} V`
+}
+
+function bandText({ currentA, shortestS, longestS }: Opening): string {
+  const soonest = shortestS === 0 ? '' : `no sooner than ${showTime(shortestS)} and `
+  return `${soonest}within ${showTime(longestS)} at ${threeDigits(currentA)} A`
+}

@@ -1,0 +1,22 @@
+import type { Plain } from '../../formula/given.ts'
+import type { Ampacity } from './ampacity.ts'
+import type { Conductor } from './conductor.ts'
+import type { HeatedWireGiven } from './short-heating-end.ts'
+import { conductorMm2, conductorOhmPerM } from './wire-resistance.ts'
+
+export interface Heated {
+  readonly conductor: Conductor
+  readonly current: Ampacity
+  readonly insulationC: number
+}
+
+/** A wire as the heating of it is worked out: its copper, and what it carries for good where it lies. */
+export function heatedWire({ conductor, current, insulationC }: Heated): Plain<HeatedWireGiven> {
+  return {
+    areaMm2: conductorMm2(conductor),
+    resistanceOhmPerM: conductorOhmPerM(conductor),
+    ampacityA: current.ampacityA,
+    ratedC: insulationC,
+    ambientC: current.heldC
+  }
+}

@@ -1,0 +1,42 @@
+import { SOURCES, type Source } from '../../formula/source.ts'
+import type { Practice } from './ampacity-conductor.ts'
+
+export interface PlaceRule {
+  /** Greatest run of unprotected wire, along it; null where the rule is in words only. */
+  readonly greatestMm: number | null
+  readonly says: string
+  readonly source: Source
+}
+
+export interface PlaceRules {
+  readonly open: PlaceRule
+  /** Wire in a sheath or enclosure all the way to the protector. */
+  readonly sheathed: PlaceRule
+}
+
+const NEAR: PlaceRule = { greatestMm: null, says: 'as close as possible to the source bus', source: SOURCES['ac-protector'] }
+
+const COMMON: PlaceRule = {
+  greatestMm: null,
+  says: 'as close as possible to the source; no distance is published for this practice, the boat rule allows 178 mm',
+  source: SOURCES.practice
+}
+
+/** How far along the wire the protector may be from its source. */
+export const PROTECTOR_PLACES: Readonly<Record<Practice, PlaceRules>> = {
+  aircraft: { open: NEAR, sheathed: NEAR },
+  boat: {
+    open: {
+      greatestMm: 177.8,
+      says: 'at the source; where that cannot be done, within 7 in along the wire',
+      source: SOURCES['33-cfr-183.455']
+    },
+    sheathed: {
+      greatestMm: 1016,
+      says: 'at the source; where 7 in cannot be kept, within 40 in if the wire is sheathed or enclosed all the way',
+      source: SOURCES['33-cfr-183.455']
+    }
+  },
+  road: { open: COMMON, sheathed: COMMON },
+  general: { open: COMMON, sheathed: COMMON }
+}

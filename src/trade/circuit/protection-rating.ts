@@ -1,0 +1,83 @@
+import { allowedLoadA, loadRow } from './protection-ambient.ts'
+import { breakingCapacity } from './protection-breaking.ts'
+import { openingTime } from './protection-opening.ts'
+import type { ProtectionStyle } from './protection-style.ts'
+
+export interface RatingNeed {
+  readonly style: ProtectionStyle
+  readonly loadA: number
+  readonly ambientC: number
+  /** Null where the practice has no figure for the wire: then no rating is turned down for it. */
+  readonly wireLimitA: number | null
+  readonly inrush: { readonly currentA: number; readonly timeS: number } | null
+  /** Short circuit at the far end: the least one must open it, the greatest must be broken. */
+  readonly fault: { readonly leastA: number; readonly greatestA: number } | null
+}
+
+export interface RatingCandidate {
+  readonly ratingA: number
+  readonly loadPercent: number
+  /** Empty where nothing speaks against it. */
+  readonly rejected: readonly string[]
+}
+
+export interface RatingChoice {
+  /** The smallest that nothing speaks against; null where every one is turned down. */
+  readonly ratingA: number | null
+  readonly candidates: readonly RatingCandidate[]
+}
+
+/** Every standard rating with what speaks against it. Call it with each need at its worst end. */
+export function ratingChoice(need: RatingNeed): RatingChoice {
+  const candidates = need.style.ratingsA.map(ratingA => ({
+    ratingA,
+    loadPercent: (100 * need.loadA) / ratingA,
+    rejected: objections(need, ratingA)
+  }))
+  return { ratingA: candidates.find(({ rejected }) => rejected.length === 0)?.ratingA ?? null, candidates }
+}
+
+/** What speaks against one rating, in words. */
+export function objections(need: RatingNeed, ratingA: number): readonly string[] {
+  const tests = [overloaded, aboveWire, opensAtInrush, notBroken, staysShut]
+  return tests.flatMap(test => test(need, ratingA) ?? [])
+}
+
+type Objection = string | undefined
+
+function overloaded({ style, loadA, ambientC }: RatingNeed, ratingA: number): Objection {
+  const row = loadRow(style, { ratingA, ambientC })
+  if (row === undefined) return `no re-rating is printed for ${words(ambientC)} °C`
+  const allowedA = allowedLoadA({ ratingA, sharePercent: row.loadPercent })
+  if (loadA <= allowedA * (1 + 1e-12)) return undefined
+  return `a load of ${words(loadA)} A is more than the ${words(allowedA)} A it may carry for good at ${words(ambientC)} °C`
+}
+
+function aboveWire({ wireLimitA }: RatingNeed, ratingA: number): Objection {
+  if (wireLimitA === null || ratingA <= wireLimitA * (1 + 1e-12)) return undefined
+  return `above the ${words(wireLimitA)} A that this wire may have before it`
+}
+
+function opensAtInrush({ style, inrush }: RatingNeed, ratingA: number): Objection {
+  if (inrush === null) return undefined
+  const opening = openingTime(style, { currentA: inrush.currentA, ratingA })
+  if (opening === null || opening.shortestS > inrush.timeS) return undefined
+  if (opening.shortestS === 0) return `no shortest time is published: it may open at an inrush of ${words(inrush.currentA)} A`
+  return `may open in ${words(opening.shortestS)} s, the inrush lasts ${words(inrush.timeS)} s`
+}
+
+function notBroken({ style, fault }: RatingNeed, ratingA: number): Objection {
+  const row = breakingCapacity(style, ratingA)
+  if (fault === null || row === undefined || fault.greatestA <= row.breakingA) return undefined
+  return `a fault of ${words(fault.greatestA)} A is more than the ${words(row.breakingA)} A it can open`
+}
+
+function staysShut({ style, fault }: RatingNeed, ratingA: number): Objection {
+  if (fault === null) return undefined
+  const opening = openingTime(style, { currentA: fault.leastA, ratingA })
+  return opening === null || Number.isFinite(opening.longestS) ? undefined : `may never open at a fault of ${words(fault.leastA)} A`
+}
+
+function words(number: number): string {
+  return String(Number(number.toPrecision(3)))
+}

@@ -1,0 +1,19 @@
+import { HYDRAULIC_MAGNETIC, IEC_60898, THERMAL, THERMAL_MAGNETIC } from './breaker-styles.ts'
+import { BLADE, BLADE_LARGE, BLADE_MINI } from './fuse-blade.ts'
+import { GLASS } from './fuse-glass.ts'
+import type { ProtectionStyle, StyleId } from './protection-style.ts'
+
+export const PROTECTION_STYLES: readonly ProtectionStyle[] = [
+  BLADE,
+  BLADE_MINI,
+  BLADE_LARGE,
+  GLASS,
+  THERMAL,
+  IEC_60898,
+  HYDRAULIC_MAGNETIC,
+  THERMAL_MAGNETIC
+]
+
+export function styleOf(id: StyleId): ProtectionStyle {
+  return PROTECTION_STYLES.find(style => style.id === id)!
+}

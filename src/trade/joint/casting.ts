@@ -1,0 +1,68 @@
+import type { Source } from '../../formula/source.ts'
+import { bad, good, type Outcome } from '../../quantity/fault.ts'
+import { nearest } from '../../quantity/near.ts'
+import { quoted } from '../../quantity/quoted.ts'
+import { CASTING_ALLOYS, type CastingAlloy, type CastMetal } from './casting-alloys.ts'
+
+/** The metal a thread is cut into. A strength given as a number needs none of this: `castingShearMpa` of the joint is that number. */
+export interface Casting {
+  readonly name: string
+  readonly metal: CastMetal
+  readonly tensileMpa: number
+  readonly yieldMpa: number | null
+  readonly shearMpa: number
+  readonly tensileSource: Source
+  readonly shearSource: Source
+}
+
+const STRENGTH = 'or a shear strength, as "160 MPa"'
+
+/** An alloy as people write it: `A380`, `a 380.0`, `356-T6 sand cast`, `Zamak 3`, `gray iron class 30`. */
+export function readCasting(text: string): Outcome<Casting> {
+  const found = CASTING_ALLOYS.filter(alloy => spellings(alloy).includes(plain(text)))
+  if (found.length > 1) return severalCasts(text, found)
+  return found[0] === undefined ? unknownAlloy(text) : known(found[0])
+}
+
+function known({ shearMpa, name, ...alloy }: CastingAlloy): Outcome<Casting> {
+  if (shearMpa !== null) return good({ ...alloy, name: shown(name), shearMpa })
+  return bad(`no shear strength of ${shown(name)} was found in print`, `another alloy, ${STRENGTH}`)
+}
+
+function unknownAlloy(text: string): Outcome<never> {
+  const usable = CASTING_ALLOYS.filter(({ shearMpa }) => shearMpa !== null)
+  const names = [...new Set(usable.map(({ name }) => short(name)))]
+  const near = nearest(text.trim(), [...names, ...usable.map(({ name }) => shown(name))])
+  return bad(`unknown casting alloy ${quoted(text)}`, `one of ${names.join(', ')}, ${STRENGTH}`, near)
+}
+
+function severalCasts(text: string, found: readonly CastingAlloy[]): Outcome<never> {
+  const names = found.map(({ name }) => shown(name))
+  const weakest = found.reduce((a, b) => ((b.shearMpa ?? 0) < (a.shearMpa ?? 0) ? b : a))
+  return bad(`casting alloy ${quoted(text)} is cast in more than one way`, `one of ${names.join(', ')}, ${STRENGTH}`, shown(weakest.name))
+}
+
+type Name = CastingAlloy['name']
+
+function shown([alloy, temper, cast]: Name): string {
+  return `${alloy}${temper && `-${temper}`} ${cast}`.trim()
+}
+
+function short([alloy]: Name): string {
+  return alloy.replace(/\.0$/, '')
+}
+
+/** Temper and way of casting may be left out, and so may the words `class` and `cast`. */
+function spellings({ name: [alloy, temper, cast] }: CastingAlloy): readonly string[] {
+  const tempered = [alloy, alloy.replace('class', ''), alloy + temper]
+  return tempered.flatMap(a => [a, a + cast, a + cast.replace(' cast', '')]).map(plain)
+}
+
+function plain(text: string): string {
+  return text
+    .toLowerCase()
+    .replace(/gray/, 'grey')
+    .replace(/mold/, 'mould')
+    .replace(/\.0(?!\d)/, '')
+    .replace(/[^a-z0-9]/g, '')
+}

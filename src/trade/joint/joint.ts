@@ -1,0 +1,115 @@
+import type { Given, Plain } from '../../formula/given.ts'
+import { NoAnswer } from '../../formula/no-answer.ts'
+import { bearingDiameterMm as bearingDiameterOf, bearingPressureMpa } from './bearing.ts'
+import { bodyMarginMpa } from './body.ts'
+import { highestTorque } from './highest-torque.ts'
+import { leastRing, type Ring, stresses, threadRing } from './hollow-body.ts'
+import * as pull from './preload.ts'
+import * as strip from './strip.ts'
+import { stripping } from './stripping.ts'
+import { type Tightening, tightening } from './tightening.ts'
+
+/** What the thread room knows of both threads: basic sizes, and limits of size at least material. */
+export interface JointThread {
+  readonly majorMm: number
+  readonly pitchMm: number
+  readonly pitchDiameterMm: number
+  readonly stressAreaMm2: number
+  readonly screwMajorMinMm: number
+  readonly screwPitchMinMm: number
+  readonly holeMinorMaxMm: number
+  readonly holePitchMaxMm: number
+}
+
+/** The mean bearing diameter is null where it follows from the ring that bears. */
+export type Friction =
+  | { readonly by: 'nut-factor'; readonly nutFactor: Given; readonly bearingDiameterMm: Given | null }
+  | {
+      readonly by: 'friction'
+      readonly threadFrictionFactor: Given
+      readonly bearingFrictionFactor: Given
+      readonly bearingDiameterMm: Given | null
+    }
+
+export interface Joint {
+  readonly thread: JointThread
+  /** Full threads only: chamfers of tap, part and mouth are off. */
+  readonly engagementMm: Given
+  readonly castingShearMpa: Given
+  /** Of the part, as its proof stress. */
+  readonly tensileMpa: Given
+  readonly proofMpa: Given | null
+  readonly neckMm: Given | null
+  readonly boreMm: Given | null
+  readonly friction: Friction | null
+  readonly torqueNm: Given | null
+  readonly clampN: Given | null
+  /** The ring that bears under the shoulder, outside and inside. */
+  readonly bearing: { readonly faceMm: Given; readonly holeMm: Given } | null
+}
+
+/** Does it hold? Null where what it takes was not given. */
+export function joint(x: Plain<Joint>) {
+  const { thread, engagementMm, castingShearMpa, tensileMpa, boreMm } = x
+  const { stressAreaMm2 } = thread
+  const ring = threadRing({ stressAreaMm2, boreMm: boreMm ?? 0 })
+  const strips = stripping({ thread, engagementMm, castingShearMpa, tensileMpa, netStressAreaMm2: ring.ringAreaMm2 })
+  if (x.friction === null) return { stressAreaMm2, ...strips, ...UNTIGHTENED }
+  const arms = tightening(thread, { ...x.friction, bearingDiameterMm: bearingMm(x.friction, x.bearing) })
+  const least = leastRing(ring, x.neckMm)
+  const pulled = tightened(x, arms, least)
+  const ends = highestTorque({ ...strips, proofMpa: x.proofMpa }, arms, least)
+  return { stressAreaMm2, ...strips, ...pulled, ...margins(x, strips, pulled), ...ends }
+}
+
+function bearingMm({ bearingDiameterMm }: Plain<Friction>, bearing: Plain<Joint>['bearing']): number {
+  if (bearingDiameterMm !== null) return bearingDiameterMm
+  if (bearing !== null) return bearingDiameterOf(bearing)
+  throw new Error('a joint without the ring that bears, and without its mean diameter')
+}
+
+/** Nobody said what the friction is: nothing follows from a torque. */
+const UNTIGHTENED = {
+  preloadN: null,
+  tensionMpa: null,
+  combinedMpa: null,
+  bearingPressureMpa: null,
+  castingMarginN: null,
+  partMarginN: null,
+  bodyMarginMpa: null,
+  lowestTorqueNm: null,
+  castingStripTorqueNm: null,
+  partStripTorqueNm: null,
+  proofTorqueNm: null,
+  highestTorqueNm: null,
+  firstToGive: null
+}
+
+function tightened({ torqueNm, clampN, bearing }: Plain<Joint>, { armMm, threadArmMm }: Tightening, ring: Ring) {
+  const preloadN = torqueNm === null ? null : pull.preloadN({ torqueNm, armMm })
+  return {
+    preloadN,
+    ...(preloadN === null ? { tensionMpa: null, combinedMpa: null } : stresses(ring, { preloadN, threadArmMm })),
+    bearingPressureMpa: preloadN === null || bearing === null ? null : underShoulder(preloadN, bearing),
+    lowestTorqueNm: clampN === null ? null : pull.preloadTorqueNm({ armMm, preloadN: clampN })
+  }
+}
+
+/** What is left to each thing that may give, at this torque. */
+function margins(
+  { proofMpa }: Plain<Joint>,
+  { internalStripLoadN, externalStripLoadN }: ReturnType<typeof stripping>,
+  { preloadN, combinedMpa }: ReturnType<typeof tightened>
+) {
+  if (preloadN === null || combinedMpa === null) return { castingMarginN: null, partMarginN: null, bodyMarginMpa: null }
+  return {
+    castingMarginN: strip.castingMarginN({ internalStripLoadN, preloadN }),
+    partMarginN: strip.partMarginN({ externalStripLoadN, preloadN }),
+    bodyMarginMpa: proofMpa === null ? null : bodyMarginMpa({ proofMpa, combinedMpa })
+  }
+}
+
+function underShoulder(preloadN: number, { faceMm, holeMm }: { readonly faceMm: number; readonly holeMm: number }): number {
+  if (holeMm < faceMm) return bearingPressureMpa({ preloadN, faceMm, holeMm })
+  throw new NoAnswer('the hole is as large as the shoulder: nothing bears', 'use a terminal or washer with a smaller hole')
+}

@@ -1,0 +1,40 @@
+import type { Plain } from '../../formula/given.ts'
+import { type LoadGiven, meanA, type Priority } from './load.ts'
+
+const ORDER: readonly Priority[] = ['comfort', 'useful']
+
+export interface Shed {
+  readonly name: string
+  readonly priority: Priority
+  readonly freedA: number
+  /** With all that stand above it. */
+  readonly freedSoFarA: number
+}
+
+/** What to switch off, first things first: the least needed, and among these the one that frees most. Essential loads are not in it. */
+export function shedOrder(loads: readonly Plain<LoadGiven>[]): readonly Shed[] {
+  const ranked = loads
+    .filter(({ priority }) => priority !== 'essential')
+    .map(({ name, priority, currentA, dutyPercent }) => ({ name, priority, freedA: meanA({ currentA, dutyPercent }) }))
+    .sort((a, b) => ORDER.indexOf(a.priority) - ORDER.indexOf(b.priority) || b.freedA - a.freedA)
+  let freedSoFarA = 0
+  return ranked.map(load => {
+    freedSoFarA += load.freedA
+    return { ...load, freedSoFarA }
+  })
+}
+
+/** The first of the order that together free what is short; all of them where even that is not enough. */
+export function shedFor(loads: readonly Plain<LoadGiven>[], shortA: number): readonly Shed[] {
+  const order = shedOrder(loads)
+  const last = order.findIndex(({ freedSoFarA }) => freedSoFarA >= shortA)
+  return shortA <= 0 ? [] : order.slice(0, last < 0 ? order.length : last + 1)
+}
+
+/** What frees enough, in words; empty where nothing may be switched off. */
+export function shedText(loads: readonly Plain<LoadGiven>[], shortA: number): string {
+  const chosen = shedFor(loads, shortA)
+  const freedA = chosen.at(-1)?.freedSoFarA ?? 0
+  const names = chosen.map(({ name, freedA: each }) => `${name} (${Number(each.toPrecision(3))} A)`).join(', ')
+  return freedA >= shortA || chosen.length === 0 ? names : `${names}; that alone is not enough`
+}

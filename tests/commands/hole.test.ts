@@ -1,0 +1,111 @@
+// example: the command `hole`. Status of the figures: invented data, hand arithmetic
+import { describe, expect, it } from 'vitest'
+import { outputOf } from '../docs/example-output.ts'
+import { answerOf, figureOf } from './answer-of.ts'
+
+const found = (diameter: string, depth: string) => ['--found-diameter', diameter, '--found-depth', depth]
+const ELBOW = [
+  ...['hole', '--thread', 'M12', ...found('9.0 mm', '24.0 ± 0.5 mm'), '--bottom', 'flat', '--metal-below', '6.0 ± 0.6 mm'],
+  ...['--keep-clear', '1 mm', '--stop-error', '0.3 mm', '--tap-clear', '0.6 mm', '--need', '11 mm']
+]
+
+describe('a cored hole in a coolant elbow', () => {
+  it('has its stop, its metal and its gaps', async () => {
+    const answer = await answerOf(...ELBOW)
+    expect(figureOf(answer, 'tip-depth')).toBeCloseTo(22.2, 9)
+    expect(answer.results['metal-left']).toMatchObject({ value: expect.closeTo(7.8, 9), low: expect.closeTo(6.4, 9) })
+    // What is kept clear is what is left at the worst end: 1.0 mm.
+    expect(answer.results['gap.least']!.low).toBeCloseTo(1, 9)
+    expect(answer.results['gap.point']).toEqual({ ...answer.results['gap.least'], name: expect.any(String), symbol: 'g1' })
+    // DIN 76-1 at pitch 1.75: 8.3 mm (read-secondary), off 19.136.
+    expect([figureOf(answer, 'run-out'), Number(figureOf(answer, 'usable-thread').toFixed(2))]).toEqual([8.3, 10.84])
+  })
+
+  it('names the stop first, rounded to the careful side, and draws the hole', async () => {
+    const { out } = await outputOf(ELBOW)
+    expect(out).toMatch(/^hole {2}M12x1\.75.*\n\nfirst: set the stop to 22\.20 mm \(0\.8740 in\)/)
+    expect(out).toMatch(/[░·≡] +[·≡░]/)
+    expect(out).toContain('22.20 tip at the stop')
+  })
+
+  it('says which taps reach the thread that is wanted', async () => {
+    expect((await answerOf(...ELBOW)).cautions.join()).toContain('is reached by second, bottoming')
+  })
+
+  it('is turned by hand, tap by tap', async () => {
+    const { tables } = await answerOf(...ELBOW)
+    expect(tables['hand-tapping']!.map(({ tap, clear }) => [tap, clear])).toEqual([
+      ['taper', 4],
+      ['second', 3],
+      ['bottoming', 1]
+    ])
+    expect(tables['step-drills']).toBeUndefined()
+  })
+})
+
+it('a bottom that nobody named allows at best a caution', async () => {
+  const words = [
+    'hole',
+    '--thread',
+    'M12',
+    ...found('9 mm', '24 mm'),
+    '--metal-below',
+    '6 mm',
+    '--keep-clear',
+    '1 mm',
+    '--stop-error',
+    '0.3 mm'
+  ]
+  const [said] = (await answerOf(...words)).findings
+  expect(said).toMatchObject({
+    rule: 'hole/broken-through',
+    verdict: 'caution',
+    says: expect.stringContaining('bottom: usual in a cored hole')
+  })
+  expect(
+    (await answerOf(...words, '--rod', '0 mm', '--bottom', 'flat', '--drill', '10.2 mm', '--point', '118°')).findings[0]!.verdict
+  ).toBe('pass')
+})
+
+it('a large jump is stepped up, counted from the narrowest the hole may be', async () => {
+  const { tables } = await answerOf('hole', '--thread', 'M12', ...found('6.4 ± 0.4 mm', '24 mm'))
+  expect(tables['step-drills']!.map(({ name }) => name)).toEqual(['7.4 mm', '8.8 mm'])
+})
+
+it('a unified thread has its drill by name, and inch steps', async () => {
+  const answer = await answerOf('hole', '--thread', '3/8-24', ...found('5.5 mm', '20 mm'))
+  expect(answer.inputs['drill']).toMatchObject({ text: 'Q', assumed: 'default: the published tap drill' })
+  expect(answer.tables['step-drills']!.every(({ name }) => /\//.test(String(name)))).toBe(true)
+  expect(answer.cautions.join()).toContain('next coarser metric pitch')
+})
+
+describe('a hole wider than the thread takes', () => {
+  const words = ['hole', '--thread', 'M12x1.5', ...found('10.8 mm', '20 mm')]
+
+  it('has no answer, and the ways out', async () => {
+    const answer = await answerOf(...words)
+    expect(answer).toMatchObject({ exit: 1, findings: [{ rule: 'hole/no-drill-fits', verdict: 'fail' }] })
+    expect((await outputOf(words)).out).toContain('→ a wire thread insert for M12x1.5')
+  })
+
+  it('does not say what to set the stop to first', async () => {
+    expect((await outputOf(words)).out).not.toContain('first: ')
+  })
+
+  it('that only may be too wide is a caution', async () => {
+    expect(await answerOf('hole', '--thread', 'M12x1.5', ...found('10.6 ± 0.1 mm', '20 mm'))).toMatchObject({
+      exit: 0,
+      findings: [{ rule: 'hole/no-drill-fits', verdict: 'caution' }]
+    })
+  })
+})
+
+// Drilled point of 8.5 mm at 118°: 4.25 × cot 59° = 2.554 mm; one pitch of 1.5 mm more is 4.054.
+it.each([
+  ['4 mm', 'caution', 0.05],
+  ['4.2 mm', 'fail', -0.15]
+])('a front centre of %s: %s', async (centre, verdict, gapMm) => {
+  const answer = await answerOf('hole', '--thread', 'M10', ...found('7 mm', '22 mm'), '--taps', `second:4:${centre}`)
+  expect(Number(figureOf(answer, 'centre-gap.second').toFixed(2))).toBe(gapMm)
+  expect(answer.findings).toMatchObject([{ rule: 'hole/tap-centre-meets-point', verdict }])
+})

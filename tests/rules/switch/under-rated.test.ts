@@ -1,0 +1,46 @@
+// table: rating against FAA AC 43.13-1B table 11-4 (read-secondary): 28 V DC: lamp 8, resistive heater 2
+import { expect, it } from 'vitest'
+import { boundsOf } from '../../../src/formula/bounds.ts'
+import { Given } from '../../../src/formula/given.ts'
+import { asked } from '../../../src/rules/rule.ts'
+import { underRated } from '../../../src/rules/switch/under-rated.ts'
+import { type SwitchGiven, switchNeed } from '../../../src/trade/circuit/switch.ts'
+import { assumed, expectDoubted, expectNotJudged, verdictOf } from '../bounded.ts'
+
+const given = (load: SwitchGiven['load'], currentA: number): SwitchGiven => ({
+  busV: new Given(27.2),
+  currentA: new Given(currentA),
+  load,
+  coldRatio: null,
+  rating: null
+})
+const subject = (load: SwitchGiven['load'], currentA: number, ratingA: number | null) => ({
+  name: 'switch S2',
+  ratingA,
+  ...boundsOf(given(load, currentA), switchNeed)
+})
+
+it.each([
+  ['a heater at half the rating', subject('resistive', 4.9, 10), 'pass'],
+  ['a heater at just half the rating', subject('resistive', 5, 10), 'caution'],
+  ['a heater above half the rating', subject('resistive', 5.1, 10), 'fail'],
+  ['a lamp of the same current', subject('lamp', 4.9, 10), 'fail'],
+  ['a lamp at less than an eighth', subject('lamp', 1.2, 10), 'pass']
+])('%s', (_, it, verdict) => {
+  expect(verdictOf(underRated, it)).toBe(verdict)
+})
+
+it('says what is needed and why', () => {
+  expect(asked(underRated, subject('resistive', 6, 10)).says).toBe(
+    'switch S2 of 10.00 A DC; 12.00 A needed: the load times 2 (28 V DC row), closing on 6.00 A'
+  )
+})
+
+it('on an assumed value is a caution at best', () => {
+  const need = subject('resistive', 4, 10)
+  expectDoubted(underRated, { ...need, neededA: assumed(need.neededA) })
+})
+
+it('without a rating is not judged', () => {
+  expectNotJudged(underRated, subject('resistive', 4, null), 'rating', 'AC rating')
+})

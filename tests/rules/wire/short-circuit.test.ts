@@ -1,0 +1,36 @@
+// table: end of a short against the limit of the insulation; the numbers are invented
+import { expect, it } from 'vitest'
+import { asked } from '../../../src/rules/rule.ts'
+import { shortCircuit } from '../../../src/rules/wire/short-circuit.ts'
+import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
+
+const short = { faultA: between(80, 120), longestS: sharp(0.4), endC: between(110, 140), limitC: sharp(160), marginK: between(20, 50) }
+const subject = { short, protector: 'a blade fuse of 10 A' }
+
+it.each([
+  ['room at the worst end', between(1, 50), 'pass'],
+  ['too hot at the worst end', between(-1, 50), 'fail'],
+  ['just at the limit', between(0, 50), 'caution']
+])('%s', (_, marginK, verdict) => {
+  expect(verdictOf(shortCircuit, { ...subject, short: { ...short, marginK } })).toBe(verdict)
+})
+
+it('says the current, the time and the temperature', () => {
+  expect(asked(shortCircuit, subject).says).toContain(
+    'behind a blade fuse of 10 A a short of 80.00 A or more is cleared in 0.40 s at the latest: the wire gets to 140.0 °C'
+  )
+})
+
+it('a protector that may never open is told as such', () => {
+  expect(asked(shortCircuit, { ...subject, short: { ...short, longestS: sharp(Number.POSITIVE_INFINITY) } }).says).toContain(
+    'perhaps never'
+  )
+})
+
+it('on an assumed value is a caution at best', () => {
+  expectDoubted(shortCircuit, { ...subject, short: { ...short, marginK: assumed(between(20, 50)) } })
+})
+
+it('without a protector is not judged', () => {
+  expectNotJudged(shortCircuit, { short: null, protector: 'no protector' }, 'protector', 'opening times are published')
+})

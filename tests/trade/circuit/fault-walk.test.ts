@@ -1,0 +1,156 @@
+// example: what single faults do in small circuits, by hand; all of them invented
+import { describe, expect, it } from 'vitest'
+import type { FaultGiven } from '../../../src/trade/circuit/fault.ts'
+import { walkFaults } from '../../../src/trade/circuit/fault-walk.ts'
+import { faultName, faultText } from '../../../src/trade/circuit/fault-words.ts'
+import type { PlainElement } from '../../../src/trade/circuit/network.ts'
+
+const ohm = (id: string, from: string, to: string, resistanceOhm: number): PlainElement => ({
+  kind: 'resistor',
+  id,
+  from,
+  to,
+  resistanceOhm
+})
+const battery: PlainElement = { kind: 'source', id: 'battery', from: 'frame', to: 'bus', sourceV: 12, insideOhm: 0.01 }
+
+function given(elements: readonly PlainElement[], more: Partial<FaultGiven> = {}): FaultGiven {
+  return {
+    network: { ground: 'frame', elements: [battery, ...elements] },
+    loads: [],
+    protectors: [],
+    capacities: [],
+    threads: [],
+    points: [],
+    cranking: null,
+    ...more
+  }
+}
+
+const named = (it: FaultGiven, name: string) => walkFaults(it).find(({ fault }) => faultName(fault) === name)!
+
+describe('a fused heater with a return wire', () => {
+  const elements = [
+    ohm('fuse', 'bus', 'fused', 0.005),
+    ohm('feed', 'fused', 'h+', 0.05),
+    ohm('heater', 'h+', 'h-', 2),
+    ohm('back', 'h-', 'frame', 0.05)
+  ]
+  const it_ = given(elements, {
+    loads: ['heater'],
+    protectors: [{ id: 'fuse', style: 'blade', ratingA: 10 }],
+    capacities: [
+      { id: 'feed', ampacityA: 20 },
+      { id: 'back', ampacityA: 20 }
+    ],
+    points: ['bus', 'fused', 'h+', 'h-']
+  })
+
+  it('walks every element and every point but the 0 V node', () => {
+    expect(walkFaults(it_)).toHaveLength(9)
+  })
+
+  it('a short at the heater opens the fuse in time; the feed is overloaded for no longer', () => {
+    const { overloads, opens, lost } = named(it_, 'h+ shorted to ground')
+    // 12 V through 0.01 + 0.005 + 0.05 + 0.001 ohm, beside some 6 A of the battery's own: 181.8 A.
+    expect(opens).toEqual([expect.objectContaining({ id: 'fuse', currentA: expect.closeTo(12 / 0.066, 0) })])
+    // Past the last gate the slow edge keeps 5 s · 2²: 20/18.18² s.
+    expect(opens[0]!.longestS).toBeCloseTo(20 / (12 / 0.066 / 10) ** 2, 3)
+    expect(overloads).toEqual([{ id: 'feed', currentA: expect.closeTo(181.8, 0), ampacityA: 20, clearedS: opens[0]!.longestS }])
+    expect(lost).toEqual(['heater'])
+  })
+
+  it('a short of the return changes next to nothing: only a broken insulation tells', () => {
+    expect(faultText(named(it_, 'h- shorted to ground'))).toBe('nothing worth a word')
+  })
+
+  it('an open feed takes the heater away and harms nothing', () => {
+    expect(named(it_, 'feed open')).toMatchObject({ lost: ['heater'], opens: [], overloads: [], backwards: [] })
+  })
+
+  it('a short before the fuse is cleared by nobody', () => {
+    const burning = given([...elements, ohm('main', 'bus', 'other', 0.02)], {
+      capacities: [{ id: 'main', ampacityA: 20 }],
+      points: ['other'],
+      protectors: it_.protectors
+    })
+    const [worst] = walkFaults(burning)
+    expect(faultName(worst!.fault)).toBe('other shorted to ground')
+    // By hand: 12/(1 + 0.01·(1/0.021 + 1/2.105)) = 8.103 V at the bus, over 0.021 ohm.
+    expect(faultText(worst!)).toContain('main carries 386 A, it is good for 20 A, and nothing clears it')
+  })
+})
+
+describe('two loads on one strap', () => {
+  // Heater from the bus, lamp whose switch is off but whose feed side is tied to ground through another lamp.
+  const elements = [
+    ohm('heater', 'bus', 'block', 2),
+    ohm('lamp', 'lamp+', 'block', 6),
+    ohm('park lamp', 'lamp+', 'frame', 12),
+    ohm('lamp feed', 'bus', 'lamp+', 0.1),
+    ohm('strap', 'block', 'frame', 0.002)
+  ]
+  const loads = ['heater', 'lamp', 'park lamp']
+
+  it('with the strap open the lamp is fed backwards through the heater', () => {
+    const { backwards, lost } = named(given(elements, { loads }), 'strap open')
+    // Bus and lamp+ are nearly one node: the heater lifts the block to the bus, and next to nothing flows in either.
+    expect(lost).toEqual(expect.arrayContaining(['heater', 'lamp']))
+    expect(backwards).toEqual([])
+    // With the feed of the lamp off as well, the heater feeds the lamp backwards: 12 V over 2 + 6 + 12 ohm.
+    const off = elements.filter(({ id }) => id !== 'lamp feed')
+    const open = named(given([...off, ohm('trickle', 'bus', 'lamp+', 200)], { loads }), 'strap open')
+    expect(open.backwards).toEqual(
+      expect.arrayContaining([
+        { id: 'lamp', how: 'reversed', dropV: expect.any(Number) },
+        { id: 'heater', how: 'through another load', dropV: expect.any(Number) }
+      ])
+    )
+    expect(open.currentsA.lamp).toBeLessThan(0)
+  })
+
+  it('loads that are in series by design are not called fed through another', () => {
+    const series = given([ohm('one', 'bus', 'middle', 2), ohm('two', 'middle', 'frame', 2), ohm('third', 'bus', 'frame', 5)], {
+      loads: ['one', 'two', 'third']
+    })
+    expect(walkFaults(series).flatMap(({ backwards }) => backwards)).toEqual([])
+  })
+})
+
+describe('the engine strap off while cranking', () => {
+  // The block has a second way home: the return wire of the heater.
+  const elements = [
+    ohm('feed', 'bus', 'h+', 0.05),
+    ohm('heater', 'h+', 'block', 2),
+    ohm('strap', 'block', 'frame', 0.0005),
+    ohm('thin ground', 'block', 'frame', 0.1)
+  ]
+  const it_ = given(elements, {
+    loads: ['heater'],
+    capacities: [{ id: 'thin ground', ampacityA: 20 }],
+    cranking: { currentA: 200, at: 'block', straps: ['strap'] }
+  })
+
+  it('sends the starter home through the thin wire, and says that it burns', () => {
+    const { currentsA, overloads } = named(it_, 'strap off while cranking')
+    // By hand: the starter is about (12 - 0.06)/200 = 0.0597 ohm; with the battery's 0.01 and the thin 0.1 ohm some 71 A flow.
+    expect(currentsA['thin ground']).toBeGreaterThan(65)
+    expect(currentsA['thin ground']).toBeLessThan(75)
+    expect(overloads).toEqual([expect.objectContaining({ id: 'thin ground', clearedS: Number.POSITIVE_INFINITY })])
+    expect(walkFaults(it_)[0]!.fault).toEqual({ kind: 'cranking', id: 'strap' })
+  })
+
+  it('without cranking the same strap off harms nothing', () => {
+    expect(named(it_, 'strap open').overloads).toEqual([])
+  })
+})
+
+it('the way back through threads is walked under its own name', () => {
+  const it_ = given([ohm('heater', 'bus', 'case', 2), ohm('thread', 'case', 'frame', 0.001)], { loads: ['heater'], threads: ['thread'] })
+  expect(faultText(named(it_, 'thread, the way back through threads, open'))).toBe('without current: heater')
+})
+
+it('a load of fixed current without its way back takes nothing', () => {
+  const it_ = given([ohm('feed', 'bus', 'r+', 0.1), { kind: 'draw', id: 'radio', from: 'r+', to: 'frame', drawA: 2 }], { loads: ['radio'] })
+  expect(named(it_, 'feed open').lost).toEqual(['radio'])
+})

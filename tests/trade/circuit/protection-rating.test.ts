@@ -1,0 +1,53 @@
+// example: arithmetic by hand from the published gates.
+import { expect, it } from 'vitest'
+import { objections, type RatingNeed, ratingChoice } from '../../../src/trade/circuit/protection-rating.ts'
+import { styleOf } from '../../../src/trade/circuit/protection-styles.ts'
+
+const NEED: RatingNeed = { style: styleOf('blade'), loadA: 7.5, ambientC: 25, wireLimitA: 20, inrush: null, fault: null }
+
+it('is the smallest that three quarters of carry the load', () => {
+  expect(ratingChoice(NEED).ratingA).toBe(10) // 10 · 0.75 = 7.5
+  expect(ratingChoice({ ...NEED, loadA: 7.51 }).ratingA).toBe(15)
+})
+
+it('gives a reason for each one it turns down', () => {
+  const { candidates } = ratingChoice(NEED)
+  expect(candidates.find(({ ratingA }) => ratingA === 7.5)).toEqual({
+    ratingA: 7.5,
+    loadPercent: 100,
+    rejected: ['a load of 7.5 A is more than the 5.63 A it may carry for good at 25 °C']
+  })
+  expect(candidates.find(({ ratingA }) => ratingA === 25)?.rejected).toEqual(['above the 20 A that this wire may have before it'])
+  expect(candidates).toHaveLength(13)
+})
+
+it('stands on the limit of the wire and not above it', () => {
+  expect(objections({ ...NEED, wireLimitA: 10 }, 10)).toEqual([])
+  expect(objections({ ...NEED, wireLimitA: 9.99 }, 10)).toEqual(['above the 9.99 A that this wire may have before it'])
+})
+
+it('has none where the load wants more than the wire may have', () => {
+  expect(ratingChoice({ ...NEED, loadA: 16 }).ratingA).toBeNull()
+  expect(ratingChoice({ ...NEED, wireLimitA: null, loadA: 16 }).ratingA).toBe(25)
+})
+
+it('outlasts an inrush by the quick edge', () => {
+  // At 2 × rating the quick edge is at 0.15 s.
+  expect(objections({ ...NEED, inrush: { currentA: 20, timeS: 0.149 } }, 10)).toEqual([])
+  expect(objections({ ...NEED, inrush: { currentA: 20, timeS: 0.15 } }, 10)).toEqual(['may open in 0.15 s, the inrush lasts 0.15 s'])
+  expect(objections({ ...NEED, style: styleOf('glass'), inrush: { currentA: 20, timeS: 0.1 } }, 10)).toEqual([
+    'no shortest time is published: it may open at an inrush of 20 A'
+  ])
+})
+
+it('opens at the fault and can break it', () => {
+  expect(objections({ ...NEED, fault: { leastA: 13.4, greatestA: 13.4 } }, 10)).toEqual(['may never open at a fault of 13.4 A'])
+  expect(objections({ ...NEED, fault: { leastA: 13.5, greatestA: 13.5 } }, 10)).toEqual([])
+  expect(objections({ ...NEED, fault: { leastA: 1001, greatestA: 1001 } }, 10)).toEqual([
+    'a fault of 1000 A is more than the 1000 A it can open'
+  ])
+})
+
+it('says so where no re-rating is printed', () => {
+  expect(objections({ ...NEED, ambientC: 70 }, 10)).toEqual(['no re-rating is printed for 70 °C'])
+})

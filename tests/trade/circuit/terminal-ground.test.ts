@@ -1,0 +1,41 @@
+// example: trade names of alloys (memory).
+import { expect, it } from 'vitest'
+import { contactRiseK } from '../../../src/trade/circuit/terminal-bond.ts'
+import { alloyFamily, GROUND_METALS } from '../../../src/trade/circuit/terminal-ground.ts'
+
+it.each([
+  ['AZ91D', 'magnesium'],
+  ['AZ91D die cast', 'magnesium'],
+  ['die-cast AM60B', 'magnesium'],
+  ['ZE41A', 'magnesium'],
+  ['WE43', 'magnesium'],
+  ['MgAl9Zn1', 'magnesium'],
+  ['EN-MC 21120', 'magnesium'],
+  ['magnesium', 'magnesium'],
+  ['A380.0 die cast', 'aluminium'],
+  ['356.0-T6 sand cast', 'aluminium'],
+  ['AlSi9Cu3', 'aluminium'],
+  ['EN AC-46000', 'aluminium'],
+  ['LM25', 'aluminium'],
+  ['aluminium', 'aluminium'],
+  ['ZAMAK 5 die cast', 'zinc'],
+  ['ZA-27', 'zinc'],
+  ['grey iron class 30', 'iron'],
+  ['alloy nobody knows', undefined],
+  ['pot metal', undefined]
+])('%s is %s', (alloy, family) => {
+  expect(alloyFamily(alloy)).toBe(family)
+})
+
+it('grounds nothing on magnesium', () => {
+  expect(
+    Object.entries(GROUND_METALS)
+      .filter(([, { ground }]) => ground === 'never')
+      .map(([family]) => family)
+  ).toEqual(['magnesium'])
+})
+
+it('warms a contact with the square of the current', () => {
+  // 27.8 · (15/30)² = 6.95
+  expect(contactRiseK({ knownRiseK: 27.8, currentA: 15, knownA: 30 })).toBeCloseTo(6.95, 9)
+})

@@ -1,0 +1,28 @@
+// property: a short until the slow edge opens; invented wire
+import { expect, it } from 'vitest'
+import { wireShort } from '../../../src/trade/circuit/wire-short.ts'
+
+const wire = { areaMm2: 2.08, resistanceOhmPerM: 0.00828, ampacityA: 35, ratedC: 105, ambientC: 30 }
+const at = (faultA: number, ratingA = 20) => wireShort({ style: 'blade', ratingA, faultA, wire, insulationC: 105, loadedC: 60 })!
+
+it('a short of up to 5 s is reckoned from the rating of the insulation, a longer one from the warmth under load', () => {
+  expect(at(40)).toMatchObject({ longestS: expect.closeTo(5, 9), limitC: 160 }) // twice the rating: the last gate of the sheet, 5 s
+  expect(at(40).endC).toBeGreaterThan(105)
+  expect(at(39).longestS).toBeGreaterThan(5)
+  expect(at(39)).toMatchObject({ limitC: 105 })
+})
+
+it('below the gate at which it must open it flows for good, and the wire settles', () => {
+  expect(at(26)).toMatchObject({ longestS: Number.POSITIVE_INFINITY, limitC: 105 })
+  expect(at(26).marginK).toBeGreaterThan(0) // 26 A in a wire for 35 A
+  expect(at(39, 30).marginK).toBeLessThan(0) // 39 A for good
+})
+
+it('past the last gate the current no longer matters: the fuse lets the same heat through', () => {
+  expect(at(4000).endC).toBeCloseTo(at(400).endC, 9)
+  expect(at(1e6).endC).toBeCloseTo(at(400).endC, 9)
+})
+
+it('says nothing of a style without published times', () => {
+  expect(wireShort({ style: 'thermal', ratingA: 20, faultA: 400, wire, insulationC: 105, loadedC: 60 })).toBeNull()
+})

@@ -1,0 +1,36 @@
+// example: what can still be done with a hole that is too wide. Status: invented holes; the insert's figures are those of the insert's own tests
+import { describe, expect, it } from 'vitest'
+import { waysOut } from '../../../src/trade/hole/ways-out.ts'
+import { knownThread } from '../thread/known-thread.ts'
+
+const ways = (name: string, foundDiameterMm: number, wallMm: number | null = null) =>
+  waysOut({ thread: knownThread(name), foundDiameterMm, wallMm })
+
+describe('a hole of 10.8 mm for M12x1.5', () => {
+  it('an insert, a finer thread of the same size, another place', () => {
+    const [insert, larger, place] = ways('M12x1.5', 10.8)
+    expect(insert).toMatch(/^a wire thread insert for M12x1\.5 .*12\.32 mm up/)
+    expect(larger).toMatch(/M12x1, drilled 11\.00 mm/)
+    expect(place).toBe('another place')
+  })
+
+  it('a thin wall is said, one that would break leaves the insert out', () => {
+    // Beside the thread 3 − 0.6 = 2.4 mm are left, the insert takes 0.97, and 3.76 are asked for.
+    expect(ways('M12x1.5', 10.8, 3)[0]).toContain('thinner than anything can be said for')
+    expect(ways('M12x1.5', 10.8, 1.5).join()).not.toContain('insert')
+    expect(ways('M12x1.5', 10.8, 10)[0]).not.toContain('thinner')
+  })
+})
+
+it('wider than the insert takes, a larger thread is left', () => {
+  expect(ways('M12x1.5', 12.5)).toEqual([expect.stringMatching(/M14x1\.25, drilled 12\.80 mm/), 'another place'])
+})
+
+it('a unified thread has unified ways out', () => {
+  expect(ways('3/8-24 UNF', 8.8)[1]).toMatch(/7\/16-14 UNC/)
+})
+
+it('where nothing fits any more, another place is left', () => {
+  expect(ways('M36x4', 40)).toEqual(['another place'])
+  expect(ways('M12x1.5', 10.8, 0.5)).toEqual(['another place'])
+})

@@ -1,0 +1,48 @@
+// Table: alloy names as people write them.
+import { expect, test } from 'vitest'
+import { readCasting } from '../../../src/trade/joint/casting.ts'
+
+function fault(text: string) {
+  const read = readCasting(text)
+  if (read.ok) throw new Error(`read as ${read.value.name}`)
+  return read.fault
+}
+
+test.each([
+  ['A380', 'A380.0 die cast'],
+  ['a380', 'A380.0 die cast'],
+  [' A 380.0 ', 'A380.0 die cast'],
+  ['A380 Die-Cast', 'A380.0 die cast'],
+  ['380', '380.0 die cast'],
+  ['356-T6 sand', '356.0-T6 sand cast'],
+  ['A356.0 T6 permanent mold', 'A356.0-T6 permanent mould'],
+  ['319-F', '319.0-F sand cast'],
+  ['Zamak3', 'ZAMAK 3 die cast'],
+  ['az91d', 'AZ91D die cast'],
+  ['gray iron class 30', 'grey iron class 30'],
+  ['grey iron 20', 'grey iron class 20']
+])('%s', (text, name) => {
+  const read = readCasting(text)
+  expect(read.ok && read.value.name).toBe(name)
+})
+
+test('an alloy that is cast in several ways names them, the weakest nearest', () => {
+  expect(fault('A356').accepted).toContain('A356.0-T6 sand cast, A356.0-T6 permanent mould')
+  expect(fault('A356').near).toBe('A356.0-T6 sand cast')
+  expect(fault('319').near).toBe('319.0-F sand cast')
+})
+
+test.each([
+  ['A381', 'A380'],
+  ['AZ91', 'AZ91D'],
+  ['zamac 3', 'ZAMAK 3'],
+  ['A380.0 dye cast', 'A380.0 die cast']
+])('%s is near %s', (text, near) => {
+  expect(fault(text).found).toBe(`unknown casting alloy "${text}"`)
+  expect(fault(text).near).toBe(near)
+})
+
+test.each(['unobtainium', '160 MPa', ''])('"%s" is no alloy and near to none', text => {
+  expect(fault(text).near).toBeUndefined()
+  expect(fault(text).accepted).toContain('or a shear strength, as "160 MPa"')
+})

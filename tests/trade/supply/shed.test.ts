@@ -1,0 +1,51 @@
+// property: laws of the order in which loads are given up.
+import fc from 'fast-check'
+import { expect, it } from 'vitest'
+import { shedFor, shedOrder } from '../../../src/trade/supply/shed.ts'
+
+const load = fc.record({
+  name: fc.string(),
+  currentA: fc.double({ min: 0, max: 50, noNaN: true }),
+  dutyPercent: fc.double({ min: 0, max: 100, noNaN: true }),
+  priority: fc.constantFrom('essential', 'useful', 'comfort')
+})
+const loads = fc.array(load, { maxLength: 8 })
+
+it('never proposes an essential load, and comfort goes first', () => {
+  fc.assert(
+    fc.property(loads, list => {
+      const order = shedOrder(list).map(({ priority }) => priority)
+      expect(order).not.toContain('essential')
+      expect(order.lastIndexOf('comfort')).toBeLessThanOrEqual(order.includes('useful') ? order.indexOf('useful') : order.length)
+    })
+  )
+})
+
+it('frees enough with as few of them as it can in this order', () => {
+  fc.assert(
+    fc.property(loads, fc.double({ min: 0.01, max: 100, noNaN: true }), (list, shortA) => {
+      const shed = shedFor(list, shortA)
+      const all = shedOrder(list).at(-1)?.freedSoFarA ?? 0
+      expect((shed.at(-1)?.freedSoFarA ?? 0) >= Math.min(shortA, all)).toBe(true)
+      if (shed.length > 1) expect(shed.at(-2)!.freedSoFarA).toBeLessThan(shortA)
+    })
+  )
+})
+
+it('ranks by what is freed over the duty', () => {
+  const order = shedOrder([
+    { name: 'fan', currentA: 6, dutyPercent: 100, priority: 'comfort' },
+    { name: 'heater', currentA: 20, dutyPercent: 25, priority: 'comfort' },
+    { name: 'radio', currentA: 9, dutyPercent: 100, priority: 'useful' },
+    { name: 'pump', currentA: 30, dutyPercent: 100, priority: 'essential' }
+  ])
+  expect(order.map(({ name, freedSoFarA }) => [name, freedSoFarA])).toEqual([
+    ['fan', 6],
+    ['heater', 11],
+    ['radio', 20]
+  ])
+})
+
+it('sheds nothing where nothing is short', () => {
+  expect(shedFor([{ name: 'fan', currentA: 6, dutyPercent: 100, priority: 'comfort' }], 0)).toEqual([])
+})

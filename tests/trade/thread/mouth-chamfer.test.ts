@@ -1,0 +1,19 @@
+// property: laws of the mouth of a tapped hole; the triangle worked by hand
+import { expect, it } from 'vitest'
+import { mouthChamfer, mouthDepthMm } from '../../../src/trade/thread/mouth-chamfer.ts'
+
+// By hand: M10x1.5, D1 8.376, countersink 11.0 wide. 90°: (11 − 8.376)/2 · 1 = 1.312. 120°: 1.312 / tan 60° = 1.312/1.73205 = 0.7575.
+it.each([
+  { angleDeg: 90, depthMm: 1.312 },
+  { angleDeg: 120, depthMm: 0.7575 }
+] as const)('M10x1.5 at $angleDeg° loses $depthMm mm', ({ angleDeg, depthMm }) => {
+  const mouth = mouthChamfer({ majorMm: 10, minorMm: 8.376, angleDeg })
+  expect([mouth.leastMm, mouth.greatestMm]).toEqual([10, expect.closeTo(11, 9)])
+  expect(Math.abs(mouth.depthMm - depthMm)).toBeLessThanOrEqual(0.0005)
+})
+
+it('a wider countersink and a sharper one cost more thread', () => {
+  const depth = (mouthDiameterMm: number, angleDeg: number) => mouthDepthMm({ mouthDiameterMm, minorMm: 8, angleDeg })
+  expect(depth(11, 90)).toBeGreaterThan(depth(10, 90))
+  expect(depth(11, 90)).toBeGreaterThan(depth(11, 120))
+})
