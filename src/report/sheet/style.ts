@@ -86,6 +86,7 @@ svg .void{fill:var(--page)}svg .part{fill:var(--part)}svg .stack{fill:var(--stac
 svg .outline{stroke-width:2}svg .thin{stroke-width:.8}
 svg .dashed{stroke-dasharray:5 3}svg .axis{stroke-width:.8;stroke-dasharray:10 3 2 3}
 svg .measure{stroke:var(--line);stroke-width:.8}svg .arrow{fill:var(--ink);stroke:none}
+svg .plate{fill:var(--page);stroke:none}
 svg .wire{stroke-width:2.2}svg .load{fill:var(--part);stroke-width:2}svg circle.wire{fill:var(--page)}`
 
 const PRINT = `@media print{

@@ -1,14 +1,12 @@
-import type { Drawing } from '../../../report/sheet/drawing.ts'
+import type { Drawing } from '../../../report/drawing/drawing.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
-import { holeSection } from './hole-section.ts'
+import { holeSections } from './hole-sections.ts'
 import { runDiagram } from './run-diagram.ts'
-import { seatSection } from './seat-section.ts'
 
 /** Drawings that a job gives; none where it does not. */
 type DrawingsOf = (judged: JudgedJob) => readonly Drawing[]
 
-const holes: DrawingsOf = judged =>
-  judged.holes.flatMap(hole => [holeSection(hole, judged), seatSection(hole, judged)].filter(drawing => drawing !== undefined))
+const holes: DrawingsOf = judged => judged.holes.flatMap((hole, i) => holeSections(hole, i + 1))
 
 const circuit: DrawingsOf = judged => {
   const { circuit } = judged.job

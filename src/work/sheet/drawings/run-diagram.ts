@@ -1,11 +1,11 @@
 import { showNumber } from '../../../quantity/show.ts'
-import { ACROSS, type Drawing, type Shape } from '../../../report/sheet/drawing.ts'
+import { ACROSS, type Drawing, type Shape } from '../../../report/drawing/drawing.ts'
 import { BUS } from '../../job/circuit-fit-of.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
 import type { Points } from '../../job/points.ts'
 import { ofBounded, ofResult } from '../../plan/figure.ts'
 import { type FeedPath, feedPath, type Stretch } from './feed-path.ts'
-import { dot, line, outline, words } from './paper.ts'
+import { dot, line, outline, words } from '../../../report/drawing/paper.ts'
 
 type Circuit = NonNullable<JudgedJob['job']['circuit']>
 type Load = Circuit['loads'][number]

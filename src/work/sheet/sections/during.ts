@@ -19,7 +19,7 @@ function numbersOf(hole: HoleInWork, judged: JudgedJob): readonly Block[] {
 function drill({ hole, part, result }: HoleInWork): readonly BigNumber[] {
   const stop = ofResult(result('hole.tip-depth'), 'depth-down')
   if (stop === null) return []
-  const size = inBoth(ofNumber('drillMm', 'drill', drillMmOf(hole, part)), 'drill')
+  const size = inBoth(ofNumber('drillMm', 'drill', drillMmOf({ hole, part })), 'drill')
   return [
     { value: size.text, name: 'drill', says: `for ${part.thread.name}` },
     { value: inBoth(stop, 'depth-down').text, name: 'depth stop', says: 'tip of the drill below the face' }
@@ -27,7 +27,7 @@ function drill({ hole, part, result }: HoleInWork): readonly BigNumber[] {
 }
 
 function turns(hole: HoleInWork, judged: JudgedJob): readonly BigNumber[] {
-  return tapsOf(hole, judged).flatMap(({ name, turns, depth }) => {
+  return tapsOf(hole).flatMap(({ name, turns, depth }) => {
     const count = ofResult(turns, 'turns-down')
     const thread = ofResult(depth, 'depth-down')
     if (count === null || count.value <= 0) return []

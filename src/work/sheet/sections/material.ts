@@ -26,7 +26,7 @@ function lubricant(what: string | null, place: string): readonly (readonly strin
 }
 
 function tools({ holes }: JudgedJob): readonly (readonly string[])[] {
-  const drills = holes.map(({ hole, part }) => `drill ${ofNumber('drillMm', '', drillMmOf(hole, part), 'drill').text}, point ${hole.drill.point.value}°`)
+  const drills = holes.map(({ hole, part }) => `drill ${ofNumber('drillMm', '', drillMmOf({ hole, part }), 'drill').text}, point ${hole.drill.point.value}°`)
   const taps = holes.map(({ part }) => `taps ${part.thread.name}`)
   const inserts = holes.map(({ part }) => `repair insert for ${part.thread.name}`)
   return [

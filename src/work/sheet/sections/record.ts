@@ -39,8 +39,8 @@ function signatures({ job: { record, 'ask-first': ask } }: JudgedJob) {
 /** The planned figures: what came out otherwise is written beside them. */
 function done(hole: HoleInWork, judged: JudgedJob): string {
   const stop = ofResult(hole.result('hole.tip-depth'), 'depth-down')
-  const thread = ofResult(tapsOf(hole, judged).at(-1)?.depth, 'depth-down')
-  const drill = ofNumber('drillMm', '', drillMmOf(hole.hole, hole.part), 'drill')
+  const thread = ofResult(tapsOf(hole).at(-1)?.depth, 'depth-down')
+  const drill = ofNumber('drillMm', '', drillMmOf(hole), 'drill')
   const card = hole.part.torque?.card
   return [
     stop === null ? `to be opened for ${hole.part.thread.name}` : `opened to ${drill.text}, stop ${stop.text}`,

@@ -2,7 +2,7 @@
 export type Spot = readonly [x: number, y: number]
 
 /** How a line or a face looks; what it is to look like is the printer's. */
-export type Look = 'metal' | 'void' | 'part' | 'stack' | 'outline' | 'thin' | 'dashed' | 'axis' | 'measure' | 'arrow' | 'wire' | 'load'
+export type Look = 'metal' | 'void' | 'part' | 'stack' | 'outline' | 'thin' | 'dashed' | 'axis' | 'measure' | 'arrow' | 'wire' | 'load' | 'plate'
 
 export type Shape =
   | { readonly shape: 'path'; readonly look: Look; readonly spots: readonly Spot[]; readonly closed: boolean }

@@ -1,4 +1,4 @@
-import stringWidth from 'string-width'
+import stringWidth from 'fast-string-width'
 
 /** Width of a usual letter in a drawing, in units: on the wide side. */
 const LETTER = 6

@@ -1,4 +1,4 @@
-import type { Shape } from '../../../report/sheet/drawing.ts'
+import type { Shape } from './drawing.ts'
 import { line, words } from './paper.ts'
 
 /** A depth that is told at the edge of a drawing: its height on the paper, its number, what it is. */

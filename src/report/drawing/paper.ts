@@ -1,4 +1,4 @@
-import type { Look, Shape, Spot } from '../../../report/sheet/drawing.ts'
+import type { Look, Shape, Spot } from './drawing.ts'
 import { clipped } from './clipped.ts'
 
 /** A shape of straight lines. */

@@ -1,4 +1,4 @@
-import { UNITS_PER_PRINTED_MM } from '../../../report/sheet/drawing.ts'
+import { UNITS_PER_PRINTED_MM } from './drawing.ts'
 
 /** Scales a shop draws to: how many times as large as it is. */
 const SCALES = [10, 8, 6, 5, 4, 3, 2.5, 2, 1.5, 1, 0.5, 0.25, 0.1]
