@@ -14,6 +14,7 @@ import { protect } from './protect.ts'
 import { prove } from './prove.ts'
 import { schema } from './schema.ts'
 import { seat } from './seat.ts'
+import { sheet } from './sheet.ts'
 import { supply } from './supply.ts'
 import { thread } from './thread.ts'
 import { torque } from './torque.ts'
@@ -39,6 +40,7 @@ export const COMMANDS: readonly Description[] = [
   fresh,
   check,
   plan,
+  sheet,
   prove,
   explain,
   schema

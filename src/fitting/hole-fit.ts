@@ -25,7 +25,10 @@ export function holeFit(fit: Plain<HoleFit>) {
 }
 
 /** The part in the hole that was opened for it; null where its thread or that of the hole is not known. */
-export function seatIn({ hole: { pitchMm }, part }: Plain<HoleFit>, { taps, fullDiameterDepthMm }: ReturnType<typeof hole>): Plain<Seat> | null {
+export function seatIn(
+  { hole: { pitchMm }, part }: Plain<HoleFit>,
+  { taps, fullDiameterDepthMm }: ReturnType<typeof hole>
+): Plain<Seat> | null {
   const { threadLengthMm, overallMm, stack, crushMm, mouthMm } = part
   const threadDepthMm = taps.at(-1)?.threadDepthMm
   if (threadLengthMm === null || threadDepthMm === undefined) return null

@@ -2,12 +2,31 @@
 export type Spot = readonly [x: number, y: number]
 
 /** How a line or a face looks; what it is to look like is the printer's. */
-export type Look = 'metal' | 'void' | 'part' | 'stack' | 'outline' | 'thin' | 'dashed' | 'axis' | 'measure' | 'arrow' | 'wire' | 'load' | 'plate'
+export type Look =
+  | 'metal'
+  | 'void'
+  | 'part'
+  | 'stack'
+  | 'outline'
+  | 'thin'
+  | 'dashed'
+  | 'axis'
+  | 'measure'
+  | 'arrow'
+  | 'wire'
+  | 'load'
+  | 'plate'
 
 export type Shape =
   | { readonly shape: 'path'; readonly look: Look; readonly spots: readonly Spot[]; readonly closed: boolean }
   | { readonly shape: 'dot'; readonly look: Look; readonly at: Spot; readonly radius: number }
-  | { readonly shape: 'text'; readonly at: Spot; readonly text: string; readonly anchor: 'start' | 'middle' | 'end'; readonly bold: boolean }
+  | {
+      readonly shape: 'text'
+      readonly at: Spot
+      readonly text: string
+      readonly anchor: 'start' | 'middle' | 'end'
+      readonly bold: boolean
+    }
 
 /** Lines and words on a paper of so many units; a printed unit is half a millimetre. */
 export interface Drawing {

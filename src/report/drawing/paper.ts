@@ -1,5 +1,5 @@
-import type { Look, Shape, Spot } from './drawing.ts'
 import { clipped } from './clipped.ts'
+import type { Look, Shape, Spot } from './drawing.ts'
 
 /** A shape of straight lines. */
 export function outline(look: Look, spots: readonly Spot[]): Shape {

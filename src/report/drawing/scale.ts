@@ -10,7 +10,10 @@ export interface Scale {
 }
 
 /** The largest scale at which something of this size fits into this room. */
-export function scaleFor(sizeMm: { readonly acrossMm: number; readonly downMm: number }, room: { readonly across: number; readonly down: number }): Scale {
+export function scaleFor(
+  sizeMm: { readonly acrossMm: number; readonly downMm: number },
+  room: { readonly across: number; readonly down: number }
+): Scale {
   const fits = (times: number) =>
     sizeMm.acrossMm * times * UNITS_PER_PRINTED_MM <= room.across && sizeMm.downMm * times * UNITS_PER_PRINTED_MM <= room.down
   const times = SCALES.find(fits) ?? SCALES.at(-1)!

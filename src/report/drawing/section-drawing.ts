@@ -79,7 +79,12 @@ function thread({ thread: cut }: Section, { at }: Frame): readonly Shape[] {
 /** The shoulder is drawn half as wide again as the thread: its width is not known. */
 function part({ majorMm, minorMm, threadEndMm, endMm, stackMm }: SectionPart, { at, extent }: Frame): readonly Shape[] {
   const [head, rim, core] = [0.75 * majorMm, majorMm / 2, minorMm / 2]
-  const box = (half: number, top: number, bottom: number): readonly Spot[] => [at(-half, top), at(half, top), at(half, bottom), at(-half, bottom)]
+  const box = (half: number, top: number, bottom: number): readonly Spot[] => [
+    at(-half, top),
+    at(half, top),
+    at(half, bottom),
+    at(-half, bottom)
+  ]
   return [
     outline('part', box(head, extent.topMm, -stackMm)),
     ...(stackMm > 0 ? [outline('stack', box(head, -stackMm, 0))] : []),
@@ -130,7 +135,12 @@ function leftOver({ drilled, backMm, part: seated }: Section, { at }: Frame): re
 function marks(section: Section, frame: Frame): readonly Shape[] {
   return (['left', 'right'] as const).flatMap(side => {
     const own = section.marks.filter(mark => (mark.side ?? 'right') === side)
-    return levels(side, ACROSS, own.map(mark => levelOf(mark, side, section, frame)), NAMES)
+    return levels(
+      side,
+      ACROSS,
+      own.map(mark => levelOf(mark, side, section, frame)),
+      NAMES
+    )
   })
 }
 

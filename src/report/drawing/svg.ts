@@ -1,5 +1,5 @@
-import type { Drawing, Shape, Spot } from './drawing.ts'
 import { html } from '../sheet/escape.ts'
+import type { Drawing, Shape, Spot } from './drawing.ts'
 
 /** A drawing as one SVG, with its title and its words for whoever does not see it. */
 export function svgOf({ id, title, says, across, down, shapes }: Drawing): string {

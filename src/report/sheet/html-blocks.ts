@@ -1,10 +1,10 @@
-import { verdictWord } from '../findings-text.ts'
-import { sourceNote } from '../plan/source-note.ts'
-import type { Step } from '../plan/plan.ts'
 import type { Drawing } from '../drawing/drawing.ts'
+import { svgOf } from '../drawing/svg.ts'
+import { verdictWord } from '../findings-text.ts'
+import type { Step } from '../plan/plan.ts'
+import { sourceNote } from '../plan/source-note.ts'
 import { html } from './escape.ts'
 import type { BigNumber, Block, Cell, Notice, SheetTable, StepGroup } from './sheet.ts'
-import { svgOf } from '../drawing/svg.ts'
 
 /** One block of a section as HTML. */
 export function blockHtml(block: Block): string {

@@ -1,6 +1,6 @@
 import type { Verdict } from '../../rules/finding.ts'
-import type { Step } from '../plan/plan.ts'
 import type { Drawing } from '../drawing/drawing.ts'
+import type { Step } from '../plan/plan.ts'
 
 /** What goes to the bench and stays with the machine: a plain model, of which every printer is a pure function. Its words are not yet escaped for any page. */
 export interface Sheet {

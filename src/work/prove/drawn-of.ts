@@ -11,6 +11,9 @@ type Circuit = NonNullable<Job['circuit']>
 /** Nobody takes a wire of four times the resistance, or of a quarter, for the one that was drawn. */
 const MOST_RATIO = 4
 
+/** What opens by itself at too much current. */
+const PROTECTOR = /\b(fuse|breaker)\b/i
+
 /** The circuit of a job, as faults are looked for in it. */
 export function drawnOf({ source, runs, loads }: Circuit): Drawn {
   return {
@@ -22,7 +25,8 @@ export function drawnOf({ source, runs, loads }: Circuit): Drawn {
       from,
       to,
       wire: wire === null ? null : silently(() => wireOf(wire)),
-      through: through.map(({ what }) => what)
+      through: through.map(({ what }) => what),
+      protects: through.some(({ what }) => PROTECTOR.test(what))
     })),
     loads: loads.map(({ heater, from, to }) => ({ id: heaterId(heater), name: heater, from, to }))
   }

@@ -20,10 +20,16 @@ export function cutsOf({ circuit }: Pick<Job, 'circuit'>): readonly Cut[] {
   )
 }
 
-/** What each size comes to in all, in the order of first use. */
-export function reelsOf(cuts: readonly Cut[]): readonly { readonly size: string; readonly pieces: number; readonly totalM: number }[] {
+/** What one size of wire comes to. */
+export interface Reel {
+  readonly size: string
+  readonly pieces: number
+  readonly totalM: number
+}
+
+export function reelsOf(cuts: readonly Cut[]): readonly Reel[] {
   return [...new Set(cuts.map(({ size }) => size))].map(size => {
-    const pieces = cuts.filter(cut => cut.size === size)
-    return { size, pieces: pieces.length, totalM: pieces.reduce((sum, { cutM }) => sum + cutM, 0) }
+    const own = cuts.filter(cut => cut.size === size)
+    return { size, pieces: own.length, totalM: own.reduce((sum, { cutM }) => sum + cutM, 0) }
   })
 }

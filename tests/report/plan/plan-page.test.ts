@@ -1,7 +1,7 @@
 // snapshot: the plan of both example jobs, at two widths; and laws of the page
 import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
-import stringWidth from 'string-width'
+import stringWidth from 'fast-string-width'
 import { describe, expect, it } from 'vitest'
 import { planDocument } from '../../../src/report/plan/plan-answer.ts'
 import { planPage } from '../../../src/report/plan/plan-page.ts'

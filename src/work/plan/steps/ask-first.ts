@@ -40,10 +40,15 @@ function wayBack({ job, holes }: JudgedJob): readonly Step[] {
     const { majorMm, wallLeastMm } = silently(() => insertFor(thread))
     const left = ofResult(result('hole.wall-left'))
     const wall = left === null ? 'measure the wall beside the hole' : `${left.text} is left beside the thread`
-    return step('ask first', place, `way back: a wire thread insert, its hole ${showNumber(majorMm, 'depth-up')} mm; it wants this wall: ${wall}`, {
-      figure: ofNumber('wallLeastMm', `least wall for an insert for ${thread.name}`, wallLeastMm, 'depth-up'),
-      blank: `insert for ${thread.name}`,
-      source: 'wire-insert'
-    })
+    return step(
+      'ask first',
+      place,
+      `way back: a wire thread insert, its hole ${showNumber(majorMm, 'depth-up')} mm; it wants this wall: ${wall}`,
+      {
+        figure: ofNumber('wallLeastMm', `least wall for an insert for ${thread.name}`, wallLeastMm, 'depth-up'),
+        blank: `insert for ${thread.name}`,
+        source: 'wire-insert'
+      }
+    )
   })
 }

@@ -1,6 +1,6 @@
 import { showMetricAndInch } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
-import { PROTECTOR_PLACES, type PlaceRule } from '../../../trade/circuit/protection-place.ts'
+import { type PlaceRule, PROTECTOR_PLACES } from '../../../trade/circuit/protection-place.ts'
 import { type Device, devicesOf } from '../../wiring/devices.ts'
 import { ofNumber, written } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'

@@ -16,7 +16,8 @@ export const drilling: HoleStepsOf = (hole, { job }) => {
     ...drillsMm(hole).map((drillMm, i) =>
       step('drill', place, `open the hole with this drill, point ${point}°, to the stop; out often for the chips`, {
         figure: inBoth(ofNumber('drillMm', 'drill', drillMm), 'drill'),
-        caution: i === 0 ? 'square to the face; hold it back: an old hole pulls the drill in' : 'set the same stop on this drill before it turns'
+        caution:
+          i === 0 ? 'square to the face; hold it back: an old hole pulls the drill in' : 'set the same stop on this drill before it turns'
       })
     ),
     step('drill', place, `clear the chips and measure the depth at the tip: ${most} mm at most`, {
@@ -30,6 +31,6 @@ export const drilling: HoleStepsOf = (hole, { job }) => {
 /** Those between the old hole and the last drill, and the last drill. */
 function drillsMm(hole: HoleInWork): readonly number[] {
   const drillMm = drillMmOf(hole)
-  const between = stepDrills({ foundDiameterMm: hole.hole.found.diameter.value, drillMm, system: hole.part.thread.system })
+  const between = stepDrills({ foundDiameterMm: hole.hole.found.diameter.low, drillMm, system: hole.part.thread.system })
   return [...between.map(({ drill }) => drill.diameterMm), drillMm]
 }

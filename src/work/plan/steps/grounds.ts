@@ -27,9 +27,14 @@ function metals({ holes }: Job): readonly Step[] {
   return alloys.map(alloy => {
     const family = alloy === null ? undefined : alloyFamily(alloy)
     if (family === undefined)
-      return step('wire', '', `before a casting is used as a ground, ask what it is made of${alloy === null ? '' : `: ${alloy} does not tell`}`, {
-        caution: GROUND_METALS.magnesium.says
-      })
+      return step(
+        'wire',
+        '',
+        `before a casting is used as a ground, ask what it is made of${alloy === null ? '' : `: ${alloy} does not tell`}`,
+        {
+          caution: GROUND_METALS.magnesium.says
+        }
+      )
     return step('wire', '', `${alloy} as a ground: ${metalText(GROUND_METALS[family])}`, { source: GROUND_METALS[family].source.id })
   })
 }

@@ -9,7 +9,9 @@ import { type CutTap, tapsOf } from '../taps-of.ts'
 /** Each tap in its turn, counted: a tap is stopped by its turns and not by feel. */
 export const tapping: HoleStepsOf = hole => {
   const taps = tapsOf(hole)
-  return taps.length === 0 ? undefined : [fluid(hole), ...taps.flatMap((tap, i) => tapped(tap, hole, i === 0)), ...depth(taps.at(-1)!, hole)]
+  return taps.length === 0
+    ? undefined
+    : [fluid(hole), ...taps.flatMap((tap, i) => tapped(tap, hole, i === 0)), ...depth(taps.at(-1)!, hole)]
 }
 
 function fluid({ place, hole }: HoleInWork): Step {
@@ -28,11 +30,16 @@ function tapped({ name, turns, chamferTurns }: CutTap, { place, part }: HoleInWo
       figure,
       caution: first ? 'start it square, look from two sides' : 'start it by hand in the thread that is there'
     }),
-    step('tap', place, `${name} tap: ${turn(forwardTurns)} on, ${turn(backTurns)} back; after these turns out of the hole, and clear the chips`, {
-      figure: ofNumber('clearTurns', `clear the chips, ${name} tap`, clearTurns, 'turns'),
-      caution: 'a tap that springs is about to break: back it off, clear, look',
-      source: HAND_TAPPING_SOURCE.id
-    })
+    step(
+      'tap',
+      place,
+      `${name} tap: ${turn(forwardTurns)} on, ${turn(backTurns)} back; after these turns out of the hole, and clear the chips`,
+      {
+        figure: ofNumber('clearTurns', `clear the chips, ${name} tap`, clearTurns, 'turns'),
+        caution: 'a tap that springs is about to break: back it off, clear, look',
+        source: HAND_TAPPING_SOURCE.id
+      }
+    )
   ]
 }
 

@@ -1,11 +1,11 @@
 import { showNumber } from '../../../quantity/show.ts'
 import { ACROSS, type Drawing, type Shape } from '../../../report/drawing/drawing.ts'
+import { dot, line, outline, words } from '../../../report/drawing/paper.ts'
 import { BUS } from '../../job/circuit-fit-of.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
 import type { Points } from '../../job/points.ts'
 import { ofBounded, ofResult } from '../../plan/figure.ts'
 import { type FeedPath, feedPath, type Stretch } from './feed-path.ts'
-import { dot, line, outline, words } from '../../../report/drawing/paper.ts'
 
 type Circuit = NonNullable<JudgedJob['job']['circuit']>
 type Load = Circuit['loads'][number]
@@ -51,7 +51,11 @@ function heightOf(i: number): number {
 function point(name: string, i: number, { points }: Points): readonly Shape[] {
   const volts = points.find(one => one.name === name)
   const text = volts === undefined ? '' : ofBounded('pointV', name, volts.pointV).text
-  return [dot('wire', [X, heightOf(i)], 4), words([X + 14, heightOf(i) - 1], text, { bold: true, room: 180 }), words([X + 14, heightOf(i) + 12], name, { room: 180 })]
+  return [
+    dot('wire', [X, heightOf(i)], 4),
+    words([X + 14, heightOf(i) - 1], text, { bold: true, room: 180 }),
+    words([X + 14, heightOf(i) + 12], name, { room: 180 })
+  ]
 }
 
 /** A run: its wire, what it passes, its current. */
@@ -70,7 +74,16 @@ function joined({ run, against }: Stretch, i: number, { runs }: Circuit, { runs:
   return [
     line('wire', [X, heightOf(i)], [X, heightOf(i + 1)]),
     ...told.map((text, k) => words([X - 14, first + k * 13], text, { anchor: 'end', room: X - 14 })),
-    ...(through.length === 0 ? [] : [outline('load', [[X - 4, middle - 8], [X + 4, middle - 8], [X + 4, middle + 8], [X - 4, middle + 8]])]),
+    ...(through.length === 0
+      ? []
+      : [
+          outline('load', [
+            [X - 4, middle - 8],
+            [X + 4, middle - 8],
+            [X + 4, middle + 8],
+            [X - 4, middle + 8]
+          ])
+        ]),
     words([X + 60, middle + 4], `↓ ${amps}`, { room: 120 })
   ]
 }
@@ -81,7 +94,12 @@ function heater({ heater }: Load, i: number, { result }: JudgedJob): readonly Sh
   const amps = ofResult(result(`circuit.${heater}:drop.current`))
   return [
     line('wire', [X, heightOf(i)], [X, heightOf(i + 1)]),
-    outline('load', [[X - 7, middle - 12], [X + 7, middle - 12], [X + 7, middle + 12], [X - 7, middle + 12]]),
+    outline('load', [
+      [X - 7, middle - 12],
+      [X + 7, middle - 12],
+      [X + 7, middle + 12],
+      [X - 7, middle + 12]
+    ]),
     words([X - 14, middle + 4], heater, { anchor: 'end', bold: true, room: X - 14 }),
     words([X + 60, middle + 4], `↓ ${amps?.text ?? ''}, ${watts?.text ?? ''}`, { bold: true, room: 130 })
   ]

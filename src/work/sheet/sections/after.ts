@@ -1,7 +1,7 @@
-import { BLANK, type Cell } from '../../../report/sheet/sheet.ts'
 import type { Step } from '../../../report/plan/plan.ts'
-import { stepsOf } from '../../plan/steps.ts'
+import { BLANK, type Cell } from '../../../report/sheet/sheet.ts'
 import { withBand } from '../../plan/figure.ts'
+import { stepsOf } from '../../plan/steps.ts'
 import { type SectionOf, table } from '../section.ts'
 
 const LATE: readonly Step['part'][] = ['fit', 'wire', 'close', 'first run']
@@ -15,5 +15,10 @@ export const after: SectionOf = judged => {
 }
 
 function rowOf({ blank, figure, thing }: Step): readonly Cell[] {
-  return [thing === '' ? (blank ?? '') : `${thing}: ${blank ?? ''}`, figure === null ? 'write what is there' : withBand(figure), BLANK, BLANK]
+  return [
+    thing === '' ? (blank ?? '') : `${thing}: ${blank ?? ''}`,
+    figure === null ? 'write what is there' : withBand(figure),
+    BLANK,
+    BLANK
+  ]
 }

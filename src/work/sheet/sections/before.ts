@@ -8,13 +8,10 @@ export const before: SectionOf = ({ job }) => {
   const things = [...new Set(measured.map(({ path }) => thingOf(path).thing))]
   if (things.length === 0) return undefined
   const tables = things.map(thing =>
-    table(
-      thing,
-      ['what', 'how', 'the job says', 'as found'],
-      measured.filter(({ path }) => thingOf(path).thing === thing).map(rowOf)
-    )
+    table(thing, ['what', 'how', 'the job says', 'as found'], measured.filter(({ path }) => thingOf(path).thing === thing).map(rowOf))
   )
-  const text = 'Measure again what the job says, and for the first time what it does not. Anything else than the job says: work it out anew.'
+  const text =
+    'Measure again what the job says, and for the first time what it does not. Anything else than the job says: work it out anew.'
   return { id: 'before', heading: 'Before: measure and write down', blocks: [{ kind: 'text', text }, ...tables] }
 }
 
@@ -22,5 +19,10 @@ function rowOf(one: JobField): readonly Cell[] {
   const { path, field } = one
   const assumed = assumedWhy(one)
   const given = valueText(one) || 'not given'
-  return [`${thingOf(path).rest}: ${field.says}`, field.measure ?? '', assumed === undefined ? given : `${given}, assumed: ${assumed}`, BLANK]
+  return [
+    `${thingOf(path).rest}: ${field.says}`,
+    field.measure ?? '',
+    assumed === undefined ? given : `${given}, assumed: ${assumed}`,
+    BLANK
+  ]
 }

@@ -1,7 +1,7 @@
 import type { Block } from '../../../report/sheet/sheet.ts'
+import { ofBounded, withBand } from '../../plan/figure.ts'
 import { drawingsOf } from '../drawings/list.ts'
 import { type SectionOf, table } from '../section.ts'
-import { ofBounded, withBand } from '../../plan/figure.ts'
 
 /** Every drawing, and the voltages of all points in full. */
 export const drawings: SectionOf = judged => {

@@ -1,5 +1,5 @@
 import type { BigNumber, Block } from '../../../report/sheet/sheet.ts'
-import type { HoleInWork, JudgedJob } from '../../job/judged-job.ts'
+import type { HoleInWork } from '../../job/judged-job.ts'
 import { drillMmOf } from '../../plan/drill-of.ts'
 import { inBoth, ofGiven, ofNumber, ofResult } from '../../plan/figure.ts'
 import { tapsOf } from '../../plan/taps-of.ts'
@@ -7,12 +7,12 @@ import type { SectionOf } from '../section.ts'
 
 /** The numbers that are set and counted, large enough to read with both hands full. */
 export const during: SectionOf = judged => {
-  const blocks = judged.holes.flatMap(hole => numbersOf(hole, judged))
+  const blocks = judged.holes.flatMap(numbersOf)
   return blocks.length === 0 ? undefined : { id: 'during', heading: 'During: stop, turns, torque', blocks }
 }
 
-function numbersOf(hole: HoleInWork, judged: JudgedJob): readonly Block[] {
-  const numbers = [...drill(hole), ...turns(hole, judged), ...seat(hole), ...torque(hole)]
+function numbersOf(hole: HoleInWork): readonly Block[] {
+  const numbers = [...drill(hole), ...turns(hole), ...seat(hole), ...torque(hole)]
   return numbers.length === 0 ? [] : [{ kind: 'numbers', caption: hole.place, numbers }]
 }
 
@@ -26,7 +26,7 @@ function drill({ hole, part, result }: HoleInWork): readonly BigNumber[] {
   ]
 }
 
-function turns(hole: HoleInWork, judged: JudgedJob): readonly BigNumber[] {
+function turns(hole: HoleInWork): readonly BigNumber[] {
   return tapsOf(hole).flatMap(({ name, turns, depth }) => {
     const count = ofResult(turns, 'turns-down')
     const thread = ofResult(depth, 'depth-down')
@@ -39,10 +39,18 @@ function turns(hole: HoleInWork, judged: JudgedJob): readonly BigNumber[] {
 function seat({ hole, result }: HoleInWork): readonly BigNumber[] {
   const count = ofResult(result('seat.turns-to-shoulder'), 'turns')
   const under = hole['under-shoulder'].map(({ what }) => what).join(' and ')
-  return count === null ? [] : [{ value: count.text, name: 'by hand to the shoulder', says: under === '' ? 'on the bare shoulder' : `with ${under} under it` }]
+  return count === null
+    ? []
+    : [{ value: count.text, name: 'by hand to the shoulder', says: under === '' ? 'on the bare shoulder' : `with ${under} under it` }]
 }
 
 function torque({ part }: HoleInWork): readonly BigNumber[] {
   if (part.torque === null) return []
-  return [{ value: ofGiven('cardNm', '', part.torque.card).text, name: 'torque', says: `on ${part.torque.threads ?? 'what the card means by its'} threads` }]
+  return [
+    {
+      value: ofGiven('cardNm', '', part.torque.card).text,
+      name: 'torque',
+      says: `on ${part.torque.threads ?? 'what the card means by its'} threads`
+    }
+  ]
 }

@@ -1,5 +1,5 @@
-import type { Block, Notice } from '../../../report/sheet/sheet.ts'
 import type { JobAnswer } from '../../../report/jobs-answer.ts'
+import type { Block, Notice } from '../../../report/sheet/sheet.ts'
 import { cautionsOf } from '../../plan/cautions.ts'
 import { scrapsOf } from '../../plan/scraps/list.ts'
 import type { SectionOf } from '../section.ts'
@@ -25,5 +25,11 @@ function tightest(judged: Parameters<SectionOf>[0]): readonly Block[] {
   const [scrap] = scrapsOf(judged)
   if (scrap === undefined) return []
   const { figure, thing, says } = scrap
-  return [{ kind: 'numbers', caption: 'The number that scraps the part first', numbers: [{ value: figure.text, name: `${thing}: ${figure.name}`, says }] }]
+  return [
+    {
+      kind: 'numbers',
+      caption: 'The number that scraps the part first',
+      numbers: [{ value: figure.text, name: `${thing}: ${figure.name}`, says }]
+    }
+  ]
 }

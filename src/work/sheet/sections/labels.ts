@@ -1,6 +1,6 @@
 import { BLANK, type Cell } from '../../../report/sheet/sheet.ts'
-import { devicesOf } from '../../wiring/devices.ts'
 import { cutsOf } from '../../wiring/cuts.ts'
+import { devicesOf } from '../../wiring/devices.ts'
 import { type SectionOf, table, tableOrNone } from '../section.ts'
 
 /** What stands on switches, fuses and wires. */

@@ -1,7 +1,7 @@
 import { inUnit } from '../../../quantity/in-unit.ts'
 import { showNumber } from '../../../quantity/show.ts'
-import { BLANK, type Cell } from '../../../report/sheet/sheet.ts'
 import { valueText } from '../../../report/figures.ts'
+import { BLANK, type Cell } from '../../../report/sheet/sheet.ts'
 import { everywhere, type HoleInWork, type JudgedJob } from '../../job/judged-job.ts'
 import { type SectionOf, table, tableOrNone } from '../section.ts'
 
@@ -14,7 +14,11 @@ export const mass: SectionOf = judged => {
     ...(judged.job.circuit === null ? [] : [['wire, terminals, fuse, switch', BLANK, BLANK, BLANK, 'in'] as const]),
     ['metal drilled out', 'left out: grams', '', '', 'out']
   ]
-  return { id: 'mass', heading: 'Mass record', blocks: [table('Mass', columns, rows), ...tableOrNone('New totals', ['what', 'value'], totals(judged))] }
+  return {
+    id: 'mass',
+    heading: 'Mass record',
+    blocks: [table('Mass', columns, rows), ...tableOrNone('New totals', ['what', 'value'], totals(judged))]
+  }
 }
 
 function rowOf({ place, hole, part }: HoleInWork): readonly Cell[] {

@@ -8,9 +8,14 @@ import { type SectionOf, table } from '../section.ts'
 export const material: SectionOf = judged => {
   const rows = [...parts(judged), ...tools(judged), ...devices(judged)]
   if (rows.length === 0) return undefined
-  const text = 'One spare of each fuse rating, or half as many as are fitted, is what 14 CFR 27.1357 asks for; elsewhere the code of the place.'
+  const text =
+    'One spare of each fuse rating, or half as many as are fitted, is what 14 CFR 27.1357 asks for; elsewhere the code of the place.'
   const note = devicesOf(judged.job).some(({ does }) => does === 'protects') ? [{ kind: 'text', text } as const] : []
-  return { id: 'material', heading: 'Material and spares', blocks: [table('Material', ['what', 'how many', 'spare', 'for'], rows), ...note] }
+  return {
+    id: 'material',
+    heading: 'Material and spares',
+    blocks: [table('Material', ['what', 'how many', 'spare', 'for'], rows), ...note]
+  }
 }
 
 function parts({ holes }: JudgedJob): readonly (readonly string[])[] {
@@ -26,7 +31,9 @@ function lubricant(what: string | null, place: string): readonly (readonly strin
 }
 
 function tools({ holes }: JudgedJob): readonly (readonly string[])[] {
-  const drills = holes.map(({ hole, part }) => `drill ${ofNumber('drillMm', '', drillMmOf({ hole, part }), 'drill').text}, point ${hole.drill.point.value}°`)
+  const drills = holes.map(
+    ({ hole, part }) => `drill ${ofNumber('drillMm', '', drillMmOf({ hole, part }), 'drill').text}, point ${hole.drill.point.value}°`
+  )
   const taps = holes.map(({ part }) => `taps ${part.thread.name}`)
   const inserts = holes.map(({ part }) => `repair insert for ${part.thread.name}`)
   return [

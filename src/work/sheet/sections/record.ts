@@ -12,7 +12,7 @@ export const record: SectionOf = judged => {
   const rows: readonly (readonly Cell[])[] = [
     ['machine, serial number, hours', BLANK],
     ['work', answer.title],
-    ...judged.holes.map(hole => [hole.place, done(hole, judged)] as const),
+    ...judged.holes.map(hole => [hole.place, done(hole)] as const),
     ...wiring(judged),
     ['parts fitted: part and serial numbers', BLANK],
     ['parts taken out: part and serial numbers', BLANK],
@@ -21,7 +21,11 @@ export const record: SectionOf = judged => {
     ['where this departs from the plan, and why', BLANK],
     ['next inspection: what, and when', job.record['next-inspection'] ?? BLANK]
   ]
-  return { id: 'record', heading: 'Record', blocks: [table('What was done', ['what', 'entry'], rows), signatures(judged), { kind: 'text', text: COVERS }] }
+  return {
+    id: 'record',
+    heading: 'Record',
+    blocks: [table('What was done', ['what', 'entry'], rows), signatures(judged), { kind: 'text', text: COVERS }]
+  }
 }
 
 const COVERS =
@@ -37,7 +41,7 @@ function signatures({ job: { record, 'ask-first': ask } }: JudgedJob) {
 }
 
 /** The planned figures: what came out otherwise is written beside them. */
-function done(hole: HoleInWork, judged: JudgedJob): string {
+function done(hole: HoleInWork): string {
   const stop = ofResult(hole.result('hole.tip-depth'), 'depth-down')
   const thread = ofResult(tapsOf(hole).at(-1)?.depth, 'depth-down')
   const drill = ofNumber('drillMm', '', drillMmOf(hole), 'drill')
