@@ -28,7 +28,7 @@ export type Shape =
       readonly bold: boolean
     }
 
-/** Lines and words on a paper of so many units; a printed unit is half a millimetre. */
+/** Lines and words on a paper of so many units; on paper 2.5 units are a millimetre. */
 export interface Drawing {
   readonly id: string
   readonly title: string
@@ -41,6 +41,6 @@ export interface Drawing {
   readonly shapes: readonly Shape[]
 }
 
-/** Width of every drawing: a small telephone shows it unit for pixel, and on A4 it is 170 mm. */
+/** Width of every drawing: a small telephone shows it unit for pixel, and on A4 it is 136 mm. */
 export const ACROSS = 340
-export const UNITS_PER_PRINTED_MM = 2
+export const UNITS_PER_PRINTED_MM = 2.5

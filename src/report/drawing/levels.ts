@@ -1,3 +1,4 @@
+import { clippedLines } from './clipped.ts'
 import type { Shape } from './drawing.ts'
 import { line, words } from './paper.ts'
 
@@ -10,28 +11,33 @@ export interface Level {
   readonly fromX: number
 }
 
-/** Two lines of words and a gap. */
-const PITCH = 27
+/** The number above its line; each line of its name below; a gap. */
+const ABOVE = 14
+const LINE = 12
+const GAP = 5
 
 /** Levels in a column at one edge: each has a line to its depth, and none stands on another. */
 export function levels(side: 'left' | 'right', across: number, all: readonly Level[], room: number): readonly Shape[] {
-  const sorted = all.toSorted((a, b) => a.y - b.y)
-  const placed = spread(sorted.map(({ y }) => y))
-  return sorted.flatMap(({ y, value, name, fromX }, i) => {
+  const sorted = all.toSorted((a, b) => a.y - b.y).map(level => ({ ...level, lines: clippedLines(level.name, { room, bold: false }) }))
+  const placed = spread(sorted.map(({ y, lines }) => ({ y, below: lines.length * LINE + GAP })))
+  const [edge, inner, bend] = side === 'left' ? [0, room, room + 6] : [across, across - room, across - room - 6]
+  const anchor = side === 'left' ? 'start' : 'end'
+  return sorted.flatMap(({ y, value, lines, fromX }, i) => {
     const at = placed[i]!
-    const [edge, inner, anchor] = side === 'left' ? [0, room, 'start' as const] : [across, across - room, 'end' as const]
-    const bend = side === 'left' ? inner + 4 : inner - 4
     return [
       line('measure', [fromX, y], [bend, y], [inner, at], [edge, at]),
       words([edge, at - 3], value, { anchor, bold: true, room }),
-      words([edge, at + 11], name, { anchor, room })
+      ...lines.map((text, k) => words([edge, at + 10 + k * LINE], text, { anchor, room }))
     ]
   })
 }
 
 /** Heights that keep their order and their distance, each as near to where it belongs as those above let it be. */
-export function spread(heights: readonly number[]): readonly number[] {
+export function spread(wanted: readonly { readonly y: number; readonly below: number }[]): readonly number[] {
   const placed: number[] = []
-  for (const y of heights) placed.push(Math.max(y, (placed.at(-1) ?? Number.NEGATIVE_INFINITY) + PITCH))
+  for (const [i, { y }] of wanted.entries()) {
+    const free = i === 0 ? Number.NEGATIVE_INFINITY : placed[i - 1]! + wanted[i - 1]!.below + ABOVE
+    placed.push(Math.max(y, free))
+  }
   return placed
 }

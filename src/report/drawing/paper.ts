@@ -23,7 +23,7 @@ interface Words {
 
 /** Words at a place, cut to the room there is. */
 export function words(at: Spot, text: string, { anchor = 'start', bold = false, room = 340 }: Words = {}): Shape {
-  return { shape: 'text', at, text: clipped(text, room), anchor, bold }
+  return { shape: 'text', at, text: clipped(text, { room, bold }), anchor, bold }
 }
 
 /** The head of an arrow whose point is at `at` and which comes from `from`. */

@@ -1,4 +1,5 @@
 import { showNumber } from '../../quantity/show.ts'
+import { widthOf } from './clipped.ts'
 import { ACROSS, type Drawing, type Shape, type Spot } from './drawing.ts'
 import { type Level, levels } from './levels.ts'
 import { line, measure, outline, words } from './paper.ts'
@@ -7,9 +8,11 @@ import { depthAt, type Extent, extentOf, type Mark, type Outline, type Section, 
 
 /** Room that the names on both sides leave, and the greatest height. */
 const NAMES = 84
-const ROOM = { across: ACROSS - 2 * NAMES - 8, down: 430 }
-/** Above the face: two rows of diameters. */
-const ABOVE = 44
+const ROOM = { across: ACROSS - 2 * NAMES - 12, down: 250 }
+/** Above the face: three rows of diameters. */
+const ROW = 17
+const ABOVE = 3 * ROW + 10
+/** Room of the bar below everything. */
 const BELOW = 34
 
 /** Where a place of the casting stands on the paper: millimetres from the axis to the right, and below the face. */
@@ -18,7 +21,6 @@ interface Frame {
   readonly extent: Extent
   readonly unitsPerMm: number
   readonly scale: string
-  readonly down: number
 }
 
 /** A section as lines and words, to scale, its depths named on both sides. */
@@ -35,10 +37,10 @@ export function sectionDrawing(section: Section, id: string): Drawing {
     line('axis', frame.at(0, frame.extent.topMm - 1), frame.at(0, depthAt(drilled, 0) + 2)),
     ...diameters(section, frame),
     ...leftOver(section, frame),
-    ...marks(section, frame),
-    ...bar(frame)
+    ...marks(section, frame)
   ]
-  return { id, title, says, scale: frame.scale, across: ACROSS, down: frame.down, shapes }
+  const down = Math.max(...shapes.map(lowestOf)) + BELOW
+  return { id, title, says, scale: frame.scale, across: ACROSS, down, shapes: [...shapes, ...bar(frame, down)] }
 }
 
 function frameFor(section: Section): Frame {
@@ -47,7 +49,7 @@ function frameFor(section: Section): Frame {
   const { unitsPerMm, text: scale } = scaleFor({ acrossMm: 2 * halfMm, downMm: extent.bottomMm - extent.topMm }, ROOM)
   const face = ABOVE - extent.topMm * unitsPerMm
   const at = (acrossMm: number, belowMm: number): Spot => [ACROSS / 2 + acrossMm * unitsPerMm, face + belowMm * unitsPerMm]
-  return { at, extent, unitsPerMm, scale, down: face + extent.bottomMm * unitsPerMm + BELOW }
+  return { at, extent, unitsPerMm, scale }
 }
 
 /** Broken off where it goes on; an edge where it ends. */
@@ -99,15 +101,16 @@ function diameters({ drilled, found, thread: cut, part: seated }: Section, { at,
   const [x, top] = at(0, extent.topMm)
   if (seated !== null)
     return [words([x, top - 8], `${showNumber(seated.stackMm, 'depth')} under the shoulder`, { anchor: 'middle', bold: true })]
-  const across = (half: number, up: number, text: string): readonly Shape[] => {
-    const [left, right, y] = [at(-half, 0)[0], at(half, 0)[0], top - up]
-    const ends = [left, right].map(end => line('measure', [end, top - 2], [end, y - 3]))
-    return [...ends, ...measure([left, y], [right, y]), words([x, y - 4], text, { anchor: 'middle' })]
+  const across = (half: number, row: number, text: string): readonly Shape[] => {
+    const [left, right, y] = [at(-half, 0)[0], at(half, 0)[0], top - row * ROW]
+    const ends = [left, right].map(end => line('measure', [end, top - 2], [end, y - 4]))
+    return [...ends, ...measure([left, y], [right, y]), words([right + 5, y + 4], text)]
   }
   const [drill, was] = [wall(drilled), wall(found)]
   return [
-    ...across(drill, 8, `drill ${showNumber(2 * drill, 'drill')}, was ${showNumber(2 * was, 'drill')}`),
-    ...(cut === null ? [] : across(cut.majorMm / 2, 27, `thread ${showNumber(cut.majorMm, 'plain')}`))
+    ...across(was, 1, `found ${showNumber(2 * was, 'drill')}`),
+    ...across(drill, 2, `drill ${showNumber(2 * drill, 'drill')}`),
+    ...(cut === null ? [] : across(cut.majorMm / 2, 3, `thread ${showNumber(cut.majorMm, 'plain')}`))
   ]
 }
 
@@ -123,10 +126,11 @@ function leftOver({ drilled, backMm, part: seated }: Section, { at }: Frame): re
   if (bottom[1] - top[1] < 20) return []
   const text = `${showNumber(backMm - tipMm, 'depth-down')} left`
   const y = (top[1] + bottom[1]) / 2 + 4
+  const end = top[0] + 9 + widthOf(text, true)
   const ground = outline('plate', [
     [top[0] + 3, y - 11],
-    [top[0] + 10 + text.length * 6, y - 11],
-    [top[0] + 10 + text.length * 6, y + 4],
+    [end, y - 11],
+    [end, y + 4],
     [top[0] + 3, y + 4]
   ])
   return [...measure(top, bottom), ground, words([top[0] + 6, y], text, { bold: true })]
@@ -153,8 +157,14 @@ function levelOf({ depthMm, text }: Mark, side: 'left' | 'right', { drilled, fou
   return { y, value, name, fromX }
 }
 
+/** How far down a shape reaches. */
+function lowestOf(shape: Shape): number {
+  if (shape.shape === 'path') return Math.max(...shape.spots.map(([, y]) => y))
+  return shape.at[1]
+}
+
 /** A length to hold a rule against. */
-function bar({ unitsPerMm, down }: Frame): readonly Shape[] {
+function bar({ unitsPerMm }: Frame, down: number): readonly Shape[] {
   const [y, lengthMm] = [down - 10, [5, 10, 50, 100, 500].find(mm => mm * unitsPerMm >= 30) ?? 1000]
   const end = 1 + lengthMm * unitsPerMm
   return [

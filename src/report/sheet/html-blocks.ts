@@ -4,7 +4,8 @@ import { verdictWord } from '../findings-text.ts'
 import type { Step } from '../plan/plan.ts'
 import { sourceNote } from '../plan/source-note.ts'
 import { html } from './escape.ts'
-import type { BigNumber, Block, Cell, Notice, SheetTable, StepGroup } from './sheet.ts'
+import { PEN, tableHtml } from './html-table.ts'
+import type { BigNumber, Block, Notice, StepGroup } from './sheet.ts'
 
 /** One block of a section as HTML. */
 export function blockHtml(block: Block): string {
@@ -36,28 +37,14 @@ function noticeHtml({ level, head, says, change }: Notice): string {
 }
 
 function numberHtml({ value, name, says }: BigNumber): string {
-  return `<div class="number"><dt>${html(name)}</dt><dd class="big">${html(value)}</dd><dd class="says">${html(says)}</dd></div>`
+  return `<div class="number"><dt>${html(name)}</dt><dd class="big">${bigHtml(value)}</dd><dd class="says">${html(says)}</dd></div>`
 }
 
-/** The roles are said aloud: on a narrow screen the rows stand as blocks, and a browser would forget that they are rows. */
-function tableHtml({ caption, columns, rows }: SheetTable): string {
-  const head = columns.map(name => `<th scope="col" role="columnheader">${html(name)}</th>`).join('')
-  const body = rows.map(row => `<tr role="row">${row.map((cell, i) => cellHtml(cell, columns[i] ?? '', i === 0)).join('')}</tr>`).join('\n')
-  return `<table role="table"><caption>${html(caption)}</caption>
-<thead role="rowgroup"><tr role="row">${head}</tr></thead>
-<tbody role="rowgroup">
-${body}
-</tbody></table>`
+/** The same in another unit stands smaller, below. */
+function bigHtml(value: string): string {
+  const [, number, also] = /^(.*\S) (\([^()]*\))$/.exec(value) ?? []
+  return number === undefined || also === undefined ? html(value) : `${html(number)}<span class="also">${html(also)}</span>`
 }
-
-function cellHtml(cell: Cell, label: string, heads: boolean): string {
-  if (heads) return `<th scope="row" role="rowheader">${typeof cell === 'string' ? html(cell) : PEN}</th>`
-  return typeof cell === 'string'
-    ? `<td role="cell" data-label="${html(label)}">${html(cell)}</td>`
-    : `<td role="cell" class="blank" data-label="${html(label)}">${PEN}</td>`
-}
-
-const PEN = '<span class="unseen">to be written in</span>'
 
 function groupHtml({ heading, start, steps }: StepGroup): string {
   return `<h3>${html(heading)}</h3>\n<ol class="steps" role="list" start="${start}">\n${steps.map((step, i) => stepHtml(step, start + i)).join('\n')}\n</ol>`

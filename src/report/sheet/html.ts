@@ -22,6 +22,7 @@ export function sheetHtml(sheet: Sheet): string {
 <h1>${html(title)}</h1>
 <p class="about">${html(file)}, practice: ${html(practice)}</p>
 ${notice(verdict)}
+<nav aria-label="Parts of this sheet"><ul>${sections.map(({ id, heading }) => `<li><a href="#${id}">${html(heading)}</a></li>`).join('')}</ul></nav>
 </header>
 <main>
 ${sections.map(sectionHtml).join('\n')}

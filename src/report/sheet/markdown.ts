@@ -2,7 +2,7 @@ import { verdictWord } from '../findings-text.ts'
 import type { Step } from '../plan/plan.ts'
 import { sourceNote } from '../plan/source-note.ts'
 import { markdown } from './escape.ts'
-import type { Block, Cell, Notice, Section, Sheet, SheetTable } from './sheet.ts'
+import { type Block, type Cell, type Notice, readOf, type Section, type Sheet, type SheetTable } from './sheet.ts'
 
 /** The same sheet as Markdown. A drawing is told in words. */
 export function sheetMarkdown({ title, file, practice, verdict, sections }: Sheet): string {
@@ -47,7 +47,9 @@ function tableText({ caption, columns, rows }: SheetTable): string {
 }
 
 function cellText(cell: Cell): string {
-  return typeof cell === 'string' ? markdown(cell) : '\\_\\_\\_\\_\\_\\_\\_\\_'
+  const read = readOf(cell)
+  if (read === null) return '\\_\\_\\_\\_\\_\\_\\_\\_'
+  return read.note === '' ? markdown(read.text) : `${markdown(read.text)} (${markdown(read.note)})`
 }
 
 function stepsText(steps: readonly Step[], start: number): string {

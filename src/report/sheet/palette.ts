@@ -5,6 +5,8 @@ export interface Palette {
   readonly ink: string
   readonly soft: string
   readonly line: string
+  /** Between rows: seen, and no more. */
+  readonly hair: string
   readonly fail: string
   readonly 'fail-ground': string
   readonly caution: string
@@ -22,6 +24,7 @@ export const LIGHT: Palette = {
   ink: '#14171c',
   soft: '#474e59',
   line: '#6b7280',
+  hair: '#c4c8cf',
   fail: '#8f1313',
   'fail-ground': '#fdeaea',
   caution: '#6b4500',
@@ -39,6 +42,7 @@ export const DARK: Palette = {
   ink: '#f1f3f5',
   soft: '#b9c0ca',
   line: '#8b93a0',
+  hair: '#454c57',
   fail: '#ffb1b1',
   'fail-ground': '#40181a',
   caution: '#ffd58a',

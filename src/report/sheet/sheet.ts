@@ -50,9 +50,20 @@ export interface SheetTable {
   readonly rows: readonly (readonly Cell[])[]
 }
 
-/** Text, or room for a pen. */
-export type Cell = string | typeof BLANK
+/** Text, text with a word about it, or room for a pen. */
+export type Cell = string | Noted | typeof BLANK
 export const BLANK = { blank: true } as const
+
+export interface Noted {
+  readonly text: string
+  readonly note: string
+}
+
+/** What of a cell is to be read; null where it is left for a pen. */
+export function readOf(cell: Cell): Noted | null {
+  if (typeof cell === 'string') return { text: cell, note: '' }
+  return 'blank' in cell ? null : cell
+}
 
 /** Steps under one heading, numbered on from those before. */
 export interface StepGroup {

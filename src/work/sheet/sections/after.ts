@@ -1,4 +1,5 @@
 import type { Step } from '../../../report/plan/plan.ts'
+import { thingName } from '../../../report/plan/thing-name.ts'
 import { BLANK, type Cell } from '../../../report/sheet/sheet.ts'
 import { withBand } from '../../plan/figure.ts'
 import { stepsOf } from '../../plan/steps.ts'
@@ -16,7 +17,7 @@ export const after: SectionOf = judged => {
 
 function rowOf({ blank, figure, thing }: Step): readonly Cell[] {
   return [
-    thing === '' ? (blank ?? '') : `${thing}: ${blank ?? ''}`,
+    thing === '' ? (blank ?? '') : `${thingName(thing)}: ${blank ?? ''}`,
     figure === null ? 'write what is there' : withBand(figure),
     BLANK,
     BLANK

@@ -1,3 +1,4 @@
+import { thingName } from '../../../report/plan/thing-name.ts'
 import type { BigNumber, Block } from '../../../report/sheet/sheet.ts'
 import type { HoleInWork } from '../../job/judged-job.ts'
 import { drillMmOf } from '../../plan/drill-of.ts'
@@ -13,7 +14,7 @@ export const during: SectionOf = judged => {
 
 function numbersOf(hole: HoleInWork): readonly Block[] {
   const numbers = [...drill(hole), ...turns(hole), ...seat(hole), ...torque(hole)]
-  return numbers.length === 0 ? [] : [{ kind: 'numbers', caption: hole.place, numbers }]
+  return numbers.length === 0 ? [] : [{ kind: 'numbers', caption: thingName(hole.place), numbers }]
 }
 
 function drill({ hole, part, result }: HoleInWork): readonly BigNumber[] {

@@ -1,4 +1,5 @@
 import type { JobAnswer } from '../../../report/jobs-answer.ts'
+import { thingName } from '../../../report/plan/thing-name.ts'
 import type { Block, Notice } from '../../../report/sheet/sheet.ts'
 import { cautionsOf } from '../../plan/cautions.ts'
 import { scrapsOf } from '../../plan/scraps/list.ts'
@@ -17,7 +18,7 @@ function noticesOf({ findings }: JobAnswer): readonly Notice[] {
   return ORDER.flatMap(level =>
     findings
       .filter(({ verdict }) => verdict === level)
-      .map(({ rule, thing, says, change }) => ({ level, head: `${thing}, ${rule}`, says, change }))
+      .map(({ rule, thing, says, change }) => ({ level, head: `${thingName(thing)}, ${rule}`, says, change }))
   )
 }
 
@@ -29,7 +30,7 @@ function tightest(judged: Parameters<SectionOf>[0]): readonly Block[] {
     {
       kind: 'numbers',
       caption: 'The number that scraps the part first',
-      numbers: [{ value: figure.text, name: `${thing}: ${figure.name}`, says }]
+      numbers: [{ value: figure.text, name: `${thingName(thing)}: ${figure.name}`, says }]
     }
   ]
 }

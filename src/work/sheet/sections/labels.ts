@@ -1,3 +1,4 @@
+import { thingName } from '../../../report/plan/thing-name.ts'
 import { BLANK, type Cell } from '../../../report/sheet/sheet.ts'
 import { cutsOf } from '../../wiring/cuts.ts'
 import { devicesOf } from '../../wiring/devices.ts'
@@ -28,6 +29,6 @@ export const labels: SectionOf = judged => {
 function stacks({ holes }: Parameters<SectionOf>[0]): readonly (readonly [string, string])[] {
   return holes.flatMap(({ place, hole }) => {
     const under = hole['under-shoulder'].map(({ what }) => what).join(' and ')
-    return under === '' ? [] : [[`beside ${place}`, `NEVER WITHOUT THE ${under.toUpperCase()}`] as const]
+    return under === '' ? [] : [[`beside ${thingName(place)}`, `NEVER WITHOUT THE ${under.toUpperCase()}`] as const]
   })
 }

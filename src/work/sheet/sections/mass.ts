@@ -1,6 +1,7 @@
 import { inUnit } from '../../../quantity/in-unit.ts'
 import { showNumber } from '../../../quantity/show.ts'
 import { valueText } from '../../../report/figures.ts'
+import { thingName } from '../../../report/plan/thing-name.ts'
 import { BLANK, type Cell } from '../../../report/sheet/sheet.ts'
 import { everywhere, type HoleInWork, type JudgedJob } from '../../job/judged-job.ts'
 import { type SectionOf, table, tableOrNone } from '../section.ts'
@@ -23,7 +24,7 @@ export const mass: SectionOf = judged => {
 
 function rowOf({ place, hole, part }: HoleInWork): readonly Cell[] {
   const grams = part.mass === null ? BLANK : `${showNumber(inUnit('mass', 'g', part.mass.value), 'plain')} g`
-  return [`${hole.takes}, ${place}`, grams, BLANK, BLANK, 'in']
+  return [`${hole.takes}, ${thingName(place)}`, grams, BLANK, BLANK, 'in']
 }
 
 function totals(judged: JudgedJob): readonly (readonly string[])[] {

@@ -1,3 +1,4 @@
+import { thingName } from '../../../report/plan/thing-name.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
 import { drillMmOf } from '../../plan/drill-of.ts'
 import { ofNumber } from '../../plan/figure.ts'
@@ -20,9 +21,14 @@ export const material: SectionOf = judged => {
 
 function parts({ holes }: JudgedJob): readonly (readonly string[])[] {
   return holes.flatMap(({ place, hole, part }) => [
-    [`${hole.takes}, ${part.kind}, ${part.thread.name}`, '1', '', place],
-    ...hole['under-shoulder'].map(({ what, thickness }) => [`${what}, ${ofNumber('stackMm', '', thickness.value).text}`, '1', '1', place]),
-    ...lubricant(hole['threads-with'], place)
+    [`${hole.takes}, ${part.kind}, ${part.thread.name}`, '1', '', thingName(place)],
+    ...hole['under-shoulder'].map(({ what, thickness }) => [
+      `${what}, ${ofNumber('stackMm', '', thickness.value).text}`,
+      '1',
+      '1',
+      thingName(place)
+    ]),
+    ...lubricant(hole['threads-with'], thingName(place))
   ])
 }
 

@@ -1,3 +1,4 @@
+import { thingName } from '../../../report/plan/thing-name.ts'
 import { BLANK, type Cell } from '../../../report/sheet/sheet.ts'
 import type { HoleInWork, JudgedJob } from '../../job/judged-job.ts'
 import { drillMmOf } from '../../plan/drill-of.ts'
@@ -12,7 +13,7 @@ export const record: SectionOf = judged => {
   const rows: readonly (readonly Cell[])[] = [
     ['machine, serial number, hours', BLANK],
     ['work', answer.title],
-    ...judged.holes.map(hole => [hole.place, done(hole)] as const),
+    ...judged.holes.map(hole => [thingName(hole.place), done(hole)] as const),
     ...wiring(judged),
     ['parts fitted: part and serial numbers', BLANK],
     ['parts taken out: part and serial numbers', BLANK],

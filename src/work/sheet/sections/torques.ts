@@ -1,5 +1,6 @@
 import { inUnit } from '../../../quantity/in-unit.ts'
 import { showNumber, showSpread } from '../../../quantity/show.ts'
+import { thingName } from '../../../report/plan/thing-name.ts'
 import { BLANK, type Cell } from '../../../report/sheet/sheet.ts'
 import type { HoleInWork, JudgedJob } from '../../job/judged-job.ts'
 import { type SectionOf, table } from '../section.ts'
@@ -21,5 +22,12 @@ function rowOf({ place, part, hole }: HoleInWork, wrench: JudgedJob['job']['tool
   const torque: Cell = card === undefined ? BLANK : `${showNumber(card.value, 'torque')} N·m${pounds}`
   const state = [part.torque?.threads ?? null, hole['threads-with']].filter(one => one !== null).join('; in place: ')
   const range = wrench === null ? BLANK : `${showSpread(wrench.range.low, wrench.range.high, 'torque')} N·m`
-  return [`${place}, ${part.thread.name}`, torque, state === '' ? BLANK : `card: ${state.replaceAll('-', ' ')}`, range, BLANK, BLANK]
+  return [
+    `${thingName(place)}, ${part.thread.name}`,
+    torque,
+    state === '' ? BLANK : `card: ${state.replaceAll('-', ' ')}`,
+    range,
+    BLANK,
+    BLANK
+  ]
 }

@@ -1,4 +1,5 @@
 import { HOLE_PARTS, type Step } from '../../../report/plan/plan.ts'
+import { thingName } from '../../../report/plan/thing-name.ts'
 import type { StepGroup } from '../../../report/sheet/sheet.ts'
 import { stepsOf } from '../../plan/steps.ts'
 import type { SectionOf } from '../section.ts'
@@ -22,5 +23,5 @@ function groupsOf(steps: readonly Step[]): readonly StepGroup[] {
 
 function headingOf({ part, thing }: Step): string {
   const name = part.charAt(0).toUpperCase() + part.slice(1)
-  return HOLE_PARTS.includes(part) ? `${name}: ${thing}` : name
+  return HOLE_PARTS.includes(part) ? `${name}: ${thingName(thing)}` : name
 }
