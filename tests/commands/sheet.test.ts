@@ -27,7 +27,7 @@ describe('writes nothing', () => {
   it.each([
     ['for an ending it does not know', [GOOD, '-o', 'a.pdf'], 'print the .html from a browser'],
     ['without a name', [GOOD], '--output'],
-    ['into a folder that is not there', [GOOD, '-o', 'nowhere/a.html'], 'a folder that is not there'],
+    ['into a folder that is not there', [GOOD, '-o', 'nowhere/a.html'], 'nowhere/a.html'],
     ['for a job that is not there', ['nowhere.yaml', '-o', 'b.html'], 'no such file'],
     ['for a job that cannot be read', ['broken.yaml', '-o', 'b.html'], 'broken.yaml']
   ])('%s', async (_, words, says) => {

@@ -39,13 +39,14 @@ function wayBack({ job, holes }: JudgedJob): readonly Step[] {
   return holes.map(({ place, part: { thread }, result }) => {
     const { majorMm, wallLeastMm } = silently(() => insertFor(thread))
     const left = ofResult(result('hole.wall-left'))
-    const wall = left === null ? 'measure the wall beside the hole' : `${left.text} is left beside the thread`
+    const wall = left === null ? 'measure what there is' : `${left.text} is left`
     return step(
       'ask first',
       place,
-      `way back: a wire thread insert, its hole ${showNumber(majorMm, 'depth-up')} mm; it wants this wall: ${wall}`,
+      `settle the way back, a wire thread insert for ${thread.name}: the least wall beside the thread; ${wall}`,
       {
         figure: ofNumber('wallLeastMm', `least wall for an insert for ${thread.name}`, wallLeastMm, 'depth-up'),
+        caution: `its hole is ${showNumber(majorMm, 'depth-up')} mm wide: where the wall does not allow that, do not start`,
         blank: `insert for ${thread.name}`,
         source: 'wire-insert'
       }
