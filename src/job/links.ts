@@ -1,12 +1,10 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
-import type { Path } from './field.ts'
+import { heatLinks } from './heat-links.ts'
 import type { Job, ReadJob } from './read-job.ts'
 import { readingLinks } from './reading-links.ts'
-
-type Found = Omit<Diagnostic, 'where'> & { readonly path: Path }
+import { type LinkFault, unknownName } from './unknown-name.ts'
 
 /** What no field can see alone: names that point at nothing, values that only fit together. */
 export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): readonly Diagnostic[] {
@@ -14,30 +12,31 @@ export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): r
     ...Object.values(job.holes).flatMap(hole => holeLinks(job, hole)),
     ...circuitLinks(job),
     ...readingLinks(job),
-    ...tapOrder(job)
+    ...tapOrder(job),
+    ...heatLinks(job)
   ]
   return found.map(({ path, ...fault }) => ({ ...fault, where: locate(path) }))
 }
 
-function holeLinks({ parts }: Job, { takes, found, path }: Job['holes'][string]): readonly Found[] {
+function holeLinks({ parts }: Job, { takes, found, path }: Job['holes'][string]): readonly LinkFault[] {
   return [
-    ...named(takes, Object.keys(parts), 'part', [...path, 'takes']),
+    ...unknownName(takes, Object.keys(parts), 'part', [...path, 'takes']),
     ...(found.bottom === 'radius' && found['bottom-radius'] === null
       ? [{ found: 'bottom: radius without its fillet', accepted: 'bottom-radius, as 1 mm', path: [...path, 'found', 'bottom'] }]
       : [])
   ]
 }
 
-function circuitLinks({ circuit, holes, parts }: Job): readonly Found[] {
+function circuitLinks({ circuit, holes, parts }: Job): readonly LinkFault[] {
   if (circuit === null) return []
   return [...circuit.loads.flatMap(load => loadLinks({ holes, parts }, load)), ...circuit.runs.flatMap(runLinks)]
 }
 
 type Circuit = NonNullable<Job['circuit']>
 
-function loadLinks({ holes, parts }: Pick<Job, 'holes' | 'parts'>, { heater, path }: Circuit['loads'][number]): readonly Found[] {
+function loadLinks({ holes, parts }: Pick<Job, 'holes' | 'parts'>, { heater, path }: Circuit['loads'][number]): readonly LinkFault[] {
   const at = [...path, 'heater']
-  if (!Object.hasOwn(holes, heater)) return named(heater, Object.keys(holes), 'hole', at)
+  if (!Object.hasOwn(holes, heater)) return unknownName(heater, Object.keys(holes), 'hole', at)
   const part = Object.hasOwn(parts, holes[heater]!.takes) ? parts[holes[heater]!.takes] : undefined
   return part === undefined || part.rated !== null
     ? []
@@ -50,7 +49,7 @@ function loadLinks({ holes, parts }: Pick<Job, 'holes' | 'parts'>, { heater, pat
       ]
 }
 
-function runLinks({ wire, bond, through, path }: Circuit['runs'][number]): readonly Found[] {
+function runLinks({ wire, bond, through, path }: Circuit['runs'][number]): readonly LinkFault[] {
   if (wire === null && bond === null && through.length === 0)
     return [{ found: 'a run of nothing', accepted: 'wire, bond or through', path }]
   if (wire === null) return []
@@ -59,7 +58,7 @@ function runLinks({ wire, bond, through, path }: Circuit['runs'][number]): reado
 }
 
 /** Each tap cuts deeper than the one before it. */
-function tapOrder({ tools: { taps } }: Job): readonly Found[] {
+function tapOrder({ tools: { taps } }: Job): readonly LinkFault[] {
   return taps.flatMap(({ name, chamfer, path }, i) => {
     const before = taps[i - 1]
     if (taps.findIndex(tap => tap.name === name) < i)
@@ -73,15 +72,4 @@ function tapOrder({ tools: { taps } }: Job): readonly Found[] {
       }
     ]
   })
-}
-
-function named(name: string, known: readonly string[], what: string, path: Path): readonly Found[] {
-  if (known.includes(name)) return []
-  const near = nearest(name, known)
-  const fault = {
-    found: `${quoted(name)}, which is no ${what} of this file`,
-    accepted: known.length === 0 ? `a ${what} named under ${what}s` : known.map(quoted).join(', '),
-    path
-  }
-  return [near === undefined ? fault : { ...fault, near }]
 }

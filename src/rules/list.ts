@@ -22,6 +22,7 @@ import { engagementShort } from './joint/engagement-short.ts'
 import { outsideBand } from './joint/outside-band.ts'
 import { partStrips } from './joint/part-strips.ts'
 import type { Lack, Limit } from './judge.ts'
+import { change } from './mass/change.ts'
 import { outsideLimits } from './mass/outside-limits.ts'
 import { farEndShort } from './protect/far-end-short.ts'
 import { inrush } from './protect/inrush.ts'
@@ -44,7 +45,10 @@ import { underRated } from './switch/under-rated.ts'
 import { tapered } from './thread/tapered.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
+import { needsThermostat } from './warm/needs-thermostat.ts'
 import { neverReaches } from './warm/never-reaches.ts'
+import { tooHot } from './warm/too-hot.ts'
+import { tooSlow } from './warm/too-slow.ts'
 import { overAmpacity } from './wire/over-ampacity.ts'
 import { shortCircuit } from './wire/short-circuit.ts'
 import { tooSmall } from './wire/too-small.ts'
@@ -95,6 +99,17 @@ export type LoadSubject = BoundsOf<ReturnType<typeof circuitFit>>['loads'][numbe
   readonly limit: (Limit & { readonly unit: '%' | 'V' }) | null
 }
 
+type SubjectOf<R> = R extends Rule<infer Subject> ? Subject : never
+
+/** What the rules of a warm-up are asked about. */
+export type WarmSubject = SubjectOf<typeof neverReaches> &
+  SubjectOf<typeof tooSlow> &
+  SubjectOf<typeof tooHot> &
+  SubjectOf<typeof needsThermostat>
+
+export type AirSubject = SubjectOf<typeof surfaceWet>
+export type MassSubject = SubjectOf<typeof outsideLimits> & SubjectOf<typeof change>
+
 export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   oldHoleTooLarge,
   drillOutsideLimits,
@@ -120,8 +135,14 @@ export const JOINT_RULES: readonly Rule<JointSubject>[] = [
 
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
 
+export const WARM_RULES: readonly Rule<WarmSubject>[] = [neverReaches, tooSlow, tooHot, needsThermostat]
+
+export const AIR_RULES: readonly Rule<AirSubject>[] = [surfaceWet]
+
+export const MASS_RULES: readonly Rule<MassSubject>[] = [outsideLimits, change]
+
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
-const QUICK_RULES = [brokenThrough, noDrillFits, stackTooThick, connectorMisclocked, tapered, surfaceWet, neverReaches, outsideLimits]
+const QUICK_RULES = [brokenThrough, noDrillFits, stackTooThick, connectorMisclocked, tapered]
 
 /** What the rules of a wire are asked about. */
 const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
@@ -140,6 +161,9 @@ export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...HOLE_RULES,
   ...JOINT_RULES,
   ...LOAD_RULES,
+  ...WARM_RULES,
+  ...AIR_RULES,
+  ...MASS_RULES,
   ...QUICK_RULES,
   ...WIRE_RULES,
   ...PROTECT_RULES,

@@ -1,20 +1,26 @@
 import { circuitFit } from '../../fitting/circuit-fit.ts'
-import { boundsOf } from '../../formula/bounds.ts'
+import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
 import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { LOAD_RULES, type LoadSubject } from '../../rules/list.ts'
 import { dropLimit } from '../../rules/practice/practice.ts'
 import { asked } from '../../rules/rule.ts'
-import { LOAD_RESULTS } from '../results/drop-results.ts'
+import { LOAD_RESULTS, type LoadResults } from '../results/drop-results.ts'
 import { circuitFitOf } from './circuit-fit-of.ts'
 import type { JudgedThing } from './judged-thing.ts'
 
+/** A load, with what it gets for whoever goes on from there. */
+export interface JudgedLoad extends JudgedThing {
+  readonly name: string
+  readonly load: BoundsOf<LoadResults>
+}
+
 /** Every load of the circuit, under its name. */
-export function judgeCircuit(job: Job, circuit: NonNullable<Job['circuit']>): readonly (JudgedThing & { readonly name: string })[] {
+export function judgeCircuit(job: Job, circuit: NonNullable<Job['circuit']>): readonly JudgedLoad[] {
   const { loads } = boundsOf(circuitFitOf(job, circuit), circuitFit)
   return loads.map(load => {
     const subject: LoadSubject = { ...load, leastPowerW: leastPowerOf(job, load.name), limit: limitOf(job, circuit.source.bus.value) }
-    return { name: load.name, results: resultsBy(LOAD_RESULTS, load), findings: LOAD_RULES.map(rule => asked(rule, subject)) }
+    return { name: load.name, load, results: resultsBy(LOAD_RESULTS, load), findings: LOAD_RULES.map(rule => asked(rule, subject)) }
   })
 }
 

@@ -1,15 +1,17 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
-import type { Path } from '../../job/field.ts'
 import { inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { noAnswer, worstOf } from '../../rules/finding.ts'
-import { judgeCircuit } from './judge-circuit.ts'
+import { heatThings } from './heat-things.ts'
+import { type JudgedLoad, judgeCircuit } from './judge-circuit.ts'
 import { judgeHole } from './judge-hole.ts'
+import { judgeMass } from './judge-mass.ts'
 import type { JudgedThing } from './judged-thing.ts'
 import { outsideFaults } from './outside-faults.ts'
+import { type Placed, placed } from './placed.ts'
 
 /** Reads a job and asks every rule of it. */
 export function judgeJob(file: string, text: string): JobAnswer {
@@ -19,7 +21,7 @@ export function judgeJob(file: string, text: string): JobAnswer {
 /** Asks every rule of a job that was read. */
 export function judgeRead(read: ReadJob): JobAnswer {
   const { file } = read
-  const blank = { file, title: '', verdict: null, inputs: {}, results: [], findings: [] }
+  const blank = { file, title: '', verdict: null, inputs: {}, results: [], findings: [], cautions: [] }
   const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
   if (errors.length > 0) return { ...blank, errors }
   try {
@@ -30,35 +32,28 @@ export function judgeRead(read: ReadJob): JobAnswer {
   }
 }
 
-function judged({ job, locate }: ReadJob): Pick<JobAnswer, 'verdict' | 'results' | 'findings'> {
+function judged({ job, locate }: ReadJob): Pick<JobAnswer, 'verdict' | 'results' | 'findings' | 'cautions'> {
   const holes = Object.entries(job.holes).map(([name, hole]) => placed(`holes.${name}`, hole.path, 'hole', () => judgeHole(job, hole)))
-  const things = [...holes, ...circuitThings(job)]
+  const loads = circuitThings(job)
+  const fed = loads.flatMap(thing => ('load' in thing ? [thing.load] : []))
+  const things: readonly Placed[] = [...holes, ...loads, ...heatThings(job, fed), ...massThings(job)]
   const findings = things.flatMap(({ findings, path, place }) =>
     findings.map(finding => ({ ...finding, thing: place, where: locate(finding.at.length > 0 ? finding.at : path) }))
   )
   return {
     verdict: worstOf(findings.map(({ verdict }) => verdict)),
     results: things.flatMap(({ place, results }) => results.map(result => ({ ...result, id: `${place}:${result.id}` }))),
-    findings
+    findings,
+    cautions: [...new Set(things.flatMap(({ cautions = [] }) => cautions))]
   }
 }
 
-interface Placed extends JudgedThing {
-  readonly place: string
-  readonly path: Path
+function massThings(job: ReadJob['job']): readonly Placed[] {
+  const { mass } = job
+  return mass === null ? [] : [placed('mass', mass.path, 'mass', () => judgeMass(job, mass))]
 }
 
-/** What has no answer at all is a finding of its own; the other things are judged all the same. */
-function placed(place: string, path: Path, room: string, judge: () => JudgedThing): Placed {
-  try {
-    return { place, path, ...judge() }
-  } catch (error) {
-    if (!(error instanceof NoAnswer)) throw error
-    return { place, path, results: [], findings: [noAnswer(room, error)] }
-  }
-}
-
-function circuitThings(job: ReadJob['job']): readonly Placed[] {
+function circuitThings(job: ReadJob['job']): readonly (Placed & (JudgedLoad | JudgedThing))[] {
   const { circuit } = job
   if (circuit === null) return []
   try {
