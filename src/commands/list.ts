@@ -16,6 +16,7 @@ import { protect } from './protect.ts'
 import { prove } from './prove.ts'
 import { schema } from './schema.ts'
 import { seat } from './seat.ts'
+import { sheet } from './sheet.ts'
 import { sources } from './sources.ts'
 import { supply } from './supply.ts'
 import { thread } from './thread.ts'
@@ -43,6 +44,7 @@ export const COMMANDS: readonly Description[] = [
   check,
   measure,
   plan,
+  sheet,
   prove,
   explain,
   sources,

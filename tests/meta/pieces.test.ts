@@ -21,7 +21,7 @@ function loadedWith(...names: readonly string[]): readonly string[] {
   })
 }
 
-const JOB_COMMANDS = ['new', 'check', 'plan', 'prove', 'explain', 'schema', 'measure', 'sources', 'completion']
+const JOB_COMMANDS = ['new', 'check', 'plan', 'sheet', 'prove', 'explain', 'schema', 'measure', 'sources', 'completion']
 const QUICK = COMMANDS.map(({ name }) => name).filter(name => !JOB_COMMANDS.includes(name))
 
 const jobs = /node_modules\/yaml\/|^src\/job\//

@@ -6,7 +6,7 @@ import { type Conductor, conductorOf, usualKind } from '../../trade/circuit/cond
 type Circuit = NonNullable<Job['circuit']>
 
 /** The point that the source feeds. */
-const BUS = 'bus'
+export const BUS = 'bus'
 
 /** The circuit of a job, as the network is given it. */
 export function circuitFitOf(job: Job, { source, runs, loads }: Circuit): CircuitFit {
