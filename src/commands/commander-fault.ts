@@ -3,8 +3,7 @@ import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
 import type { Description } from './describe.ts'
-
-const COMMON = ['--json', '--working', '--strict', '--no-color', '--help']
+import { optionNames } from './read-options.ts'
 
 /** What the option parser refused, as a fault of ours. */
 export function faultOfCommander(
@@ -13,7 +12,7 @@ export function faultOfCommander(
   command: Description | undefined
 ): Diagnostic {
   const word = /'([^']*)'/.exec(message)?.[1] ?? ''
-  const options = [...optionsOf(command), ...COMMON]
+  const options = optionNames(command?.rows ?? {})
   const fault = { found: quoted(word), where: onCommandLine(command?.name ?? 'fettle') }
   if (code === 'commander.unknownCommand')
     return known(
@@ -46,8 +45,4 @@ export function faultOfCommander(
 function known(fault: Omit<Diagnostic, 'near'>, word: string, words: readonly string[]): Diagnostic {
   const near = nearest(word, words)
   return near === undefined ? fault : { ...fault, near }
-}
-
-function optionsOf(command: Description | undefined): readonly string[] {
-  return Object.entries(command?.rows ?? {}).flatMap(([name, row]) => (row.argument ? [] : [`--${name}`]))
 }

@@ -63,6 +63,18 @@ export type Rows = { readonly [name: string]: Row }
 /** The words of one call as they were typed, by the name of their row. */
 export type Typed = { readonly [name: string]: string | readonly string[] | boolean | undefined }
 
+/** What a command that goes on for long needs of its surroundings. */
+export interface Live {
+  /** What is piped in. */
+  readonly input: AsyncIterable<string | Uint8Array>
+  /** Says how far the work is where somebody watches the error stream; nothing elsewhere. An empty text wipes it away. */
+  readonly progress: (text: string) => void
+  /** Waits until what was printed is taken up, so that a long output does not pile up in memory. */
+  readonly drained: () => Promise<void>
+  /** Ends what would go on for ever. */
+  readonly stop: AbortSignal
+}
+
 /** What every command is given beside its own words. */
 export interface Shell {
   readonly out: (text: string) => void
@@ -73,6 +85,7 @@ export interface Shell {
   readonly json: boolean
   readonly working: boolean
   readonly strict: boolean
+  readonly live: Live
 }
 
 /** Does the work of a command and gives the exit code. */

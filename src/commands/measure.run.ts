@@ -12,7 +12,7 @@ import { writeWhole } from './write-whole.ts'
 
 export const run: Run = async (typed, shell) => {
   const { words } = readWords(description.rows, {}, typed)
-  const read = await readJobFile(words.file)
+  const read = await readJobFile(words.file, shell.live)
   const measured = 'text' in read ? measureJob(words.file, read.text) : unread(read.error)
   await printed(measured, shell)
   if (measured.answer.errors !== undefined) return 2

@@ -1,6 +1,7 @@
 import { Command, CommanderError, Option } from 'commander'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import type { Description, Row, Shell, Typed } from './describe.ts'
+import { COMMON_ROWS } from './common-rows.ts'
+import type { Description, Live, Row, Shell, Typed } from './describe.ts'
 
 /** What one call came to. */
 export type Called = { readonly exit: number } | { readonly errors: readonly Diagnostic[]; readonly command: string }
@@ -10,6 +11,15 @@ export interface Streams {
   readonly err: (text: string) => void
   readonly columns: number
   readonly colour: (wanted: boolean) => boolean
+  readonly live?: Live
+}
+
+/** Nothing is piped in, and nobody watches. */
+const STILL: Live = {
+  input: { [Symbol.asyncIterator]: () => ({ next: () => Promise.resolve({ done: true, value: undefined }) }) },
+  progress: () => {},
+  drained: () => Promise.resolve(),
+  stop: new AbortController().signal
 }
 
 /** Reads the words of one call and runs the command they name. */
@@ -66,11 +76,8 @@ function dress(command: Command, { rows, examples }: Description): Command {
     if (row.argument) command.argument(row.required ? `<${name}...>` : `[${name}...]`, row.says)
     else command.addOption(optionOf(name, row))
   }
+  for (const [name, row] of Object.entries(COMMON_ROWS)) command.addOption(optionOf(name, row))
   return command
-    .option('--json', 'print one JSON document')
-    .option('--working', 'show every formula with its numbers and source')
-    .option('--strict', 'cautions and what could not be judged end with 1 too')
-    .option('--no-color', 'no colour')
     .helpOption('-h, --help', 'print this help')
     .addHelpText('after', `\nExamples:\n${examples.map(example => `  fettle ${example}`).join('\n')}`)
 }
@@ -110,7 +117,7 @@ function camel(name: string): string {
 
 function shellOf(
   { json = false, working = false, strict = false, color = true }: Record<string, boolean>,
-  { out, err, columns, colour }: Streams
+  { out, err, columns, colour, live = STILL }: Streams
 ): Shell {
-  return { out, err, columns, colour: colour(color), json, working, strict }
+  return { out, err, columns, colour: colour(color), json, working, strict, live }
 }

@@ -16,8 +16,8 @@ export const run: Run = async (typed, shell) => {
   return exitOf(proved.answer, shell)
 }
 
-async function provedFile(file: string, typed: readonly string[], { working }: Shell): Promise<ProvedJob> {
-  const read = await readJobFile(file)
+async function provedFile(file: string, typed: readonly string[], { working, live }: Shell): Promise<ProvedJob> {
+  const read = await readJobFile(file, live)
   if ('text' in read) return proveJob({ file, text: read.text, typed, working })
   const answer: Answer = {
     command: description.name,

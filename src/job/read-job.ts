@@ -31,7 +31,8 @@ export function readJob(file: string, text: string): ReadJob {
   return { file, job, locate: path => placeOf(source, path), errors: errors.length > 0 ? errors : reader.errors }
 }
 
-function unread(file: string, error: Diagnostic): ReadJob {
+/** A job of which nothing is known but why. */
+export function unread(file: string, error: Diagnostic): ReadJob {
   return {
     file,
     job: undefined as unknown as Job,

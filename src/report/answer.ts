@@ -43,6 +43,8 @@ export interface Result {
   readonly low: number | null
   readonly high: number | null
   readonly rss: readonly [low: number, high: number] | null
+  /** Where most random draws fell, where they were asked for. */
+  readonly samples?: readonly [low: number, high: number]
   readonly source: string
   readonly shown: Shown
   /** A length that a table gives in inches as well. */

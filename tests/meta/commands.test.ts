@@ -10,7 +10,7 @@ const runs = import.meta.glob<{ readonly run: unknown }>('../../src/commands/*.r
 const NO_FIGURE = /\b(NaN|Infinity|undefined)\b|\[object /
 
 /** A file to be edited and a document for a program: neither is wrapped. Paths of fields beside ids of rules are long words. */
-const WIDE_BY_NATURE = /^(new|schema|completion|measure)\b|--json/
+const WIDE_BY_NATURE = /^(new|schema|completion|measure)\b|--json|--format/
 
 inExampleFolder()
 
