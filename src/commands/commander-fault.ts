@@ -20,8 +20,14 @@ export function faultOfCommander(
       word,
       commands.map(({ name }) => name)
     )
+  if (code === 'commander.unknownOption' && options.includes(word))
+    return { ...fault, found: `${quoted(word)} before the command`, accepted: `options after it, as "fettle torque 155 in-lb ${word}"` }
   if (code === 'commander.unknownOption')
-    return known({ ...fault, accepted: `the options that "fettle ${command?.name ?? ''} --help" lists` }, word, options)
+    return known(
+      { ...fault, accepted: `the options that "${['fettle', command?.name ?? [], '--help'].flat().join(' ')}" lists` },
+      word,
+      options
+    )
   if (code === 'commander.optionMissingArgument')
     return { ...fault, found: `${word.split(' ')[0]} without a value`, accepted: word, where: onCommandLine(word.split(' ')[0]!) }
   if (code === 'commander.missingArgument')

@@ -7,9 +7,9 @@ import { asked } from '../rules/rule.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
 import { lowerRoot } from '../trade/circuit/constant-power.ts'
 import { drop as calculation, type FedLoad, type WayBack } from '../trade/circuit/drop.ts'
-import * as feed from '../trade/circuit/feed.ts'
 import { threeDigits } from '../trade/circuit/three-digits.ts'
 import { readWire } from '../trade/circuit/wire-size.ts'
+import { DROP_RESULTS } from '../work/results/drop-results.ts'
 import type { Run } from './describe.ts'
 import { drop as description } from './drop.ts'
 import { likewise } from './likewise.ts'
@@ -42,14 +42,7 @@ export const run: Run = quickSum(description, readers, words => {
     }),
     calculation,
     taken: takenOf(words, kind),
-    results: {
-      'resistance.loop': [feed.loopOhm, r => r.loopOhm, 'loop resistance, without the load'],
-      drop: [feed.dropV, r => r.dropV],
-      'drop-percent': [feed.dropPercent, r => r.dropPercent],
-      'voltage-at-load': [feed.loadV, r => r.loadV],
-      current: [feed.fedA, r => r.currentA, 'current'],
-      power: [feed.loadW, r => r.loadW]
-    },
+    results: DROP_RESULTS,
     findings: r =>
       words.limit === null && words.practice === null
         ? []

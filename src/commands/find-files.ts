@@ -1,10 +1,12 @@
-import { stat } from 'node:fs/promises'
+import { realpath, stat } from 'node:fs/promises'
 import { glob, isDynamicPattern } from 'tinyglobby'
 
 /** Files as they were named; a folder gives the job files in it, a pattern those that match. What is none of these is left for the reader to miss. */
 export async function findFiles(words: readonly string[]): Promise<readonly string[]> {
   const found = await Promise.all(words.map(filesOf))
-  return [...new Set(found.flat())]
+  // One file by two names, or round a circle of links, is judged once.
+  const places = await Promise.all(found.flat().map(async file => [await realpath(file).catch(() => file), file] as const))
+  return [...new Map(places.toReversed()).values()].reverse()
 }
 
 async function filesOf(word: string): Promise<readonly string[]> {

@@ -1,7 +1,6 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { type Cold, heater as calculation } from '../trade/circuit/heater.ts'
-import * as load from '../trade/circuit/load.ts'
-import * as switchOn from '../trade/circuit/switch-on.ts'
+import { HEATER_RESULTS } from '../work/results/heater-results.ts'
 import type { Run } from './describe.ts'
 import { heater as description } from './heater.ts'
 import { likewise } from './likewise.ts'
@@ -21,16 +20,7 @@ export const run: Run = quickSum(description, {}, words => {
     tree: () => ({ powerW: words.power, ratedV: words.voltage, atV, count: words.count.value, cold }),
     calculation,
     taken: words.at === null ? { at: { value: atV, why: 'the rated voltage' } } : {},
-    results: {
-      resistance: [load.togetherOhm, r => r.togetherOhm],
-      current: [load.togetherA, r => r.togetherA],
-      power: [load.togetherW, r => r.togetherW],
-      'current.cold': [switchOn.coldA, r => r.coldA],
-      'resistance.cold': [switchOn.meterOhm, r => r.meterOhm],
-      'each.resistance': [load.resistanceOhm, r => r.each.resistanceOhm],
-      'each.current': [load.currentA, r => r.each.currentA],
-      'each.power': [load.powerW, r => r.each.powerW]
-    },
+    results: HEATER_RESULTS,
     cautions: r => [
       ...(r.each.powerW.high > words.power.value * 1.0001
         ? ['above its rated power at this voltage: power goes with the square of voltage']

@@ -52,7 +52,7 @@ export const run: Run = quickSum(description, readers, (words, assumed) => {
     drawing: (plain, r) => holeSection(`${thread.name} in an old hole`, plain, r),
     tables: r => ({ ...stepDrillTable(words, drillMm), 'hand-tapping': handTappingTable(words, r) }),
     findings: r => [...(fits.verdict === 'pass' ? [] : [fits]), ...findingsOf(words, r)],
-    cautions: r => holeNotes(words, r)
+    cautions: r => (fits.verdict === 'fail' ? [] : holeNotes(words, r))
   })
 })
 

@@ -33,7 +33,7 @@ export async function called(
   const program = new Command('fettle')
     .description('Sums for fitting a low-voltage heater or like screw-in part into a casting.')
     .version(version, '--version', 'print the version')
-    .helpOption('--help', 'print this help')
+    .helpOption('-h, --help', 'print this help')
     .helpCommand(false)
     .exitOverride()
     .configureOutput({
@@ -78,7 +78,7 @@ function dress(command: Command, { rows, examples }: Description): Command {
   }
   for (const [name, row] of Object.entries(COMMON_ROWS)) command.addOption(optionOf(name, row))
   return command
-    .helpOption('--help', 'print this help')
+    .helpOption('-h, --help', 'print this help')
     .addHelpText('after', `\nExamples:\n${examples.map(example => `  fettle ${example}`).join('\n')}`)
 }
 

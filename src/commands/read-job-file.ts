@@ -1,10 +1,7 @@
-import { createReadStream } from 'node:fs'
-import { readFile, stat } from 'node:fs/promises'
-import { decoded } from '../job/decoded.ts'
-import { GREATEST_BYTES, tooLarge } from '../job/form-limits.ts'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import type { Fault } from '../quantity/fault.ts'
+import { decoded, firstBytes, firstOf } from './decoded.ts'
 import type { Live } from './describe.ts'
+import { systemReason } from './system-reason.ts'
 
 export type ReadJobText = { readonly text: string } | { readonly error: Diagnostic }
 
@@ -16,47 +13,26 @@ const REASONS: { readonly [code: string]: string } = {
   EISDIR: 'a folder without job files',
   EACCES: 'a file that may not be read',
   ENOTDIR: 'no such file',
-  ELOOP: 'a link that leads back to itself',
   ENAMETOOLONG: 'a name too long for a file'
 }
 
-/** The text of a file, or what kept it from being read. Of what is larger than any job, no more is read than shows that. */
+/** The text of a job file, or why it cannot be read: a fault of that file alone. */
 export async function readJobFile(file: string, { input }: Pick<Live, 'input'>): Promise<ReadJobText> {
   try {
-    const bytes = file === PIPED ? await upTo(GREATEST_BYTES, input) : await bytesOf(file)
-    if ('found' in bytes) return { error: at(file, bytes, null) }
-    const read = decoded(bytes)
-    return 'text' in read ? read : { error: at(file, read.fault, read.line) }
+    const read = decoded(file === PIPED ? await firstOf(input) : await firstBytes(file))
+    return 'text' in read ? read : { error: fault(file, read.found, 'a job file in UTF-8, below 1 MB', read.line) }
   } catch (error) {
-    return { error: at(file, { found: reasonOf(error), accepted: 'a job file that can be read' }, null) }
+    return { error: fault(file, reasonOf(error), 'a job file that can be read', null) }
   }
 }
 
-function at(file: string, fault: Fault, line: number | null): Diagnostic {
-  return { ...fault, where: { file, line, column: line === null ? null : 1, path: '' } }
+function fault(file: string, found: string, accepted: string, line: number | null): Diagnostic {
+  return { found, accepted, where: { file, line, column: line === null ? null : 1, path: '' } }
 }
 
 /** Why a file cannot be read, in words. */
 export function reasonOf(error: unknown): string {
-  const reason = REASONS[(error as NodeJS.ErrnoException).code ?? '']
+  const reason = REASONS[(error as NodeJS.ErrnoException).code ?? ''] ?? systemReason(error)
   if (reason === undefined) throw error
   return reason
-}
-
-/** A pipe or a device tells no size and may have no end. */
-async function bytesOf(file: string): Promise<Uint8Array | Fault> {
-  const there = await stat(file)
-  if (!there.isFile() && !there.isDirectory()) return upTo(GREATEST_BYTES, createReadStream(file))
-  return there.size > GREATEST_BYTES ? tooLarge(there.size) : readFile(file)
-}
-
-async function upTo(most: number, input: AsyncIterable<string | Uint8Array>): Promise<Uint8Array | Fault> {
-  const parts: Uint8Array[] = []
-  let bytes = 0
-  for await (const part of input) {
-    parts.push(typeof part === 'string' ? Buffer.from(part) : part)
-    bytes += part.length
-    if (bytes > most) return { ...tooLarge(bytes), found: 'more piped in than any job has' }
-  }
-  return Buffer.concat(parts)
 }

@@ -30,7 +30,7 @@ export const run: Run = quickSum(description, readers, words => {
   if (refused(clocking)) return clocking
   const { name, majorMm } = words.thread
   return sum({
-    title: `${name} under a stack of ${words.stack.length}: room is positive, a gap left under the shoulder negative`,
+    title: `${name} under ${words.stack.length === 1 ? 'one thickness' : `${words.stack.length} thicknesses`}: room is positive, a gap left under the shoulder negative`,
     first: stackFirst,
     tree: () => treeOf(words, { floor, clocking }),
     calculation,

@@ -6,6 +6,8 @@ import * as load from '../trade/circuit/load.ts'
 import type { PlainElement, PlainNetwork } from '../trade/circuit/network.ts'
 import { ratedSharePercent } from '../trade/circuit/rating-share.ts'
 import { solveNetwork } from '../trade/circuit/solve-network.ts'
+import { coldOhm } from '../trade/circuit/switch-on.ts'
+import { elementOhm } from '../trade/circuit/warmth.ts'
 import * as wire from '../trade/circuit/wire-resistance.ts'
 
 /** What a run is made of: wire of a length, or a resistance that was measured or assumed. */
@@ -25,6 +27,8 @@ export interface FittedHeater {
   readonly to: string
   readonly powerW: Given
   readonly ratedV: Given
+  /** How its resistance follows its temperature; null where that is not told. */
+  readonly follows: { readonly resistanceChangePerK: Given; readonly hotC: Given } | null
 }
 
 /** The circuit of a job: one source, every run, every load. */
@@ -43,17 +47,23 @@ export const SOURCE_ID = 'source'
 export const runId = (i: number) => `run ${i + 1}`
 export const heaterId = (name: string) => `heater ${name}`
 
+/** Temperatures of heaters by their names; one that is not named is as hot as its rating means. */
+export type HeaterC = { readonly [name: string]: number }
+
 /** The whole network solved at once, so that loads on one return know of each other. */
-export function circuitFit(circuit: Plain<CircuitFit>) {
-  const { nodeV } = solveNetwork(networkOf(circuit))
+export function circuitFit(circuit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
+  const { nodeV } = solveNetwork(networkOf(circuit, heaterC))
   const busV = nodeV[circuit.bus]!
-  return { busV, loads: circuit.heaters.map(heater => atHeater(heater, { nodeV, busV })) }
+  return { busV, loads: circuit.heaters.map(heater => atHeater(heater, { nodeV, busV, heaterC })) }
 }
 
 /** Every run and every heater as one network. */
-export function networkOf({ bus, ground, busV: sourceV, insideOhm, runs, heaters }: Plain<CircuitFit>): PlainNetwork {
+export function networkOf(
+  { bus, ground, busV: sourceV, insideOhm, runs, heaters }: Plain<CircuitFit>,
+  heaterC: HeaterC = {}
+): PlainNetwork {
   const source = { kind: 'source', id: SOURCE_ID, from: ground, to: bus, sourceV, insideOhm } as const
-  return { ground, elements: [source, ...runs.map(elementOf), ...heaters.map(heaterOf)] }
+  return { ground, elements: [source, ...runs.map(elementOf), ...heaters.map(heater => heaterOf(heater, heaterC))] }
 }
 
 function elementOf({ from, to, parts }: Plain<Run>, i: number): PlainElement {
@@ -69,18 +79,30 @@ export function partOhm(part: Plain<RunPart>): number {
   return feed.loopOhm({ hotOhmPerM, lengthM, returnM: 0, jointsOhm: 0 })
 }
 
-function heaterOf({ name, from, to, powerW, ratedV }: Plain<FittedHeater>): PlainElement {
-  return { kind: 'resistor', id: heaterId(name), from, to, resistanceOhm: load.resistanceOhm({ ratedV, powerW }) }
+function heaterOf(heater: Plain<FittedHeater>, heaterC: HeaterC): PlainElement {
+  const { name, from, to } = heater
+  return { kind: 'resistor', id: heaterId(name), from, to, resistanceOhm: heaterOhm(heater, heaterC) }
+}
+
+/** The rating holds at the temperature that it means; from there the resistance goes along a straight line. */
+function heaterOhm({ name, ratedV, powerW, follows }: Plain<FittedHeater>, heaterC: HeaterC): number {
+  const resistanceOhm = load.resistanceOhm({ ratedV, powerW })
+  const elementC = heaterC[name]
+  if (follows === null || elementC === undefined) return resistanceOhm
+  const { resistanceChangePerK } = follows
+  return elementOhm({ coldOhm: coldOhm({ resistanceOhm, ...follows }), resistanceChangePerK, elementC })
 }
 
 interface Solved {
   readonly nodeV: { readonly [node: string]: number }
   readonly busV: number
+  readonly heaterC: HeaterC
 }
 
-function atHeater({ name, from, to, powerW: ratedW, ratedV }: Plain<FittedHeater>, { nodeV, busV }: Solved) {
+function atHeater(heater: Plain<FittedHeater>, { nodeV, busV, heaterC }: Solved) {
+  const { name, from, to, powerW: ratedW } = heater
   const atV = nodeV[from]! - nodeV[to]!
-  const resistanceOhm = load.resistanceOhm({ ratedV, powerW: ratedW })
+  const resistanceOhm = heaterOhm(heater, heaterC)
   const currentA = load.currentA({ atV, resistanceOhm })
   const powerW = load.powerW({ atV, resistanceOhm })
   const dropV = busV - atV

@@ -1,6 +1,6 @@
 import type { Given, Plain } from '../formula/given.ts'
 import { type Hole, hole } from '../trade/hole/hole.ts'
-import { seat } from '../trade/hole/seat.ts'
+import { type Seat, seat } from '../trade/hole/seat.ts'
 
 /** One hole of a job with the part that goes into it: what is not known is null. */
 export interface HoleFit {
@@ -18,17 +18,21 @@ export interface FittedPart {
 }
 
 /** Hole, then seat on the thread that the last tap leaves: bounds run through the whole chain. */
-export function holeFit({ hole: planned, part }: Plain<HoleFit>) {
-  const holeResults = hole(planned)
-  const { taps, fullDiameterDepthMm } = holeResults
-  const { pitchMm } = planned
+export function holeFit(fit: Plain<HoleFit>) {
+  const holeResults = hole(fit.hole)
+  const seated = seatIn(fit, holeResults)
+  return { hole: holeResults, seat: seated === null ? null : seat(seated) }
+}
+
+/** The part in the hole that was opened for it; null where its thread or that of the hole is not known. */
+export function seatIn(
+  { hole: { pitchMm }, part }: Plain<HoleFit>,
+  { taps, fullDiameterDepthMm }: ReturnType<typeof hole>
+): Plain<Seat> | null {
   const { threadLengthMm, overallMm, stack, crushMm, mouthMm } = part
   const threadDepthMm = taps.at(-1)?.threadDepthMm
-  if (threadLengthMm === null || threadDepthMm === undefined) return { hole: holeResults, seat: null }
+  if (threadLengthMm === null || threadDepthMm === undefined) return null
   // The end of the part meets at the latest what is drilled to full diameter: the drill's point beyond it is not counted on.
   const floor = overallMm === null ? null : { overallMm, floorDepthMm: fullDiameterDepthMm }
-  return {
-    hole: holeResults,
-    seat: seat({ pitchMm, threadLengthMm, threadDepthMm, stack, crushMm, floor, mouthMm, needMm: null, clocking: null })
-  }
+  return { pitchMm, threadLengthMm, threadDepthMm, stack, crushMm, floor, mouthMm, needMm: null, clocking: null }
 }

@@ -1,5 +1,6 @@
 import type { Given, Plain } from '../formula/given.ts'
 import { type Around, asPair, type Block, type Loss, warmBlock } from '../trade/heat/block.ts'
+import { jointWPerK } from '../trade/heat/conduction.ts'
 import { airAtPartC, type Cooling } from '../trade/heat/cooling.ts'
 import { type Dew, dew, type OverIce } from '../trade/heat/dew.ts'
 import * as heating from '../trade/heat/heating.ts'
@@ -8,6 +9,7 @@ import { powerWindow } from '../trade/heat/power-window.ts'
 import type { Target } from '../trade/heat/read-target.ts'
 import { steppedToTargetS } from '../trade/heat/stepped-time.ts'
 import { twoNode } from '../trade/heat/two-node.ts'
+import type { FittedHeater } from './circuit-fit.ts'
 
 /** The coldest air, and what it becomes on its way to the part. */
 export interface ColdAir {
@@ -54,7 +56,8 @@ export function steppedFit({ heatersW, air, block, startC, target }: Plain<WarmF
   return pair === null ? null : steppedToTargetS(pair, twoNode(pair).timeToTargetS ?? 0)
 }
 
-function coldAround({ airC, altitudeM, cooling }: Plain<ColdAir>): Around {
+/** The air as it comes to the casting. */
+export function coldAround({ airC, altitudeM, cooling }: Plain<ColdAir>): Around {
   return { airC: airAtPartC(airC, cooling), machineC: airC, altitudeM }
 }
 
@@ -87,7 +90,7 @@ export function hotFit({ heatersW, hotC, altitudeM, block }: Plain<HotFit>) {
     startC: hotC,
     targetC: null
   })
-  return { steadyC, bodyC, hottestC, filmWPerM2K }
+  return { powerW, steadyC, bodyC, hottestC, filmWPerM2K }
 }
 
 /** What a heater of fixed resistance must give in the cold at low bus, and may give in the heat at high bus. */
@@ -101,15 +104,23 @@ export interface WindowFit {
   readonly ratedV: Given
   readonly lowV: Given
   readonly highV: Given
+  readonly follows: FittedHeater['follows']
+  /** The heated part, where it is told apart. */
+  readonly body: Block['body']
 }
 
-export function windowFit({ air, target, moving, hotC, limitC, still, ratedV, lowV, highV }: Plain<WindowFit>, ice: OverIce | null) {
+export function windowFit(
+  { air, target, moving, hotC, limitC, still, ratedV, lowV, highV, follows, body }: Plain<WindowFit>,
+  ice: OverIce | null
+) {
   const around = coldAround(air)
   const targetC = targetOf(target, pointOf(air, ice))
   if (targetC === null) throw new Error('a window without a target came to be worked out')
   return powerWindow({
     cold: { targetC, around, loss: moving, busV: lowV },
     hot: { limitC, around: { airC: hotC, machineC: hotC, altitudeM: air.altitudeM }, loss: still, busV: highV },
-    ratedV
+    ratedV,
+    follows,
+    jointKPerW: body === null ? 0 : 1 / jointWPerK(body)
   })
 }

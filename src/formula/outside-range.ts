@@ -33,5 +33,6 @@ export class OutsideRange extends Error {
 }
 
 function withUnit(value: number, name: string): string {
+  if (!Number.isFinite(value)) return 'without end'
   return `${Number(value.toPrecision(4))} ${unitOf(name)}`.trim()
 }

@@ -11,6 +11,8 @@ export interface About {
   readonly example?: string
   /** How to find it at the bench. */
   readonly measure?: string
+  /** From one end to the other of what the trade meets (common practice): tried to see what a measurement would change. */
+  readonly usual?: readonly [one: string, other: string]
 }
 /** Taken when the field is left out, and why it is that: allows at best a caution. */
 export interface Default {

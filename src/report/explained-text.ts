@@ -5,11 +5,26 @@ import { unitOf, wordsOf } from '../quantity/units.ts'
 import type { Rule } from '../rules/rule.ts'
 import { columnsText } from './columns.ts'
 
-export type Explained = { readonly rule: Omit<Rule<never>, 'judge'> } | { readonly formula: Facts } | { readonly source: Source }
+/** A result as the program prints it, and the formula that gives it, where it is one. */
+export interface ExplainedResult {
+  readonly id: string
+  readonly name: string
+  readonly symbol: string
+  readonly unit: string
+  readonly source: Source
+  readonly formula?: Facts
+}
 
-/** One rule, formula or source in full. */
+export type Explained =
+  | { readonly rule: Omit<Rule<never>, 'judge'> }
+  | { readonly formula: Facts }
+  | { readonly source: Source }
+  | { readonly results: readonly ExplainedResult[] }
+
+/** One rule, formula, source or result in full. */
 export function explainedText(found: Explained, width: number): string {
   if ('rule' in found) return ruleText(found.rule, width)
+  if ('results' in found) return found.results.map(one => resultText(one, width)).join('\n')
   return 'formula' in found ? formulaText(found.formula, width) : `${sourceText(found.source)}\n`
 }
 
@@ -31,6 +46,12 @@ function formulaText({ gives, says, symbol, equation, inputs, source }: Facts, w
     width
   )
   return `${gives}  ${says}\n\n${symbol} = ${equation}   ${unitOf(gives)}\n\n${table}\n\nsource    ${sourceText(source)}\n`
+}
+
+function resultText({ id, name, symbol, unit, source, formula }: ExplainedResult, width: number): string {
+  const unitText = unit === '' ? '' : `, in ${unit}`
+  const head = hanging(`result    ${id}: ${name} (${symbol}${unitText})`, width)
+  return `${head}\n${formula === undefined ? `${hanging(`source    ${sourceText(source)}`, width)}\n` : `\n${formulaText(formula, width)}`}`
 }
 
 function sourceText({ id, title, label }: Source): string {

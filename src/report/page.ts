@@ -42,7 +42,7 @@ function resultsText(results: readonly Result[], width: number): string {
     { heading: 'what', gives: true },
     { heading: '', right: false },
     { heading: 'value', right: true, gives: results.some(({ value }) => typeof value === 'string') },
-    ...(spreads ? [{ heading: 'worst case', right: true }] : []),
+    ...(spreads ? [{ heading: 'worst case', right: true, gives: width < 60 }] : []),
     ...(roomy ? [{ heading: 'root sum of squares', right: true }] : [])
   ]
   const rows = results.map(result => [

@@ -1,5 +1,6 @@
 import type { Values } from '../formula/evaluator.ts'
 import type { NoAnswer } from '../formula/no-answer.ts'
+import { SOURCES } from '../formula/source.ts'
 
 export type Verdict = 'pass' | 'caution' | 'fail' | 'not-judged'
 
@@ -18,6 +19,8 @@ export interface Finding {
   readonly source: string
   /** The place in the input that moves the value most, or the field that is missing. */
   readonly at: readonly (string | number)[]
+  /** Fields that were assumed and move the value. */
+  readonly assumes?: readonly Finding['at'][]
   /** The inputs at the worst end, for the working there. */
   readonly worstAt?: Values
 }
@@ -34,6 +37,14 @@ export function worstOf(verdicts: readonly Verdict[]): Verdict {
   return ORDER[Math.max(0, ...verdicts.map(verdict => ORDER.indexOf(verdict)))]!
 }
 
+/** What every room's `no-answer` has in common; reason and way out are those of the question. */
+export const NO_ANSWER = {
+  question: 'has what was asked any answer?',
+  why: 'Where there is none, a figure would be an invention, and somebody would drill, wire or tighten by it.',
+  change: 'what the finding names as the nearest way out',
+  source: SOURCES.arithmetic
+}
+
 /** A question that has no answer fails, with the reason and the nearest way out. */
 export function noAnswer(room: string, { says, change }: NoAnswer, before = ''): Finding {
   return {
@@ -45,7 +56,7 @@ export function noAnswer(room: string, { says, change }: NoAnswer, before = ''):
     unit: '',
     says: before + says,
     change,
-    source: 'arithmetic',
+    source: NO_ANSWER.source.id,
     at: []
   }
 }

@@ -48,6 +48,11 @@ describe('streams', () => {
     expect(JSON.parse(fettle(['torque', '1 N·m', '--jsn', '--json']).stdout).errors[0].near).toBe('--json')
   })
 
+  it('an option before the command is told where it belongs', () => {
+    expect(fettle(['--json', 'thread', 'M12']).stderr).toContain('found "--json" before the command; accepted: options after it')
+    expect(fettle(['--jsn']).stderr).toContain('the options that "fettle --help" lists')
+  })
+
   it('a reader that goes away is no fault', () => {
     const { status, stderr } = spawnSync('sh', ['-c', `"${process.execPath}" bin/fettle.js thread M12 | head -c 5`], { encoding: 'utf8' })
     expect(status).toBe(0)

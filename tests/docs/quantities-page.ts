@@ -10,7 +10,8 @@ Bounds go with it:
 |---|---|
 | \`11.5 mm ± 0.2 mm\` | 11.5 mm, from 11.3 to 11.7 mm; \`+-\` and \`+/-\` read as \`±\` |
 | \`11.5 ± 0.2 mm\` | the same: one unit at the end serves both numbers |
-| \`45 W ± 5 %\` | the percentage is of the number written |
+| \`45 W ± 5 %\` | the percentage is of the number written: from 42.75 to 47.25 W |
+| \`85 % ± 5 %\` | of a percentage too: from 80.75 to 89.25 %; for five points either way write \`80..90 %\` |
 | \`45 W +5 % -10 %\` | two sides of their own |
 | \`16.0..16.6 mm\` | from end to end, the nominal halfway |
 | \`-5 °C ± 2 K\` | a temperature; its bounds are a difference |

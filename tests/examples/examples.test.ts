@@ -3,10 +3,15 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { judgeJob } from '../../src/work/job/judge-job.ts'
 
-const jobsIn = (folder: string) =>
+const namesIn = (folder: string) =>
   readdirSync(folder)
     .filter(name => name.endsWith('.yaml'))
-    .map(name => ({ name: name.replace('.yaml', ''), job: judgeJob(`${folder}/${name}`, readFileSync(`${folder}/${name}`, 'utf8')) }))
+    .map(name => name.replace('.yaml', ''))
+const jobsIn = (folder: string) =>
+  namesIn(folder).map(name => {
+    const file = `${folder}/${name}.yaml`
+    return { name, job: judgeJob(file, readFileSync(file, 'utf8')) }
+  })
 
 /** What each bad job is there to fail: one rule, or a rule with the one that follows from it. */
 const REASON: { readonly [name: string]: readonly string[] } = {
@@ -36,6 +41,6 @@ describe.each(jobsIn('examples/bad'))('bad: $name', ({ name, job }) => {
 })
 
 it('there are good and bad ones', () => {
-  expect(jobsIn('examples').length).toBeGreaterThanOrEqual(2)
-  expect(jobsIn('examples/bad').map(({ name }) => name)).toEqual(Object.keys(REASON).sort())
+  expect(namesIn('examples').length).toBeGreaterThanOrEqual(2)
+  expect(namesIn('examples/bad')).toEqual(Object.keys(REASON).sort())
 })

@@ -23,7 +23,14 @@ const FIT: CircuitFit = {
     { from: 'left-', to: 'chassis', parts: [{ of: 'joint', jointOhm: new Given(0.002, { low: 0.001, high: 0.003, at: ['bond'] }) }] }
   ],
   heaters: [
-    { name: 'left', from: 'left+', to: 'left-', powerW: new Given(48, { low: 45.6, high: 50.4, at: ['power'] }), ratedV: new Given(24) }
+    {
+      name: 'left',
+      from: 'left+',
+      to: 'left-',
+      powerW: new Given(48, { low: 45.6, high: 50.4, at: ['power'] }),
+      ratedV: new Given(24),
+      follows: null
+    }
   ]
 }
 

@@ -1,14 +1,6 @@
-import { SOURCE_FILES } from './source-files.ts'
+import { filesNaming } from '../../src/commands/source-files.ts'
 
-/** The files of the program that name a source: by `SOURCES`, or by its id in a row of a table. A plain word alone may mean something else. */
+/** The files of the program that name a source. */
 export function naming(id: string): readonly string[] {
-  const escaped = id.replaceAll('.', '\\.')
-  const forms = [
-    `SOURCES\\.${escaped}\\b`,
-    `SOURCES\\['${escaped}'\\]`,
-    `source: '${escaped}'`,
-    ...(/[^a-z]/.test(id) ? [`'${escaped}'`] : [])
-  ]
-  const pattern = new RegExp(forms.join('|'))
-  return SOURCE_FILES.filter(({ file, text }) => file !== 'src/formula/source.ts' && pattern.test(text)).map(({ file }) => file)
+  return filesNaming(id).map(name => `src/${name}.ts`)
 }

@@ -18,7 +18,9 @@ const RUN = map('what joins two points: wire, a joint, a fuse or a switch', {
       temperature: quantity('temperature', 'temperature of the conductor', {
         default: '20 °C',
         why: 'the temperature of the tables',
-        example: '60 °C'
+        example: '60 °C',
+        measure: 'a probe on the wire after ten minutes of running',
+        usual: ['-20 °C', '80 °C']
       })
     },
     { optional: true }
@@ -32,7 +34,8 @@ const RUN = map('what joins two points: wire, a joint, a fuse or a switch', {
         default: '0 ohm',
         why: 'not measured',
         example: '10 mohm',
-        measure: 'millivolts over a known current'
+        measure: 'millivolts over a known current',
+        usual: ['2 mohm', '40 mohm']
       })
     })
   )
@@ -52,7 +55,13 @@ export const CIRCUIT = map(
         }),
         low: quantity('voltage', 'lowest bus voltage', { example: '23.5 V' }),
         high: quantity('voltage', 'highest bus voltage', { example: '28.8 V' }),
-        resistance: quantity('resistance', 'resistance inside the source', { default: '0 ohm', why: 'a stiff source', example: '15 mohm' }),
+        resistance: quantity('resistance', 'resistance inside the source', {
+          default: '0 ohm',
+          why: 'a stiff source',
+          example: '15 mohm',
+          measure: 'volts at the bus with a load switched on and off, over its current',
+          usual: ['5 mohm', '50 mohm']
+        }),
         ground: text('the point of 0 V', { required: true, example: 'chassis' })
       },
       { required: true }

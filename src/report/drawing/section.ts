@@ -15,6 +15,8 @@ export interface SectionPart {
 export interface Mark {
   readonly depthMm: number
   readonly text: string
+  /** Where there are names on both sides: the side it is named at; right where nothing is said. */
+  readonly side?: 'left' | 'right'
 }
 
 /** A blind hole cut through its axis. Printers draw it to scale; nothing in here is a printer's own. */

@@ -4,6 +4,7 @@ import { verdictLines } from '../findings-text.ts'
 import type { Page } from '../page.ts'
 import { HOLE_PARTS, type Plan, type Scrap, type Step } from './plan.ts'
 import { sourceNote } from './source-note.ts'
+import { thingName } from './thing-name.ts'
 
 interface Paper {
   readonly width: number
@@ -18,7 +19,7 @@ export function planPage(plan: Plan, { columns, colour }: Page): string {
   const parts = [
     wrapped(`${ink.bold(plan.file)}  ${plan.title}`, paper.width),
     verdictLines(
-      wrong.map(finding => ({ ...finding, rule: `${finding.rule}  ${finding.thing}` })),
+      wrong.map(finding => ({ ...finding, rule: `${finding.rule}  ${thingName(finding.thing)}` })),
       paper.width,
       ink
     ),
@@ -33,7 +34,10 @@ export function planPage(plan: Plan, { columns, colour }: Page): string {
 function firstText(scrap: Scrap | undefined, { width, ink }: Paper): string {
   if (scrap === undefined) return ''
   const { figure, thing, says } = scrap
-  return wrapped(`${ink.bold(`${figure.text}  ${figure.name}, ${thing}`)}: the number that scraps the part first\n${says}`, width)
+  return wrapped(
+    `${ink.bold(`${figure.text}  ${figure.name}, ${thingName(thing)}`)}: the number that scraps the part first\n${says}`,
+    width
+  )
 }
 
 function stepsText(steps: readonly Step[], paper: Paper): string {
@@ -48,7 +52,7 @@ function stepsText(steps: readonly Step[], paper: Paper): string {
 }
 
 function headingOf({ part, thing }: Step): string {
-  return HOLE_PARTS.includes(part) ? `${part.toUpperCase()}  ${thing}` : part.toUpperCase()
+  return HOLE_PARTS.includes(part) ? `${part.toUpperCase()}  ${thingName(thing)}` : part.toUpperCase()
 }
 
 /** Below this there is no room for two columns. */

@@ -17,6 +17,8 @@ export interface Figure {
   readonly unit: string
   /** As the trade writes it, with its unit. */
   readonly text: string
+  /** Its bounds, rounded outward, as `23.70 to 24.30 mm`; empty where it has none. */
+  readonly band: string
 }
 
 /** One action. */

@@ -1,10 +1,12 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { metalLeftMm as facts } from '../../trade/hole/depth.ts'
-import { atLeast, type Limit, notJudged } from '../judge.ts'
+import { atLeast, doubtsOf, type Limit, notJudged } from '../judge.ts'
+import { openBehind } from '../open-behind.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
+  readonly metalBelowMm: Bounded | null
   readonly metalLeftMm: Bounded | null
   readonly wallLeftMm: Bounded | null
   /** A least floor that the job gives itself. */
@@ -18,11 +20,12 @@ export const metalBelowThin: Rule<Subject> = {
   why: 'The floor must stand pressure, heat and the push of a drill; a thin one cracks later.',
   change: 'set the stop higher, or give a least floor of your own with its reason under limits',
   source: SOURCES.practice,
-  judge: ({ metalLeftMm, wallLeftMm, leastFloor }) => {
-    if (metalLeftMm === null)
+  judge: ({ metalBelowMm, metalLeftMm, wallLeftMm, leastFloor }) => {
+    if (metalBelowMm === null || metalLeftMm === null)
       return notJudged('casting.metal-below', 'measure the wall with an ultrasonic gauge, by a drawing, or from behind')
     const limit = leastFloor ?? wallAsLimit(wallLeftMm)
-    // A floor that may be drilled through fails whatever the limit.
+    // A floor that is or may be open fails whatever the limit.
+    if (metalBelowMm.low < 0) return openBehind(metalBelowMm)!
     if (metalLeftMm.low < 0) return atLeast(facts, metalLeftMm, { ...limit, value: Math.max(0, limit?.value ?? 0) })
     return limit === null
       ? notJudged('casting.wall', 'measure from the hole to the nearest face with a calliper')
@@ -30,6 +33,11 @@ export const metalBelowThin: Rule<Subject> = {
   }
 }
 
+/** The wall at its thickest: that is the most it can ask of the floor. */
 function wallAsLimit(wallLeftMm: Bounded | null): Limit | null {
-  return wallLeftMm === null ? null : { value: wallLeftMm.value, reason: 'the wall left beside the thread' }
+  if (wallLeftMm === null) return null
+  const { low, high } = wallLeftMm
+  const doubts = doubtsOf(wallLeftMm)
+  const reason = `the wall left beside the thread${low < high ? ' at its thickest' : ''}`
+  return { value: high, reason, ...(doubts.length === 0 ? {} : { assumed: doubts.join('; ') }) }
 }

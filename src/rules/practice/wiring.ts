@@ -38,7 +38,7 @@ export const WIRING: { readonly [N in PracticeName]: Wiring } = {
     support: { leastMm: null, lengthMm: 24 * MM_PER_IN, source: SOURCES['ac-43.13-1b-11-96'] },
     deflection: { lengthMm: 0.5 * MM_PER_IN, source: SOURCES['ac-43.13-1b-11-118'] },
     fuelLine: { lengthMm: 6 * MM_PER_IN, leastMm: 2 * MM_PER_IN, source: SOURCES['ac-43.13-1b-11-96'] },
-    groundJoint: { jointOhm: 0.003, source: SOURCES['ac-43.13-1b-11-189'] },
-    refinish: { hours: 24, source: SOURCES['ac-43.13-1b-11-189'] }
+    groundJoint: { jointOhm: 0.003, source: SOURCES['ac-bonding'] },
+    refinish: { hours: 24, source: SOURCES['ac-bonding'] }
   }
 }

@@ -19,7 +19,10 @@ export const jamsWithoutTerminal: Rule<Subject> = {
   judge: ({ runOut, floor }) => {
     if (runOut === null) return notJudged('thread-length', 'measure from the shoulder to the last full thread of the part')
     const runOutMm = runOut.withoutStackMm
-    return stateWithout(floor !== null && floor.withoutStackMm.low < runOutMm.low ? floor.withoutStackMm : runOutMm)
+    // A part that jams in the run-out needs no floor to be told.
+    if (floor === null)
+      return runOutMm.low < 0 ? stateWithout(runOutMm) : notJudged('overall', 'measure from the shoulder to the end of the part')
+    return stateWithout(floor.withoutStackMm.low < runOutMm.low ? floor.withoutStackMm : runOutMm)
   }
 }
 

@@ -19,6 +19,16 @@ export const greatestPowerW = formula('greatestPowerW', {
   of: ({ lossWPerK, limitC, airC, ratedV, busV }) => lossWPerK * (limitC - airC) * (ratedV / busV) ** 2
 })
 
+export const asRatedW = formula('asRatedW', {
+  says: 'rated power of a heater that gives a power at a temperature of its own, its resistance following that',
+  symbol: 'Pr',
+  equation: 'P·(1 + c/100·(T - 20))/(1 + c/100·(h - 20))',
+  inputs: { powerW: ['P', 0, 1e9], resistanceChangePerK: ['c', -0.05, 1], partC: ['T', -60, 1000], hotC: ['h', -60, 1000] },
+  source: SOURCES.ohm,
+  of: ({ powerW, resistanceChangePerK, partC, hotC }) =>
+    (powerW * (1 + (resistanceChangePerK / 100) * (partC - 20))) / (1 + (resistanceChangePerK / 100) * (hotC - 20))
+})
+
 export const spanW = formula('spanW', {
   says: 'room between least and greatest power',
   symbol: 'ΔP',

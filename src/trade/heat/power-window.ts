@@ -2,22 +2,30 @@ import type { Plain } from '../../formula/given.ts'
 import { type Around, type Loss, lossAtWPerK } from './block.ts'
 import * as fixed from './fixed-power.ts'
 
-/** A heater of fixed resistance: its power follows the square of the bus. */
+/** A heater whose power follows the square of the bus, and whose resistance may follow its temperature. */
 export interface PowerWindow {
   /** Must be held in the coldest air that moves. */
   readonly cold: { readonly targetC: number; readonly around: Around; readonly loss: Plain<Loss>; readonly busV: number }
   /** What the part or a seal may reach in the hottest air that stands. */
   readonly hot: { readonly limitC: number; readonly around: Around; readonly loss: Plain<Loss>; readonly busV: number }
   readonly ratedV: number
+  readonly follows: { readonly resistanceChangePerK: number; readonly hotC: number } | null
+  /** How much hotter than the casting the heated part gets by one watt. */
+  readonly jointKPerW: number
 }
 
 /** Rated powers. The losses are those at target and limit, where the power has to hold. */
-export function powerWindow({ cold, hot, ratedV }: PowerWindow) {
+export function powerWindow({ cold, hot, ratedV, follows, jointKPerW }: PowerWindow) {
   const { targetC } = cold
   const { limitC } = hot
   const coldWPerK = lossAtWPerK(cold.loss, cold.around, targetC)
   const hotWPerK = lossAtWPerK(hot.loss, hot.around, limitC)
-  const leastPowerW = fixed.leastPowerW({ lossWPerK: coldWPerK, targetC, airC: cold.around.airC, ratedV, busV: cold.busV })
-  const greatestPowerW = fixed.greatestPowerW({ lossWPerK: hotWPerK, limitC, airC: hot.around.airC, ratedV, busV: hot.busV })
+  const asRatedW = (powerW: number, castingC: number, castingW: number) =>
+    follows === null ? powerW : fixed.asRatedW({ powerW, ...follows, partC: castingC + jointKPerW * castingW })
+  const [coldK, hotK] = [targetC - cold.around.airC, limitC - hot.around.airC]
+  const leastW = fixed.leastPowerW({ lossWPerK: coldWPerK, targetC, airC: cold.around.airC, ratedV, busV: cold.busV })
+  const greatestW = fixed.greatestPowerW({ lossWPerK: hotWPerK, limitC, airC: hot.around.airC, ratedV, busV: hot.busV })
+  const leastPowerW = asRatedW(leastW, targetC, coldWPerK * coldK)
+  const greatestPowerW = asRatedW(greatestW, limitC, hotWPerK * hotK)
   return { leastPowerW, greatestPowerW, spanW: fixed.spanW({ leastPowerW, greatestPowerW }) }
 }

@@ -1,4 +1,4 @@
-import { formula } from '../../formula/formula.ts'
+import { fact, formula } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { cotDeg } from './cotangent.ts'
 
@@ -33,9 +33,16 @@ export const metalLeftMm = formula('metalLeftMm', {
   says: "metal left below the drill's tip",
   symbol: 'm',
   equation: 'h0 + m0 - (s + e)',
-  inputs: { oldTipMm: ['h0', 0.1, 500], metalBelowMm: ['m0', 0, 500], tipDepthMm: ['s', 0, 500], stopErrorMm: ['e', -10, 10] },
+  inputs: { oldTipMm: ['h0', 0.1, 500], metalBelowMm: ['m0', -50, 500], tipDepthMm: ['s', 0, 500], stopErrorMm: ['e', -10, 10] },
   source: SOURCES.geometry,
   of: ({ oldTipMm, metalBelowMm, tipDepthMm, stopErrorMm }) => oldTipMm + metalBelowMm - (tipDepthMm + stopErrorMm)
+})
+
+/** As measured; its low end may lie below nought, where the old hole may be open behind. */
+export const METAL_BELOW = fact('metalBelowMm', {
+  says: 'metal between the old bottom and what lies behind',
+  symbol: 'm0',
+  source: SOURCES.geometry
 })
 
 export const wallLeftMm = formula('wallLeftMm', {

@@ -51,6 +51,7 @@ export function hole(planned: Plain<Hole>) {
     openingMm,
     pointLengthMm,
     fullDiameterDepthMm,
+    metalBelowMm,
     metalLeftMm,
     wallLeftMm,
     runOutMm,

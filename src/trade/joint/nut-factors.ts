@@ -35,3 +35,14 @@ export const NUT_FACTORS: readonly NutFactorOf[] = (
   greatestFactor,
   source: SOURCES[id]
 }))
+
+/** The row that stands for what is on the threads; none was found for thermal compound, sealant and locking compound. */
+const USUAL: { readonly [threadsWith: string]: string } = {
+  nothing: 'dry steel on dry steel',
+  oil: 'machine oil on steel',
+  'anti-seize': 'with anti-seize compound (a named brand)'
+}
+
+export function usualNutFactor(threadsWith: string): NutFactorOf | null {
+  return NUT_FACTORS.find(({ threads }) => threads === USUAL[threadsWith]) ?? null
+}

@@ -12,9 +12,18 @@ export function candidates(): readonly Candidate[] {
   return silently(() => [...metricThreads(), ...unifiedThreads()].map(candidateOf))
 }
 
+/** The limits are looked up when they are asked for: most threads are ruled out by diameter and pitch. */
 function candidateOf(thread: Thread): Candidate {
   const { name, majorMm, pitchMm } = thread
   const basics = basicSizes(thread)
-  const { internal, external } = limitsOf({ thread, toleranceClass: classOf(thread), basics })
-  return { name, majorMm, minorMm: basics.minorDiameterMm, pitchMm, crest: { internal: internal.minor, external: external.major } }
+  return {
+    name,
+    majorMm,
+    minorMm: basics.minorDiameterMm,
+    pitchMm,
+    get crest() {
+      const { internal, external } = silently(() => limitsOf({ thread, toleranceClass: classOf(thread), basics }))
+      return { internal: internal.minor, external: external.major }
+    }
+  }
 }

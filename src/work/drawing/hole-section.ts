@@ -30,13 +30,18 @@ export function holeSection(name: string, planned: Plain<Hole>, results: Results
     sideMm: wallMm === null ? null : foundDiameterMm / 2 + wallMm,
     part: null,
     marks: [
-      ...(best !== null && threadDepthMm > 0 ? [mark(threadDepthMm, `full thread, ${best.name}`)] : []),
-      mark(fullDiameterDepthMm, 'full diameter'),
-      mark(tipDepthMm, 'tip at the stop'),
+      ...(best !== null && threadDepthMm > 0 ? [left(threadDepthMm, `full thread, ${best.name}`)] : []),
+      left(fullDiameterDepthMm, 'full diameter'),
+      left(tipDepthMm, 'tip at the stop'),
       mark(oldTipMm, 'old bottom'),
       ...(backMm === null ? [] : [mark(backMm, 'behind the metal')])
     ]
   }
+}
+
+/** What the new hole comes to; the old one stands on the right. */
+function left(depthMm: number, text: string) {
+  return { ...mark(depthMm, text), side: 'left' as const }
 }
 
 function mark(depthMm: number, text: string) {

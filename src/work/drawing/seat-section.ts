@@ -31,11 +31,16 @@ export function seatSection(thread: Sizes, seated: Plain<Seat>, { stackMm, runOu
     sideMm: null,
     part: { majorMm, minorMm, threadEndMm: threadLengthMm - underMm, endMm, stackMm: underMm },
     marks: [
-      mark(threadLengthMm - underMm, "end of the part's thread"),
+      left(threadLengthMm - underMm, "end of the part's thread"),
       mark(threadDepthMm, 'end of full thread in the hole'),
-      ...(seated.floor === null ? [] : [mark(endMm, 'end of the part'), mark(floorMm, 'floor')])
+      ...(seated.floor === null ? [] : [left(endMm, 'end of the part'), mark(floorMm, 'floor')])
     ]
   }
+}
+
+/** What is the part's; the hole stands on the right. */
+function left(depthMm: number, text: string) {
+  return { ...mark(depthMm, text), side: 'left' as const }
 }
 
 function mark(depthMm: number, text: string) {

@@ -6,7 +6,7 @@ import { type Conductor, conductorOf, usualKind } from '../../trade/circuit/cond
 type Circuit = NonNullable<Job['circuit']>
 
 /** The point that the source feeds. */
-const BUS = 'bus'
+export const BUS = 'bus'
 
 /** The circuit of a job, as the network is given it. */
 export function circuitFitOf(job: Job, { source, runs, loads }: Circuit): CircuitFit {
@@ -42,5 +42,10 @@ function wirePart({ size, length: lengthM, conductor, temperature: conductorC }:
 function heaterOf({ holes, parts }: Job, { heater, from, to }: Circuit['loads'][number]): FittedHeater {
   const { rated } = parts[holes[heater]!.takes]!
   if (rated === null) throw new Error('a job with an unrated heater came to be judged')
-  return { name: heater, from, to, powerW: rated.power, ratedV: rated.voltage }
+  return { name: heater, from, to, powerW: rated.power, ratedV: rated.voltage, follows: followsOf(rated) }
+}
+
+/** How the resistance of a heater follows its temperature, where the job tells it. */
+export function followsOf({ 'resistance-change': change }: NonNullable<Job['parts'][string]['rated']>): FittedHeater['follows'] {
+  return change === null ? null : { resistanceChangePerK: change['per-kelvin'], hotC: change.hot }
 }

@@ -1,18 +1,23 @@
+import type { FittedHeater } from '../../fitting/circuit-fit.ts'
 import type { Bounded, BoundsOf } from '../../formula/bounds.ts'
 import { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Missing } from '../../rules/missing.ts'
 import type { LoadResults } from '../results/drop-results.ts'
+import { followsOf } from './circuit-fit-of.ts'
 
 /** What the circuit gives a heater, by the name of its hole. */
 export type FedLoads = readonly BoundsOf<LoadResults>[]
 
 /** A heater that warms the casting: what it gives, and between which voltages. */
 export interface WarmingHeater {
+  readonly name: string
   readonly powerW: Given
   readonly ratedV: Given
   /** Null where no circuit feeds it. */
   readonly atV: Bounded | null
+  /** How its resistance follows its temperature; null where that is not told. */
+  readonly follows: FittedHeater['follows']
 }
 
 /** The heaters that the job names, else every heater of it. */
@@ -36,13 +41,11 @@ function ratedOf({ holes, parts }: Job, name: string) {
 function heaterOf(job: Job, name: string, load: FedLoads[number] | undefined): WarmingHeater {
   const rated = ratedOf(job, name)
   if (rated === null) throw new Error('a job whose heater is not rated came to be warmed')
-  if (load !== undefined) return { powerW: fromCircuit(load.powerW), ratedV: rated.voltage, atV: load.atV }
+  const heater = { name, ratedV: rated.voltage, follows: followsOf(rated) }
+  if (load !== undefined) return { ...heater, powerW: fromCircuit(load.powerW), atV: load.atV }
   const { value, low, high, at } = rated.power
-  return {
-    powerW: new Given(value, { low, high, at, assumed: 'default: its rated power, as no circuit feeds it' }),
-    ratedV: rated.voltage,
-    atV: null
-  }
+  const powerW = new Given(value, { low, high, at, assumed: 'default: its rated power, as no circuit feeds it' })
+  return { ...heater, powerW, atV: null }
 }
 
 /** As one number with bounds: what moves it in the circuit most is its place, and what it hangs on there goes along. */

@@ -7,6 +7,7 @@ import { usualBearingDiameterMm } from '../../trade/joint/bearing.ts'
 import { type Casting, readCasting } from '../../trade/joint/casting.ts'
 import type { Joint } from '../../trade/joint/joint.ts'
 import { jointThread } from '../../trade/joint/joint-thread.ts'
+import { usualNutFactor } from '../../trade/joint/nut-factors.ts'
 import { classStrength } from '../../trade/joint/part-class.ts'
 import type { JobHole, JobPart } from './hole-fit-of.ts'
 
@@ -17,8 +18,9 @@ export function jointFitOf({ tools, parts }: Job, hole: JobHole, fit: HoleFit): 
   const part = parts[hole.takes]!
   const shearMpa = shearOf(hole)
   const strength = strengthOf(part)
-  const lacks = lackOf(part, hole, { shearMpa, strength })
-  if (lacks !== null || shearMpa === null || strength === null || hole.friction === null)
+  const nutFactor = nutFactorOf(hole)
+  const lacks = lackOf(part, hole, { shearMpa, strength, nutFactor })
+  if (lacks !== null || shearMpa === null || strength === null || nutFactor === null)
     return { fit: null, lacks: lacks ?? { field: 'friction', measure: 'a trial with a load cell', at: hole.path } }
   const bearing = bearingOf(hole, part)
   const holds = {
@@ -27,7 +29,7 @@ export function jointFitOf({ tools, parts }: Job, hole: JobHole, fit: HoleFit): 
     ...strength,
     neckMm: part.body?.neck ?? null,
     boreMm: part.body?.bore ?? null,
-    friction: { by: 'nut-factor', nutFactor: hole.friction['nut-factor'], bearingDiameterMm: bearing === null ? usualBearing(part) : null },
+    friction: { by: 'nut-factor', nutFactor, bearingDiameterMm: bearing === null ? usualBearing(part) : null },
     clampN: hole.clamp,
     bearing
   } as const
@@ -60,10 +62,11 @@ function strengthOf({ body, thread: { majorMm } }: JobPart): Strength | null {
 interface Known {
   readonly shearMpa: Given | null
   readonly strength: Strength | null
+  readonly nutFactor: Given | null
 }
 
 /** The first thing that is missing. */
-function lackOf(part: JobPart, hole: JobHole, { shearMpa, strength }: Known): Lack | null {
+function lackOf(part: JobPart, hole: JobHole, { shearMpa, strength, nutFactor }: Known): Lack | null {
   if (part['thread-length'] === null)
     return { field: 'thread-length', measure: 'measure from the shoulder to the last full thread of the part', at: part.path }
   if (shearMpa === null) return { ...castingLack(hole), at: hole.casting.path }
@@ -73,9 +76,18 @@ function lackOf(part: JobPart, hole: JobHole, { shearMpa, strength }: Known): La
       measure: 'the sheet of the material, or body.class where the part has one',
       at: part.body?.path ?? part.path
     }
-  if (hole.friction === null)
+  if (nutFactor === null)
     return { field: 'friction.nut-factor', measure: 'a trial with a load cell, or the table of the compound', at: hole.path }
   return null
+}
+
+/** What is on the threads sets the friction where no trial does; for most compounds no table has a figure. */
+function nutFactorOf({ friction, 'threads-with': threads, path }: JobHole): Given | null {
+  if (friction !== null) return friction['nut-factor']
+  const row = threads === null ? null : usualNutFactor(threads)
+  if (row === null) return null
+  const { nutFactor, leastFactor: low, greatestFactor: high } = row
+  return new Given(nutFactor, { low, high, assumed: `default: ${row.threads}`, at: [...path, 'friction', 'nut-factor'] })
 }
 
 /** An alloy that no table knows is told in the words of the table. */

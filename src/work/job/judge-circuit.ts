@@ -7,6 +7,7 @@ import { dropLimit } from '../../rules/practice/practice.ts'
 import { asked } from '../../rules/rule.ts'
 import { LOAD_RESULTS, type LoadResults } from '../results/drop-results.ts'
 import { circuitFitOf } from './circuit-fit-of.ts'
+import type { Heated } from './heated-circuit-of.ts'
 import type { JudgedThing } from './judged-thing.ts'
 
 /** A load, with what it gets for whoever goes on from there. */
@@ -16,8 +17,8 @@ export interface JudgedLoad extends JudgedThing {
 }
 
 /** Every load of the circuit, under its name. */
-export function judgeCircuit(job: Job, circuit: NonNullable<Job['circuit']>): readonly JudgedLoad[] {
-  const { loads } = boundsOf(circuitFitOf(job, circuit), circuitFit)
+export function judgeCircuit(job: Job, circuit: NonNullable<Job['circuit']>, heated: Heated | null): readonly JudgedLoad[] {
+  const { loads } = heated ?? boundsOf(circuitFitOf(job, circuit), circuitFit)
   return loads.map(load => {
     const subject: LoadSubject = { ...load, leastPowerW: leastPowerOf(job, load.name), limit: limitOf(job, circuit.source.bus.value) }
     return { name: load.name, load, results: resultsBy(LOAD_RESULTS, load), findings: LOAD_RULES.map(rule => asked(rule, subject)) }

@@ -8,6 +8,7 @@ import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { noAnswer, worstOf } from '../../rules/finding.ts'
 import type { PracticeName } from '../../rules/practice/practice.ts'
 import { heatThings } from './heat-things.ts'
+import { type Heated, heatedOf } from './heated-circuit-of.ts'
 import { type JudgedLoad, judgeCircuit } from './judge-circuit.ts'
 import { judgeHole } from './judge-hole.ts'
 import { judgeMass } from './judge-mass.ts'
@@ -66,9 +67,9 @@ function keptBy(rules: (id: string) => boolean, { results, findings, cautions }:
 
 function judged({ job, locate }: ReadJob): Judgement {
   const holes = Object.entries(job.holes).map(([name, hole]) => placed(`holes.${name}`, hole.path, 'hole', () => judgeHole(job, hole)))
-  const loads = circuitThings(job)
+  const { loads, heated } = circuitThings(job)
   const fed = loads.flatMap(thing => ('load' in thing ? [thing.load] : []))
-  const things: readonly Placed[] = [...holes, ...loads, ...heatThings(job, fed), ...massThings(job)]
+  const things: readonly Placed[] = [...holes, ...loads, ...heatThings(job, fed, heated), ...massThings(job)]
   const findings = things.flatMap(({ findings, path, place }) =>
     findings.map(finding => ({ ...finding, thing: place, where: locate(finding.at.length > 0 ? finding.at : path) }))
   )
@@ -85,17 +86,24 @@ function massThings(job: ReadJob['job']): readonly Placed[] {
   return mass === null ? [] : [placed('mass', mass.path, 'mass', () => judgeMass(job, mass))]
 }
 
-function circuitThings(job: ReadJob['job']): readonly (Placed & (JudgedLoad | JudgedThing))[] {
+interface CircuitThings {
+  readonly loads: readonly (Placed & (JudgedLoad | JudgedThing))[]
+  readonly heated: Heated | null
+}
+
+function circuitThings(job: ReadJob['job']): CircuitThings {
   const { circuit } = job
-  if (circuit === null) return []
+  if (circuit === null) return { loads: [], heated: null }
   try {
-    return judgeCircuit(job, circuit).map(({ name, ...thing }, i) => ({
+    const heated = heatedOf(job)
+    const loads = judgeCircuit(job, circuit, heated).map(({ name, ...thing }, i) => ({
       place: `circuit.${name}`,
       path: [...circuit.path, 'loads', i],
       ...thing
     }))
+    return { loads, heated }
   } catch (error) {
     if (!(error instanceof NoAnswer)) throw error
-    return [{ place: 'circuit', path: circuit.path, results: [], findings: [noAnswer('circuit', error)] }]
+    return { loads: [{ place: 'circuit', path: circuit.path, results: [], findings: [noAnswer('circuit', error)] }], heated: null }
   }
 }

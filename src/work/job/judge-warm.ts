@@ -1,4 +1,5 @@
-import { type ColdAir, type HotFit, hotFit, steppedFit, warmFit, windowFit } from '../../fitting/warm-fit.ts'
+import { heatedHot } from '../../fitting/heated-circuit.ts'
+import { type HotFit, hotFit, steppedFit, warmFit, windowFit } from '../../fitting/warm-fit.ts'
 import { type BoundsOf, boundsOf, exactly } from '../../formula/bounds.ts'
 import { plainOf } from '../../formula/given.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
@@ -8,16 +9,18 @@ import { resultsBy } from '../../report/result-map.ts'
 import { WARM_RULES, type WarmSubject } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import { asked } from '../../rules/rule.ts'
-import { type OverIce, overIce } from '../../trade/heat/dew.ts'
+import { AS_SETTLED } from '../../trade/heat/cautions.ts'
 import { steppedTimeS } from '../../trade/heat/stepped-time.ts'
 import { HEAT_TEST_RESULTS } from '../results/heat-test-results.ts'
 import { HOT_RESULTS, WARMED_RESULTS, WINDOW_RESULTS } from '../results/warmed-results.ts'
 import { fittedTest, testBounds } from './block-of.ts'
 import { NO_HUMIDITY } from './cold-air-of.ts'
+import { type Heated, withCircuit } from './heated-circuit-of.ts'
 import { type FedLoads, heatersOf } from './heaters-of.ts'
 import type { JudgedThing } from './judged-thing.ts'
 import { coldTree, hotTree, NO_TARGET, type WarmGiven, type WarmJob, windowTree } from './warm-trees.ts'
 import { warmedCautions } from './warmed-cautions.ts'
+import { withIce } from './with-ice.ts'
 
 export type Warmed = BoundsOf<ReturnType<typeof warmFit>>
 type Hot = BoundsOf<ReturnType<typeof hotFit>> | { readonly beyondC: number }
@@ -28,12 +31,12 @@ export interface JudgedWarm extends JudgedThing {
 }
 
 /** A job's warm-up in the coldest air that moves, and in the hottest that stands. */
-export function judgeWarm(job: WarmJob, loads: FedLoads): JudgedWarm {
+export function judgeWarm(job: WarmJob, loads: FedLoads, heated: Heated | null): JudgedWarm {
   const heaters = heatersOf(job, loads)
   const test = fittedTest(job.warm)
   const tried = isMissing(heaters)
     ? { warmed: heaters, hot: heaters, window: heaters, cautions: [], steppedS: null }
-    : worked({ job, heaters, test })
+    : worked({ job, heaters, test }, heated)
   const { warmed, hot, window, cautions, steppedS } = tried
   const subject = subjectOf(job, tried)
   return {
@@ -57,28 +60,29 @@ interface Worked {
   readonly steppedS: number | null
 }
 
-function worked(given: WarmGiven): Worked & { readonly cautions: readonly string[] } {
+function worked(given: WarmGiven, heated: Heated | null): Worked & { readonly cautions: readonly string[] } {
   const [cold, hot, window] = [coldTree(given), hotTree(given), windowTree(given)]
-  const warmed = isMissing(cold) ? cold : boundsOf(cold, withIce(cold.air, warmFit))
+  const warmed = isMissing(cold) ? cold : (heated?.warmed ?? boundsOf(cold, withIce(cold.air, warmFit)))
   return {
     warmed,
-    hot: isMissing(hot) ? hot : hotOrBeyond(hot),
+    hot: isMissing(hot) ? hot : hotOrBeyond(() => hotOf(given.job, hot, heated)),
     window: isMissing(window) ? window : boundsOf(window, withIce(window.air, windowFit)),
     steppedS: isMissing(cold) ? null : silently(() => withIce(cold.air, steppedFit)(plainOf(cold).plain)),
-    cautions: isMissing(cold) || isMissing(warmed) ? [] : warmedCautions(given.job, cold, warmed)
+    cautions:
+      isMissing(cold) || isMissing(warmed) ? [] : [...warmedCautions(given.job, cold, warmed), ...(heated === null ? [] : [AS_SETTLED])]
   }
 }
 
-/** Whether there is a frost point is settled at the nominal. */
-function withIce<X, R>({ airC, altitudeM, moisture }: ColdAir, of: (x: X, ice: OverIce | null) => R): (x: X) => R {
-  const ice = moisture === null ? null : boundsOf({ airC, altitudeM, moisture, surfaceC: null }, overIce)
-  return x => of(x, ice)
+/** Circuit and casting as one there too, where they are so in the cold. */
+function hotOf(job: WarmJob, hot: HotFit, heated: Heated | null) {
+  const tree = heated === null ? null : withCircuit(job, hot)
+  return tree === null ? boundsOf(hot, hotFit) : boundsOf(tree, heatedHot)
 }
 
 /** Hotter than films are worked out for is an answer: too hot. */
-function hotOrBeyond(hot: HotFit): Hot {
+function hotOrBeyond(hot: () => BoundsOf<ReturnType<typeof hotFit>>): Hot {
   try {
-    return boundsOf(hot, hotFit)
+    return hot()
   } catch (error) {
     if (error instanceof OutsideRange && error.input === 'surfaceC') return { beyondC: error.greatest }
     throw error

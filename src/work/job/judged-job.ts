@@ -1,7 +1,9 @@
+import type { HoleFit } from '../../fitting/hole-fit.ts'
+import { NoAnswer } from '../../formula/no-answer.ts'
 import { type Job, type ReadJob, readJob } from '../../job/read-job.ts'
 import type { Result } from '../../report/answer.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
-import type { JobHole, JobPart } from './hole-fit-of.ts'
+import { holeFitOf, type JobHole, type JobPart } from './hole-fit-of.ts'
 import { judgeRead } from './judge-job.ts'
 import { type Points, pointsOf } from './points.ts'
 
@@ -22,6 +24,8 @@ export interface HoleInWork {
   readonly place: string
   readonly hole: JobHole
   readonly part: JobPart
+  /** As a calculation is given it; null where it has no answer. */
+  readonly fit: HoleFit | null
   /** A result of this hole, as `hole.tip-depth`. */
   readonly result: (id: string) => Result | undefined
 }
@@ -36,11 +40,22 @@ export function judgedJob(file: string, text: string): JudgedJob {
   return { job, locate, answer, result, holes: holesOf(job, result), points: pointsOf(job) }
 }
 
-function holesOf({ holes, parts }: Job, result: JudgedJob['result']): readonly HoleInWork[] {
+function holesOf(job: Job, result: JudgedJob['result']): readonly HoleInWork[] {
+  const { holes, parts } = job
   return Object.entries(holes).map(([name, hole]) => {
     const place = `holes.${name}`
-    return { name, place, hole, part: parts[hole.takes]!, result: id => result(`${place}:${id}`) }
+    const part = parts[hole.takes]!
+    return { name, place, hole, part, fit: fitOf(job, hole, part), result: id => result(`${place}:${id}`) }
   })
+}
+
+function fitOf(job: Job, hole: JobHole, part: JobPart): HoleFit | null {
+  try {
+    return holeFitOf(job, hole, part)
+  } catch (error) {
+    if (!(error instanceof NoAnswer)) throw error
+    return null
+  }
 }
 
 /** What any thing of the job has under this id: of rooms whose place in the job is their own. */

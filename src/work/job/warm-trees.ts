@@ -2,6 +2,7 @@ import type { HotFit, WarmFit, WindowFit } from '../../fitting/warm-fit.ts'
 import { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
+import type { Block } from '../../trade/heat/block.ts'
 import { blockOf, type FittedTest, type JobWarm } from './block-of.ts'
 import { coldAirOf, type JobSurroundings, NO_AIR } from './cold-air-of.ts'
 import type { WarmingHeater } from './heaters-of.ts'
@@ -68,18 +69,41 @@ export function windowTree(given: WarmGiven): WindowFit | Missing {
   if (cold.target === null) return NO_TARGET
   if (warm.limit === null) return NO_LIMIT
   const { air, target, block } = cold
-  return { air, target, moving: block.loss, hotC: hot.hotC, limitC: warm.limit.greatest, still: hot.block.loss, ...bus }
+  return {
+    air,
+    target,
+    moving: block.loss,
+    hotC: hot.hotC,
+    limitC: warm.limit.greatest,
+    still: hot.block.loss,
+    ...bus,
+    body: bodyApart(block)
+  }
 }
 
 /** The lowest and the highest voltage that any of the heaters sees: exact numbers, since both ends are met in one year. */
-function busOf(heaters: readonly WarmingHeater[]): Pick<WindowFit, 'ratedV' | 'lowV' | 'highV'> | Missing {
+function busOf(heaters: readonly WarmingHeater[]): Pick<WindowFit, 'ratedV' | 'lowV' | 'highV' | 'follows'> | Missing {
   const ends = heaters.flatMap(({ atV }) => (atV === null ? [] : [atV]))
   const rated = new Set(heaters.map(({ ratedV }) => ratedV.value))
   if (ends.length < heaters.length) return { field: 'circuit', measure: 'draw every run from the source to the heater and back' }
   if (rated.size > 1) return { field: 'one rated voltage', measure: 'take heaters of one rated voltage, or judge them apart' }
+  const [first] = heaters
+  if (first === undefined || heaters.some(({ follows }) => !alike(follows, first.follows)))
+    return { field: 'one resistance-change', measure: 'take heaters whose resistance follows their temperature alike, or judge them apart' }
   return {
+    follows: first.follows,
     ratedV: new Given([...rated][0]!),
     lowV: new Given(Math.min(...ends.map(({ low }) => low))),
     highV: new Given(Math.max(...ends.map(({ high }) => high)))
   }
+}
+
+function alike(a: WarmingHeater['follows'], b: WarmingHeater['follows']): boolean {
+  if (a === null || b === null) return a === b
+  return a.hotC.value === b.hotC.value && a.resistanceChangePerK.value === b.resistanceChangePerK.value
+}
+
+/** A heat test goes before a body of its own. */
+function bodyApart({ body, loss, capacity }: Block): Block['body'] {
+  return loss.by === 'test' || capacity.by === 'test' ? null : body
 }

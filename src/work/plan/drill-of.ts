@@ -1,7 +1,7 @@
 import { publishedTapDrill } from '../../trade/thread/published-tap-drill.ts'
-import type { JobHole, JobPart } from '../job/hole-fit-of.ts'
+import type { HoleInWork } from '../job/judged-job.ts'
 
 /** The drill of the job, or the published tap drill. */
-export function drillMmOf({ drill }: JobHole, { thread }: JobPart): number {
-  return drill.size?.diameterMm ?? publishedTapDrill(thread).diameterMm
+export function drillMmOf({ hole, part }: Pick<HoleInWork, 'hole' | 'part'>): number {
+  return hole.drill.size?.diameterMm ?? publishedTapDrill(part.thread).diameterMm
 }

@@ -38,12 +38,9 @@ export function inBoth(figure: Figure, shown: Shown): Figure {
 function figure(name: string, ends: Ends, { unit, shown }: { readonly unit: string; readonly shown: Shown }): Figure {
   const turns = shown === 'turns' || shown === 'turns-down' ? 'turns' : unit
   const number = showNumber(ends.value, shown)
-  return { name, ...ends, unit, text: turns === '' ? number : `${number} ${turns}` }
-}
-
-/** `23.70 to 24.30 mm`, rounded outward; empty where the number has no bounds. */
-export function bandText({ low, high, unit }: Pick<Figure, 'low' | 'high' | 'unit'>, shown: Shown): string {
-  return low === null || high === null ? '' : `${showSpread(low, high, shown)} ${unit}`.trim()
+  const { low, high } = ends
+  const band = low === null || high === null ? '' : `${showSpread(low, high, shown)} ${unit}`.trim()
+  return { name, ...ends, unit, text: turns === '' ? number : `${number} ${turns}`, band }
 }
 
 /** A number that was worked out, not yet a result. */
@@ -54,4 +51,9 @@ export function ofBounded(
 ): Figure {
   const moved = low !== high
   return figure(says, { value, low: moved ? low : null, high: moved ? high : null }, { unit: unitOf(name), shown: shownFor(name) })
+}
+
+/** `24.00 mm (23.70 to 24.30 mm)`. */
+export function withBand({ text, band }: Figure): string {
+  return band === '' ? text : `${text} (${band})`
 }

@@ -27,6 +27,7 @@ export const WARMED_RESULTS: ResultMap<ReturnType<typeof warmFit>> = {
 
 /** The casting in the hottest air, which stands. */
 export const HOT_RESULTS: ResultMap<ReturnType<typeof hotFit>> = {
+  'warm.power.hot': [powerW, r => r.powerW, 'heat put in, standing on a hot day'],
   'warm.steady.hot': [heating.steadyC, r => r.steadyC, 'temperature that it settles at, standing on a hot day'],
   'warm.body.hot': [bodyC, r => r.bodyC, 'temperature that the heated part settles at, standing on a hot day'],
   'warm.film.hot': [filmWPerM2K, r => r.filmWPerM2K, 'film coefficient of the air that stands']

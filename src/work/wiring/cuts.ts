@@ -19,3 +19,17 @@ export function cutsOf({ circuit }: Pick<Job, 'circuit'>): readonly Cut[] {
     wire === null ? [] : [{ from, to, size: wire.size.name, runM: wire.length.high, slackM, cutM: wire.length.high + slackM }]
   )
 }
+
+/** What one size of wire comes to. */
+export interface Reel {
+  readonly size: string
+  readonly pieces: number
+  readonly totalM: number
+}
+
+export function reelsOf(cuts: readonly Cut[]): readonly Reel[] {
+  return [...new Set(cuts.map(({ size }) => size))].map(size => {
+    const own = cuts.filter(cut => cut.size === size)
+    return { size, pieces: own.length, totalM: own.reduce((sum, { cutM }) => sum + cutM, 0) }
+  })
+}

@@ -12,7 +12,7 @@ it.each([
   ['it bottoms on the floor', gap(0.2, 0.6), gap(-0.01, 0.6), 'caution'],
   ['nought at the worst end', gap(0, 0.6), gap(0.2, 0.6), 'caution'],
   ['far too long', gap(-9, -8), gap(-9, -8), 'caution'],
-  ['no floor known', gap(0.01, 0.6), null, 'pass']
+  ['it jams in the run-out, whatever the floor', gap(-0.01, 0.6), null, 'caution']
 ])('%s', (_, runOut, floor, verdict) => {
   expect(verdictOf(jamsWithoutTerminal, { runOut, floor })).toBe(verdict)
 })
@@ -24,13 +24,17 @@ it('says the gap that is left, as a length', () => {
 })
 
 it('room without the stack is said as room', () => {
-  expect(asked(jamsWithoutTerminal, { runOut: gap(0.4, 0.6), floor: null }).says).toContain('0.40 mm of room')
+  expect(asked(jamsWithoutTerminal, { runOut: gap(0.4, 0.6), floor: gap(0.5, 0.6) }).says).toContain('0.40 mm of room')
 })
 
 it('on an assumed value is a caution at best', () => {
-  expectDoubted(jamsWithoutTerminal, { runOut: { withoutStackMm: assumed(between(2, 3)) }, floor: null })
+  expectDoubted(jamsWithoutTerminal, { runOut: { withoutStackMm: assumed(between(2, 3)) }, floor: gap(4, 5) })
 })
 
 it('without the length of the thread is not judged', () => {
   expectNotJudged(jamsWithoutTerminal, { runOut: null, floor: null }, 'thread-length', 'last full thread')
+})
+
+it('with room before the run-out and no floor known is not judged', () => {
+  expectNotJudged(jamsWithoutTerminal, { runOut: gap(0.01, 0.6), floor: null }, 'overall', 'end of the part')
 })

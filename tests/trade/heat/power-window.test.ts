@@ -9,7 +9,9 @@ const around = (airC: number) => ({ airC, machineC: airC, altitudeM: 0 })
 const window: PowerWindow = {
   cold: { targetC: 5, around: around(-20), loss: surface(30), busV: 11 },
   hot: { limitC: 105, around: around(45), loss: surface(10), busV: 15 },
-  ratedV: 12
+  ratedV: 12,
+  follows: null,
+  jointKPerW: 0
 }
 
 describe('rated power', () => {
@@ -30,6 +32,13 @@ describe('rated power', () => {
   it('a machine behind it as cold as the air asks for more: 0.5 W/K more', () => {
     const bolted = { ...window, cold: { ...window.cold, loss: { ...surface(30), machineWPerK: 0.5 } } }
     expect(powerWindow(bolted).leastPowerW).toBeCloseTo(42.5 * (12 / 11) ** 2, 9)
+  })
+  it('a resistance that follows the part: 4 K above the casting by 0.4 K/W at 10 W, and rated at 120 °C', () => {
+    const cold = { ...window.cold, loss: surface(10) }
+    const follows = { resistanceChangePerK: 0.4, hotC: 120 }
+    const { leastPowerW, greatestPowerW } = powerWindow({ ...window, cold, follows, jointKPerW: 0.4 })
+    expect(leastPowerW).toBeCloseTo((10 * (12 / 11) ** 2 * (1 + 0.004 * (9 - 20))) / 1.4, 9)
+    expect(greatestPowerW).toBeCloseTo((24 * (12 / 15) ** 2 * (1 + 0.004 * (105 + 9.6 - 20))) / 1.4, 9)
   })
   it('films by correlation are taken at target and limit', () => {
     const blown = { ...surface(1), film: { by: 'churchill-bernstein', airflowMPerS: 10, sizeMm: 60 } } as const

@@ -43,11 +43,17 @@ describe('taps that can be read', () => {
   })
 })
 
+it('without a place have none, and keep why they were assumed', () => {
+  const taps = readTaps('second:4:3mm', { assumed: 'a hand set' })
+  expect(taps.ok && taps.value[0]).toMatchObject({ chamferTurns: { at: [], assumed: 'a hand set' }, centreMm: { at: [] } })
+})
+
 describe('taps that cannot', () => {
   it.each([
     ['', '"" among the taps'],
     ['taper:8,', '"" among the taps'],
     ['taper', '"taper" among the taps'],
+    ['taper:8, second ', '"second" among the taps'],
     ['taper:8:2', 'front centre "2" of the tap taper'],
     ['taper:8:2mm:1', '"taper:8:2mm:1" among the taps'],
     ['taper:8,5', '"5" among the taps'],
@@ -67,5 +73,6 @@ describe('taps that cannot', () => {
   it('a name in capitals is offered in small letters', () => {
     expect(read('Taper:8')).toMatchObject({ near: 'taper' })
     expect(read('Spiral Point:8')).toMatchObject({ near: 'spiral-point' })
+    expect(read('Spiral _ Point:8')).toMatchObject({ near: 'spiral-point' })
   })
 })

@@ -88,7 +88,7 @@ it('the way back is named, or asked for by each thread', () => {
   expect(says(plan({ wayBack: '{ insert: M12x1.75 thin-walled }' }))).toContain(
     'have the way back in the drawer: insert M12x1.75 thin-walled'
   )
-  expect(saying(plan(), /settle the way back: a repair insert for M12x1.75/)).toHaveLength(1)
+  expect(saying(plan(), /settle the way back, a wire thread insert for M12x1.75/)).toHaveLength(1)
 })
 
 it('plugs and rags are counted in and out', () => {

@@ -5,7 +5,7 @@ import { type ScrapOf, scrap } from './scrap.ts'
 
 /** The turns of a tap: a little more, and its end meets the end of the drilled hole and breaks. */
 export const tapBottoms: ScrapOf = (hole, judged) => {
-  const last = tapsOf(hole, judged).at(-1)
+  const last = tapsOf(hole).at(-1)
   const turns = ofResult(last?.turns, 'turns-down', 'turns of the tap')
   if (last === undefined || turns === null) return undefined
   const { pitchMm } = hole.part.thread

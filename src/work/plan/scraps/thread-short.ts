@@ -4,8 +4,8 @@ import { tapsOf } from '../taps-of.ts'
 import { type ScrapOf, scrap } from './scrap.ts'
 
 /** The full thread: short of it by the gap that is left, and the part jams in the run-out. */
-export const threadShort: ScrapOf = (hole, judged) => {
-  const depth = ofResult(tapsOf(hole, judged).at(-1)?.depth, 'depth-down', 'full thread')
+export const threadShort: ScrapOf = hole => {
+  const depth = ofResult(tapsOf(hole).at(-1)?.depth, 'depth-down', 'full thread')
   const gap = hole.result('seat.run-out.with-stack')
   if (depth === null || typeof gap?.value !== 'number') return undefined
   const room = gap.low ?? gap.value

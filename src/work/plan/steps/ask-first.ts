@@ -1,10 +1,18 @@
+import { silently } from '../../../formula/working.ts'
+import { showNumber } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
+import { insertFor } from '../../../trade/thread/insert.ts'
+import type { JudgedJob } from '../../job/judged-job.ts'
+import { ofNumber, ofResult } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
 
 /** What no sum answers: asked before anything is cut. */
-export const askFirst: StepsOf = ({ job }) => [behind(job['ask-first']), approval(job['ask-first']), ...wayBack(job)]
+export const askFirst: StepsOf = judged => {
+  const ask = judged.job['ask-first']
+  return [behind(ask), approval(ask), ...wayBack(judged)]
+}
 
-type AskFirst = Parameters<StepsOf>[0]['job']['ask-first']
+type AskFirst = JudgedJob['job']['ask-first']
 
 function behind({ 'behind-the-metal': what }: AskFirst): Step {
   return what === null
@@ -25,12 +33,23 @@ function approval({ approval }: AskFirst): Step {
 }
 
 /** The way back stands before the first cut: a casting has no second chance but an insert. */
-function wayBack({ 'ask-first': { 'way-back': back }, holes, parts }: Parameters<StepsOf>[0]['job']): readonly Step[] {
+function wayBack({ job, holes }: JudgedJob): readonly Step[] {
+  const back = job['ask-first']['way-back']
   if (back !== null) return [step('ask first', '', `have the way back in the drawer: insert ${back.insert}`)]
-  const threads = [...new Set(Object.values(holes).map(({ takes }) => parts[takes]!.thread.name))]
-  return threads.map(thread =>
-    step('ask first', '', `settle the way back: a repair insert for ${thread}, and whether the wall allows its larger hole`, {
-      blank: `insert for ${thread}`
-    })
-  )
+  return holes.map(({ place, part: { thread }, result }) => {
+    const { majorMm, wallLeastMm } = silently(() => insertFor(thread))
+    const left = ofResult(result('hole.wall-left'))
+    const wall = left === null ? 'measure what there is' : `${left.text} is left`
+    return step(
+      'ask first',
+      place,
+      `settle the way back, a wire thread insert for ${thread.name}: the least wall beside the thread; ${wall}`,
+      {
+        figure: ofNumber('wallLeastMm', `least wall for an insert for ${thread.name}`, wallLeastMm, 'depth-up'),
+        caution: `its hole is ${showNumber(majorMm, 'depth-up')} mm wide: where the wall does not allow that, do not start`,
+        blank: `insert for ${thread.name}`,
+        source: 'wire-insert'
+      }
+    )
+  })
 }

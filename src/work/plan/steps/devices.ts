@@ -1,29 +1,37 @@
+import { showMetricAndInch } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
+import { type PlaceRule, PROTECTOR_PLACES } from '../../../trade/circuit/protection-place.ts'
 import { type Device, devicesOf } from '../../wiring/devices.ts'
+import { ofNumber, written } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
 
 /** Protection near the source, the switch on the feed side, and what stands on both. */
 export const devices: StepsOf = ({ job }) => {
-  const all = devicesOf(job)
   if (job.circuit === null) return undefined
+  const all = devicesOf(job)
+  const { open } = PROTECTOR_PLACES[job.job.practice]
   return [
-    ...protection(all),
+    ...protection(all, open),
     ...all.filter(({ does }) => does === 'switches').map(switching),
     ...all.filter(({ does }) => does !== 'joins').map(label)
   ]
 }
 
-function protection(all: readonly Device[]): readonly Step[] {
-  const protecting = all.filter(({ does }) => does === 'protects')
-  const where = 'as near the source as it will go: the wire before it has nothing to protect it'
-  if (protecting.length === 0)
-    return [
-      step('wire', '', `fuse or breaker ${where}`, {
-        blank: 'fuse or breaker',
-        caution: 'the job names none: settle it before power goes on'
-      })
-    ]
-  return protecting.map(({ what }) => step('wire', '', `${what} ${where}`, { source: 'cfr-27.1357' }))
+function protection(all: readonly Device[], { greatestMm, says, source }: PlaceRule): readonly Step[] {
+  const figure =
+    greatestMm === null
+      ? null
+      : written(ofNumber('placeMm', 'wire between source and protector', greatestMm), `≤ ${showMetricAndInch(greatestMm, 'plain')}`)
+  const names = all.filter(({ does }) => does === 'protects').map(({ what }) => what)
+  if (names.length > 0) return names.map(what => step('wire', '', `${what} ${says}`, { figure, source: source.id }))
+  return [
+    step('wire', '', `fuse or breaker ${says}`, {
+      figure,
+      source: source.id,
+      blank: 'fuse or breaker',
+      caution: 'the job names none: settle it before power goes on'
+    })
+  ]
 }
 
 function switching({ what }: Device): Step {

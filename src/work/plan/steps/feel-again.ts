@@ -1,6 +1,6 @@
 import { showNumber } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
-import { bandText, ofGiven } from '../figure.ts'
+import { ofGiven } from '../figure.ts'
 import { type HoleStepsOf, step } from '../step.ts'
 
 /** The hole is measured once more: every number after this hangs on it. */
@@ -14,7 +14,7 @@ function withWhat(rodMm: number): string {
 }
 
 function measured(place: string, says: string, figure: ReturnType<typeof ofGiven>): Step {
-  const band = bandText(figure, 'length')
+  const band = figure.band
   const expected = band === '' ? `the job says ${figure.text}` : `the job says ${band}`
   return step('drill', place, `${says}: ${expected}`, {
     figure,

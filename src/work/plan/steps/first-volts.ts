@@ -1,6 +1,6 @@
 import type { Step } from '../../../report/plan/plan.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
-import { bandText, ofBounded, ofResult } from '../figure.ts'
+import { ofBounded, ofResult } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
 
 /** What the meter should read once power is on. */
@@ -10,7 +10,7 @@ export const firstVolts: StepsOf = judged => {
   const { bus, low, high, ground } = circuit.source
   const figure = ofBounded('busV', 'volts at the bus, idle', { value: bus.value, low: low?.low ?? bus.low, high: high?.high ?? bus.high })
   return [
-    step('first run', '', `run the machine at idle and read the bus against ${ground}${between(bandText(figure, 'voltage'))}`, {
+    step('first run', '', `run the machine at idle and read the bus against ${ground}${between(figure.band)}`, {
       figure,
       blank: figure.name,
       caution: 'heater off first, then on: write both'
@@ -28,11 +28,11 @@ function atLoad({ result }: JudgedJob, { heater, from, to }: Load): readonly Ste
   const amps = ofResult(result(`${place}:drop.current`), undefined, `current of ${heater}`)
   if (volts === null || amps === null) return []
   return [
-    step('first run', place, `volts at ${heater}, ${from} to ${to}${between(bandText(volts, 'voltage'))}`, {
+    step('first run', place, `volts at ${heater}, ${from} to ${to}${between(volts.band)}`, {
       figure: volts,
       blank: volts.name
     }),
-    step('first run', place, `current of ${heater}, hot${between(bandText(amps, 'current'))}`, {
+    step('first run', place, `current of ${heater}, hot${between(amps.band)}`, {
       figure: amps,
       caution: 'cold, a heater may draw more for a while',
       blank: amps.name
@@ -48,7 +48,7 @@ function groundShifts({ job: { circuit }, points }: JudgedJob): readonly Step[] 
     .filter(({ name }) => returns.includes(name))
     .map(({ name, pointV }) => {
       const figure = ofBounded('pointV', `ground shift of ${name}`, pointV)
-      const says = `ground shift: ${name} against ${ground}${between(bandText(figure, 'voltage'))}`
+      const says = `ground shift: ${name} against ${ground}${between(figure.band)}`
       return step('first run', '', says, { figure, blank: figure.name })
     })
 }

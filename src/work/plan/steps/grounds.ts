@@ -1,38 +1,59 @@
 import type { Job } from '../../../job/read-job.ts'
+import { showNumber } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
 import { WIRING } from '../../../rules/practice/wiring.ts'
-import { ofGiven, ofNumber, written } from '../figure.ts'
+import { alloyFamily, GROUND_METALS, type GroundMetal } from '../../../trade/circuit/terminal-ground.ts'
+import { ofGiven, written } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
 
 type Run = NonNullable<Job['circuit']>['runs'][number]
 
 /** Every joint to structure: bare, tight, finished again, measured. */
 export const grounds: StepsOf = ({ job }) => {
-  if (job.circuit === null) return undefined
-  const bonded = job.circuit.runs.filter(({ bond }) => bond !== null)
+  const bonded = job.circuit?.runs.filter(({ bond }) => bond !== null) ?? []
   if (bonded.length === 0) return undefined
-  const { refinish, groundJoint } = WIRING[job.job.practice]
-  const most = groundJoint === null ? '' : ', no more than 3 mohm'
+  const { refinish } = WIRING[job.job.practice]
+  const within = refinish === null ? '' : ` within ${refinish.hours} h`
   return [
-    ...bonded.flatMap(run => joint(run, most)),
-    step('wire', '', refinish === null ? 'finish the bared metal again' : `finish the bared metal again within ${refinish.hours} h`, {
-      source: refinish?.source.id ?? 'practice'
-    })
+    ...metals(job),
+    ...bonded.flatMap(run => joint(run, job)),
+    step('wire', '', `finish the bared metal again${within}`, { source: refinish?.source.id })
   ]
 }
 
-function joint({ from, to, bond }: Run, most: string): readonly Step[] {
+/** What the castings of the job are good for as a ground; where the alloy is not told, it is asked for. */
+function metals({ holes }: Job): readonly Step[] {
+  const alloys = [...new Set(Object.values(holes).map(({ casting }) => casting.alloy))]
+  return alloys.map(alloy => {
+    const family = alloy === null ? undefined : alloyFamily(alloy)
+    if (family === undefined)
+      return step(
+        'wire',
+        '',
+        `before a casting is used as a ground, ask what it is made of${alloy === null ? '' : `: ${alloy} does not tell`}`,
+        {
+          caution: GROUND_METALS.magnesium.says
+        }
+      )
+    return step('wire', '', `${alloy} as a ground: ${metalText(GROUND_METALS[family])}`, { source: GROUND_METALS[family].source.id })
+  })
+}
+
+function metalText({ ground, says }: GroundMetal): string {
+  return ground === 'never' ? `never; ${says}` : says
+}
+
+function joint({ from, to, bond }: Run, { job }: Job): readonly Step[] {
   if (bond === null) return []
-  const figure = ofGiven('bondOhm', `joint ${from} to ${to}`, bond)
-  const mohm = ofNumber('bondFactor', 'milliohm', bond.value * 1000, 'plain')
+  const { groundJoint } = WIRING[job.practice]
+  const mohm = (ohm: number) => `${showNumber(ohm * 1000, 'plain')} mohm`
+  const most = groundJoint === null ? '' : `, ${mohm(groundJoint.jointOhm)} at most`
   return [
-    step('wire', '', `ground ${from} to ${to}: metal bare and bright under the terminal, no self-tapping screw`, {
-      caution: 'not on magnesium: take the return to another point',
-      source: 'ac-43.13-1b-11-189'
-    }),
+    step('wire', '', `ground ${from} to ${to}: metal bare and bright under the terminal, no self-tapping screw`, { source: 'ac-bonding' }),
     step('wire', '', `measure the joint ${from} to ${to} by millivolts over a known current${most}`, {
-      figure: written(figure, `${mohm.text} mohm`),
-      blank: `joint ${from} to ${to}`
+      figure: written(ofGiven('bondOhm', `joint ${from} to ${to}`, bond), mohm(bond.value)),
+      blank: `joint ${from} to ${to}`,
+      source: groundJoint?.source.id
     })
   ]
 }

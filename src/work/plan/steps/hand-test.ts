@@ -1,6 +1,6 @@
 import type { Step } from '../../../report/plan/plan.ts'
 import type { HoleInWork } from '../../job/judged-job.ts'
-import { bandText, ofNumber, ofResult, written } from '../figure.ts'
+import { ofNumber, ofResult, written } from '../figure.ts'
 import { type HoleStepsOf, step } from '../step.ts'
 import { withoutText } from '../without-stack.ts'
 
@@ -8,7 +8,7 @@ import { withoutText } from '../without-stack.ts'
 export const handTest: HoleStepsOf = hole => {
   const turns = ofResult(hole.result('seat.turns-to-shoulder'), 'turns', 'turns to the shoulder')
   if (turns === null) return undefined
-  const band = bandText(turns, 'turns')
+  const band = turns.band
   const expected = band === '' ? '' : `, ${band} with everything at its worst`
   return [
     ...cleaned(hole),

@@ -1,52 +1,53 @@
+import { showNumber } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
-import { ofResult } from '../figure.ts'
+import { HAND_TAPPING_SOURCE, handTapping } from '../../../trade/hole/hand-tapping.ts'
+import type { HoleInWork } from '../../job/judged-job.ts'
+import { ofNumber, ofResult } from '../figure.ts'
 import { type HoleStepsOf, step } from '../step.ts'
 import { type CutTap, tapsOf } from '../taps-of.ts'
 
 /** Each tap in its turn, counted: a tap is stopped by its turns and not by feel. */
-export const tapping: HoleStepsOf = (hole, judged) => {
-  const taps = tapsOf(hole, judged)
-  if (taps.length === 0) return undefined
-  const { place, part } = hole
-  const { alloy } = hole.hole.casting
-  return [
-    step('tap', place, `${alloy === null ? 'ask what the casting is, and put' : `put`} cutting fluid on the tap: ${fluid(alloy)}`, {
-      source: 'hand-tapping'
-    }),
-    ...taps.flatMap((tap, i) => steps(tap, { place, thread: part.thread.name, first: i === 0 })),
-    ...depth(taps.at(-1)!, place)
-  ]
+export const tapping: HoleStepsOf = hole => {
+  const taps = tapsOf(hole)
+  return taps.length === 0
+    ? undefined
+    : [fluid(hole), ...taps.flatMap((tap, i) => tapped(tap, hole, i === 0)), ...depth(taps.at(-1)!, hole)]
 }
 
-function fluid(alloy: string | null): string {
-  const cast = alloy === null ? '' : ` (this casting: ${alloy})`
-  return `light oil on aluminium and brass, oil on steel, none on grey iron${cast}`
+function fluid({ place, hole }: HoleInWork): Step {
+  const { alloy } = hole.casting
+  const ask = alloy === null ? 'ask what the casting is' : `this casting: ${alloy}`
+  return step('tap', place, `cutting fluid on the tap: light oil on aluminium and brass, oil on steel, none on grey iron (${ask})`)
 }
 
-interface Where {
-  readonly place: string
-  readonly thread: string
-  readonly first: boolean
-}
-
-function steps({ name, turns }: CutTap, { place, thread, first }: Where): readonly Step[] {
+function tapped({ name, turns, chamferTurns }: CutTap, { place, part }: HoleInWork, first: boolean): readonly Step[] {
   const figure = ofResult(turns, 'turns-down', `turns, ${name} tap`)
   if (figure === null) return []
   if (figure.value <= 0) return [step('tap', place, `leave the ${name} tap: the hole is too shallow for any turn of it`)]
+  const { forwardTurns, backTurns, clearTurns } = handTapping({ chamferTurns, majorMm: part.thread.majorMm })
   return [
-    step('tap', place, `${name} tap, ${thread}: so many turns from its end level with the face, and no more`, {
+    step('tap', place, `${name} tap, ${part.thread.name}: turns from its end level with the face, and no more`, {
       figure,
-      caution: first ? 'start it square, look from two sides' : 'start it by hand in the thread that is there',
-      source: 'geometry'
+      caution: first ? 'start it square, look from two sides' : 'start it by hand in the thread that is there'
     }),
-    step('tap', place, `${name} tap: back it off half a turn after each full turn; take it out and clear the chips often`, {
-      caution: 'a tap that springs is about to break: back it off, clear, look',
-      source: 'hand-tapping'
-    })
+    step(
+      'tap',
+      place,
+      `${name} tap: ${turn(forwardTurns)} on, ${turn(backTurns)} back; after these turns out of the hole, and clear the chips`,
+      {
+        figure: ofNumber('clearTurns', `clear the chips, ${name} tap`, clearTurns, 'turns'),
+        caution: 'a tap that springs is about to break: back it off, clear, look',
+        source: HAND_TAPPING_SOURCE.id
+      }
+    )
   ]
 }
 
-function depth({ name, depth }: CutTap, place: string): readonly Step[] {
+function turn(turns: number): string {
+  return turns === 1 ? 'a turn' : `${showNumber(turns, 'plain')} turn`
+}
+
+function depth({ name, depth }: CutTap, { place }: HoleInWork): readonly Step[] {
   const figure = ofResult(depth, 'depth-down', `full thread after the ${name} tap`)
   if (figure === null || figure.value <= 0) return []
   return [step('tap', place, 'clean the hole dry and measure the full thread below the face', { figure, blank: 'full thread' })]

@@ -1,0 +1,86 @@
+import type { Plain } from '../formula/given.ts'
+import { NoAnswer } from '../formula/no-answer.ts'
+import { OutsideRange } from '../formula/outside-range.ts'
+import { silently } from '../formula/working.ts'
+import type { OverIce } from '../trade/heat/dew.ts'
+import { crossing } from '../trade/heat/settle.ts'
+import { type CircuitFit, circuitFit, type HeaterC } from './circuit-fit.ts'
+import { coldAround, type HotFit, hotFit, type WarmFit, warmFit } from './warm-fit.ts'
+
+// A heater whose resistance follows its temperature: resistance sets the current, the current the drop, the drop the power,
+// and the power the temperature that the resistance follows. The circuit and the casting are solved as one.
+
+/** Circuit and casting, and which heaters of the one warm the other. */
+export interface HeatedCircuit<W> {
+  readonly circuit: CircuitFit
+  readonly warming: readonly string[]
+  /** Its heaters are those that no circuit feeds. */
+  readonly warm: W
+}
+
+/** In the coldest air, moving. */
+export function heatedCold({ circuit, warming, warm }: Plain<HeatedCircuit<WarmFit>>, ice: OverIce | null) {
+  const at = (fedW: readonly number[]) => warmFit({ ...warm, heatersW: [...warm.heatersW, ...fedW] }, ice)
+  const { loads, warmed } = together({ circuit, warming, leastC: coldAround(warm.air).airC, at })
+  return { loads, warmed }
+}
+
+/** In the hottest air, standing. */
+export function heatedHot({ circuit, warming, warm }: Plain<HeatedCircuit<HotFit>>) {
+  const at = (fedW: readonly number[]) => hotFit({ ...warm, heatersW: [...warm.heatersW, ...fedW] })
+  return together({ circuit, warming, leastC: warm.hotC, at }).warmed
+}
+
+interface Together<R> {
+  readonly circuit: Plain<CircuitFit>
+  readonly warming: readonly string[]
+  /** No heater is colder. */
+  readonly leastC: number
+  readonly at: (fedW: readonly number[]) => R
+}
+
+function together<R extends { readonly hottestC: number }>({ circuit, warming, leastC, at }: Together<R>) {
+  const feed = (partC: number) => {
+    const { loads } = circuitFit(circuit, heatersAt(warming, partC))
+    return { loads, fedW: loads.filter(({ name }) => warming.includes(name)).map(({ powerW }) => powerW) }
+  }
+  const { loads, fedW } = feed(silently(() => settledC(partC => hottestC(() => at(feed(partC).fedW)), leastC)))
+  return { loads, warmed: at(fedW) }
+}
+
+function heatersAt(warming: readonly string[], partC: number): HeaterC {
+  return Object.fromEntries(warming.map(name => [name, partC]))
+}
+
+/** On the way a trial may be hotter than films are worked out for: how hot that would be is enough to turn back. */
+function hottestC(warmed: () => { readonly hottestC: number }): number {
+  try {
+    return warmed().hottestC
+  } catch (error) {
+    if (error instanceof OutsideRange && error.input === 'surfaceC') return error.value
+    throw error
+  }
+}
+
+const ABSOLUTE_ZERO_C = -273.15
+const ROUNDS = 60
+
+/**
+ * The part temperature that its own power brings it to, to the last digits: bounds are worked out from small moves.
+ * The lowest there is, since the part comes from the cold; each round looks half as far again as the power there reaches.
+ */
+function settledC(broughtToC: (partC: number) => number, leastC: number): number {
+  let [low, high] = [leastC, broughtToC(leastC)]
+  for (let round = 0; broughtToC(high) > high; round++) {
+    if (round === ROUNDS) throw RUNS_AWAY
+    ;[low, high] = [high, high + 1.5 * (broughtToC(high) - high)]
+  }
+  if (low === high) return low
+  const aboveK = (kelvin: number) => kelvin - (broughtToC(kelvin + ABSOLUTE_ZERO_C) - ABSOLUTE_ZERO_C)
+  return crossing(aboveK, low - ABSOLUTE_ZERO_C, high - ABSOLUTE_ZERO_C) + ABSOLUTE_ZERO_C
+}
+
+const RUNS_AWAY = new NoAnswer(
+  'heater and casting find no common temperature: the warmer the heater, the more it takes',
+  'look at the sign of resistance-change: a heater whose resistance falls as it warms runs away'
+)

@@ -1,0 +1,44 @@
+import { type HeatedCircuit, heatedCold } from '../../fitting/heated-circuit.ts'
+import type { WarmFit } from '../../fitting/warm-fit.ts'
+import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
+import type { Job } from '../../job/read-job.ts'
+import { isMissing } from '../../rules/missing.ts'
+import { fittedTest } from './block-of.ts'
+import { circuitFitOf } from './circuit-fit-of.ts'
+import { heatersOf } from './heaters-of.ts'
+import { coldTree, type WarmJob } from './warm-trees.ts'
+import { withIce } from './with-ice.ts'
+
+/** Circuit and casting solved as one in the coldest air. */
+export type Heated = BoundsOf<ReturnType<typeof heatedCold>>
+
+/** Null where no heater of the circuit follows the temperature of the casting it warms, or too little is known of that casting. */
+export function heatedOf(job: Job): Heated | null {
+  const { warm } = job
+  if (warm === null || followersOf(job).length === 0) return null
+  const heaters = heatersOf({ ...job, warm }, [])
+  if (isMissing(heaters)) return null
+  const cold = coldTree({ job: { ...job, warm }, heaters, test: fittedTest(warm) })
+  if (isMissing(cold)) return null
+  const tree: HeatedCircuit<WarmFit> | null = withCircuit({ ...job, warm }, cold)
+  return tree === null ? null : boundsOf(tree, withIce(cold.air, heatedCold))
+}
+
+/** The heaters that a circuit feeds come from it, the others stay as they are. */
+export function withCircuit<W extends { readonly heatersW: WarmFit['heatersW'] }>(job: WarmJob, warm: W): HeatedCircuit<W> | null {
+  const { circuit } = job
+  if (circuit === null) return null
+  const fed = new Set(circuit.loads.map(({ heater }) => heater))
+  const heaters = heatersOf(job, [])
+  if (isMissing(heaters)) return null
+  const others = heaters.filter(({ name }) => !fed.has(name)).map(({ powerW }) => powerW)
+  const warming = heaters.filter(({ name }) => fed.has(name)).map(({ name }) => name)
+  return { circuit: circuitFitOf(job, circuit), warming, warm: { ...warm, heatersW: others } }
+}
+
+/** Fed heaters that warm the casting and follow its temperature. */
+function followersOf(job: Job): readonly string[] {
+  const heaters = heatersOf(job, [])
+  const fed = new Set((job.circuit?.loads ?? []).map(({ heater }) => heater))
+  return isMissing(heaters) ? [] : heaters.filter(({ name, follows }) => follows !== null && fed.has(name)).map(({ name }) => name)
+}

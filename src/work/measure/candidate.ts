@@ -1,0 +1,56 @@
+import { Given } from '../../formula/given.ts'
+import type { Field, Fields, Path } from '../../job/field.ts'
+import type { Job } from '../../job/read-job.ts'
+import { JOB } from '../../job/schema/job.ts'
+import { KINDS } from '../../quantity/kinds.ts'
+import { showNumber } from '../../quantity/show.ts'
+
+/** A field that nobody has given, with what a trial of it needs. */
+export interface Candidate {
+  readonly path: Path
+  readonly field: Field
+  /** The text it was taken as; null where nothing was taken. */
+  readonly taken: string | null
+  /** Fields that must stand beside it, where the block it would stand in was left out whole. */
+  readonly beside: readonly { readonly path: Path; readonly text: string }[]
+}
+
+type Place = Pick<Candidate, 'path' | 'beside'>
+
+/** Every field of a job that can be measured and is unknown or assumed, in the order of the file. The meters decide no verdict of a job. */
+export function candidatesOf(job: Job): readonly Candidate[] {
+  return candidatesIn(JOB, job, { path: [], beside: [] }).filter(({ path }) => path[0] !== 'proof' && !isOfNoUse(job, path))
+}
+
+/** What only a heater has. */
+const HEATER_ALONE = ['rated', 'least-power']
+
+function isOfNoUse({ parts }: Job, [block, name, key]: Path): boolean {
+  return block === 'parts' && HEATER_ALONE.includes(String(key)) && parts[String(name)]?.kind !== 'heater'
+}
+
+function candidatesIn(field: Field, value: unknown, place: Place): readonly Candidate[] {
+  const below = (key: string | number): Place => ({ ...place, path: [...place.path, key] })
+  if (field.is === 'map') {
+    const held = (value ?? {}) as { readonly [key: string]: unknown }
+    const whole = value === null && place.path.length === 1 ? {} : field.of
+    const beside = value === null ? requiredOf(field.of, place.path) : place.beside
+    return Object.entries(whole).flatMap(([key, inner]) => candidatesIn(inner, held[key] ?? null, { ...below(key), beside }))
+  }
+  if (field.is === 'named') return Object.entries(value ?? {}).flatMap(([name, one]) => candidatesIn(field.of, one, below(name)))
+  if (field.is === 'list' && Array.isArray(value) && value.length > 0)
+    return value.flatMap((one, i) => candidatesIn(field.of, one, below(i)))
+  const taken = value instanceof Given && value.assumed !== undefined ? takenText(value, field) : null
+  const open = taken !== null || value === null || (Array.isArray(value) && field.usual !== undefined)
+  return open && (field.measure ?? field.usual) !== undefined ? [{ ...place, field, taken }] : []
+}
+
+function requiredOf(fields: Fields, path: Path): Candidate['beside'] {
+  return Object.entries(fields).flatMap(([key, { required, example }]) =>
+    required === true && example !== undefined ? [{ path: [...path, key], text: example }] : []
+  )
+}
+
+function takenText({ value }: Given, field: Field): string {
+  return field.is === 'quantity' ? `${showNumber(value, 'plain')} ${KINDS[field.kind].house}`.trim() : showNumber(value, 'plain')
+}

@@ -1,0 +1,129 @@
+import { showNumber } from '../../../quantity/show.ts'
+import { ACROSS, type Drawing, type Shape } from '../../../report/drawing/drawing.ts'
+import { dot, line, outline, words } from '../../../report/drawing/paper.ts'
+import { BUS } from '../../job/circuit-fit-of.ts'
+import type { JudgedJob } from '../../job/judged-job.ts'
+import type { Points } from '../../job/points.ts'
+import { ofBounded, ofResult } from '../../plan/figure.ts'
+import { type FeedPath, feedPath, type Stretch } from './feed-path.ts'
+
+type Circuit = NonNullable<JudgedJob['job']['circuit']>
+type Load = Circuit['loads'][number]
+
+/** The line stands here: what joins two points is told on its left, the points on its right. */
+const X = 150
+const STEP = 44
+const TOP = 26
+
+/** One load with the way of its current, from the bus down to the 0 V node, the voltage at each point. */
+export function runDiagram(load: Load, circuit: Circuit, judged: JudgedJob): Drawing | undefined {
+  const { points } = judged
+  const path = feedPath(circuit, BUS, load)
+  if (points === null || path === null) return undefined
+  const stops = [...path.feed.map(({ from }) => from), load.from, load.to, ...path.back.map(({ to }) => to)]
+  const shapes = [
+    ...stops.map((name, i) => point(name, i, points)),
+    ...path.feed.map((stretch, i) => joined(stretch, i, circuit, points)),
+    heater(load, path.feed.length, judged),
+    ...path.back.map((stretch, i) => joined(stretch, path.feed.length + 1 + i, circuit, points)),
+    earth(stops.length - 1)
+  ]
+  return {
+    id: `run-${circuit.loads.indexOf(load) + 1}`,
+    title: `Circuit of ${load.heater}, with voltages against ${circuit.source.ground}`,
+    says: saysOf(load, { path, stops, points }),
+    scale: null,
+    across: ACROSS,
+    down: TOP + (stops.length - 1) * STEP + 34,
+    shapes: [...shapes.flat().filter(isLine), ...shapes.flat().filter(shape => !isLine(shape))]
+  }
+}
+
+/** Lines lie under dots and boxes. */
+function isLine({ shape, look }: Shape & { readonly look?: string }): boolean {
+  return shape === 'path' && look === 'wire'
+}
+
+function heightOf(i: number): number {
+  return TOP + i * STEP
+}
+
+function point(name: string, i: number, { points }: Points): readonly Shape[] {
+  const volts = points.find(one => one.name === name)
+  const text = volts === undefined ? '' : ofBounded('pointV', name, volts.pointV).text
+  return [
+    dot('wire', [X, heightOf(i)], 4),
+    words([X + 14, heightOf(i) - 1], text, { bold: true, room: 180 }),
+    words([X + 14, heightOf(i) + 12], name, { room: 180 })
+  ]
+}
+
+/** A run: its wire, what it passes, its current. */
+function joined({ run, against }: Stretch, i: number, { runs }: Circuit, { runs: flows }: Points): readonly Shape[] {
+  const { wire, bond, through } = runs[run]!
+  const { value } = flows[run]!.runA
+  const amps = `${showNumber(against ? -value : value, 'current')} A`
+  const middle = heightOf(i) + STEP / 2
+  const parts = [
+    ...(wire === null ? [] : [`${wire.size.name}, ${showNumber(wire.length.value, 'run')} m`]),
+    ...through.map(({ what }) => what),
+    ...(bond === null ? [] : [`joint ${showNumber(bond.value * 1000, 'plain')} mohm`])
+  ]
+  const told = parts.length > 2 ? [parts.slice(0, -1).join(', '), parts.at(-1)!] : parts
+  const first = middle - (told.length - 1) * 6.5 + 4
+  return [
+    line('wire', [X, heightOf(i)], [X, heightOf(i + 1)]),
+    ...told.map((text, k) => words([X - 14, first + k * 13], text, { anchor: 'end', room: X - 14 })),
+    ...(through.length === 0
+      ? []
+      : [
+          outline('load', [
+            [X - 4, middle - 8],
+            [X + 4, middle - 8],
+            [X + 4, middle + 8],
+            [X - 4, middle + 8]
+          ])
+        ]),
+    words([X + 60, middle + 4], `↓ ${amps}`, { room: 120 })
+  ]
+}
+
+function heater({ heater }: Load, i: number, { result }: JudgedJob): readonly Shape[] {
+  const middle = heightOf(i) + STEP / 2
+  const watts = ofResult(result(`circuit.${heater}:drop.power`))
+  const amps = ofResult(result(`circuit.${heater}:drop.current`))
+  return [
+    line('wire', [X, heightOf(i)], [X, heightOf(i + 1)]),
+    outline('load', [
+      [X - 7, middle - 12],
+      [X + 7, middle - 12],
+      [X + 7, middle + 12],
+      [X - 7, middle + 12]
+    ]),
+    words([X - 14, middle + 4], heater, { anchor: 'end', bold: true, room: X - 14 }),
+    words([X + 60, middle + 4], `↓ ${amps?.text ?? ''}, ${watts?.text ?? ''}`, { bold: true, room: 130 })
+  ]
+}
+
+/** The sign of the 0 V node. */
+function earth(i: number): readonly Shape[] {
+  const y = heightOf(i)
+  return [
+    line('wire', [X, y], [X, y + 14]),
+    ...[12, 8, 4].map((half, k) => line('outline', [X - half, y + 14 + k * 5], [X + half, y + 14 + k * 5]))
+  ]
+}
+
+interface Way {
+  readonly path: FeedPath
+  readonly stops: readonly string[]
+  readonly points: Points
+}
+
+function saysOf({ heater }: Load, { stops, points }: Way): string {
+  const at = stops.map(name => {
+    const volts = points.points.find(one => one.name === name)
+    return volts === undefined ? name : `${name} ${ofBounded('pointV', name, volts.pointV).text}`
+  })
+  return `The way of the current through ${heater}, from the bus down to the 0 V node: ${at.join(', ')}`
+}

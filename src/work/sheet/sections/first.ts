@@ -1,0 +1,36 @@
+import type { JobAnswer } from '../../../report/jobs-answer.ts'
+import { thingName } from '../../../report/plan/thing-name.ts'
+import type { Block, Notice } from '../../../report/sheet/sheet.ts'
+import { cautionsOf } from '../../plan/cautions.ts'
+import { scrapsOf } from '../../plan/scraps/list.ts'
+import type { SectionOf } from '../section.ts'
+
+/** What fails, what could not be judged, what is doubtful; then what is always true; then the number that scraps the part first. */
+export const first: SectionOf = judged => {
+  const always = cautionsOf(judged).map((says): Notice => ({ level: 'caution', head: '', says, change: '' }))
+  const notices = [...noticesOf(judged.answer), ...always]
+  return { id: 'first', heading: 'Before anything else', blocks: [{ kind: 'notices', notices }, ...tightest(judged)] }
+}
+
+const ORDER = ['fail', 'not-judged', 'caution'] as const
+
+function noticesOf({ findings }: JobAnswer): readonly Notice[] {
+  return ORDER.flatMap(level =>
+    findings
+      .filter(({ verdict }) => verdict === level)
+      .map(({ rule, thing, says, change }) => ({ level, head: `${thingName(thing)}, ${rule}`, says, change }))
+  )
+}
+
+function tightest(judged: Parameters<SectionOf>[0]): readonly Block[] {
+  const [scrap] = scrapsOf(judged)
+  if (scrap === undefined) return []
+  const { figure, thing, says } = scrap
+  return [
+    {
+      kind: 'numbers',
+      caption: 'The number that scraps the part first',
+      numbers: [{ value: figure.text, name: `${thingName(thing)}: ${figure.name}`, says }]
+    }
+  ]
+}

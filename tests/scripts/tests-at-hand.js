@@ -1,0 +1,47 @@
+// What the tests import as `vitest` where they stay loaded from one change of the code to the next: they are
+// collected once, and run as often as is wanted, with the same `expect`.
+import { chai, JestAsymmetricMatchers, JestChaiExpect, JestExtend, setState } from '@vitest/expect'
+
+for (const part of [JestExtend, JestChaiExpect, JestAsymmetricMatchers]) chai.use(part)
+
+export function expect(value, message) {
+  setState({ assertionCalls: 0 }, expect)
+  return chai.expect(value, message)
+}
+Object.assign(expect, chai.expect)
+Object.defineProperties(expect, Object.getOwnPropertyDescriptors(chai.expect))
+
+/** Every test that was collected: `{ id, name, run }`. */
+export const collected = []
+let path = []
+
+export function it(name, run) {
+  const id = [...path, name].join(' > ')
+  collected.push({ id: `${collected.length} ${id}`, name: id, run })
+}
+
+export function describe(name, collect) {
+  const outer = path
+  path = [...outer, name]
+  collect()
+  path = outer
+}
+
+const each = one => rows => (name, run) => {
+  for (const [i, row] of rows.entries()) one(`${name} [${i}]`, () => run(...(Array.isArray(row) ? row : [row])))
+}
+it.each = each(it)
+describe.each = each(describe)
+
+/** What asks another program is left to the suite. */
+const leftOut = () => () => {}
+it.skipIf = leftOut
+describe.skipIf = leftOut
+
+export { it as test }
+
+/** Stands for a hook or a switch that these tests do not use: to be written when one does. */
+const missing = name => () => {
+  throw new Error(`${name} is not known to tests/scripts/tests-at-hand.js`)
+}
+export const [beforeAll, beforeEach, afterAll, afterEach] = ['beforeAll', 'beforeEach', 'afterAll', 'afterEach'].map(missing)

@@ -1,0 +1,89 @@
+// property: what a ranked field is said to do, it does when it is given
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { saidIn, saidWith, textOf } from '../../../src/job/rewritten.ts'
+import { measuringSheet } from '../../../src/report/measuring-sheet.ts'
+import { judgeJob } from '../../../src/work/job/judge-job.ts'
+import { measureJob } from '../../../src/work/measure/measure-job.ts'
+import type { Ranked } from '../../../src/work/measure/ranked.ts'
+import { sheetOf } from '../../../src/work/measure/sheet-of.ts'
+
+const FILE = 'examples/unmeasured/drain-plug.yaml'
+const text = readFileSync(FILE, 'utf8')
+const measured = measureJob(FILE, text)
+const field = (name: string): Ranked => measured.fields.find(({ path }) => path.join('.') === name)!
+const verdictsOf = (job: string) => new Map(judgeJob(FILE, job).findings.map(({ thing, rule, verdict }) => [`${thing} ${rule}`, verdict]))
+const given = (path: Ranked['path'], as: string, job = text) => textOf(saidWith(saidIn(job), path, as))
+
+describe('a job that is half measured', () => {
+  it('every rule that is not judged is opened by some field, or by several together', () => {
+    const open = [...verdictsOf(text)].flatMap(([key, verdict]) => (verdict === 'not-judged' ? [key] : []))
+    const opened = new Set(measured.fields.flatMap(({ opens }) => opens))
+    expect(open.length).toBeGreaterThan(5)
+    expect(open.filter(key => !opened.has(key))).toEqual([])
+  })
+
+  it('a field that opens a rule alone opens it', () => {
+    const job = given(['parts', 'plug', 'overall'], '13 mm')
+    expect(field('parts.plug.overall').opens).toEqual(['holes.sump seat/bottoms-on-floor'])
+    expect(verdictsOf(text).get('holes.sump seat/bottoms-on-floor')).toBe('not-judged')
+    expect(verdictsOf(job).get('holes.sump seat/bottoms-on-floor')).not.toBe('not-judged')
+  })
+
+  it('a verdict that is said to fail at an end fails there', () => {
+    const [turn] = field('holes.sump.need').turns
+    expect(turn).toEqual({ rule: 'holes.sump hole/thread-too-short', failsAt: '14 mm' })
+    expect(verdictsOf(given(['holes', 'sump', 'need'], '14 mm')).get(turn!.rule)).toBe('fail')
+    expect(verdictsOf(given(['holes', 'sump', 'need'], '8 mm')).get(turn!.rule)).not.toBe('fail')
+  })
+
+  it('what was assumed is no longer named once it is given', () => {
+    const assumed = measured.fields.filter(({ taken, settles }) => taken !== null && settles.length > 0)
+    expect(assumed.length).toBeGreaterThan(2)
+    for (const { path, taken } of assumed) {
+      const after = judgeJob(FILE, given(path, taken!)).findings
+      expect(after.filter(({ assumes = [] }) => assumes.some(at => at.join('.') === path.join('.')))).toEqual([])
+    }
+  })
+
+  it('a default gives at best a caution', () => {
+    const { findings } = judgeJob(FILE, text)
+    expect(findings.filter(({ verdict, assumes = [] }) => verdict === 'pass' && assumes.length > 0)).toEqual([])
+  })
+
+  it('what may fail stands before what only moves a margin', () => {
+    const names = measured.fields.map(({ path }) => path.join('.'))
+    expect(names.indexOf('holes.sump.need')).toBeLessThan(names.indexOf('holes.sump.mouth'))
+    expect(names.indexOf('parts.plug.body.tensile')).toBeLessThan(names.indexOf('holes.sump.casting.wall'))
+  })
+})
+
+it('aliases and merge keys are opened out: each hole has its own blanks', () => {
+  const twin = `${text.replace('  sump:', '  sump: &sump')}  spare:\n    <<: *sump\n    mouth: 0.5 mm\n`
+  expect(judgeJob(FILE, twin).errors).toEqual([])
+  const names = measureJob(FILE, twin).fields.map(({ path }) => path.join('.'))
+  expect(names).toContain('holes.spare.casting.wall')
+  expect(names).toContain('holes.sump.mouth')
+  expect(names).not.toContain('holes.spare.mouth')
+})
+
+it('a job with faults is told its faults and measured no further', () => {
+  const { answer, fields } = measureJob(FILE, text.replace('takes: plug', 'takes: plag'))
+  expect(answer.errors?.[0]?.near).toBe('plug')
+  expect(fields).toEqual([])
+})
+
+describe('the sheet', () => {
+  it('has a blank for what is open, and what was given to be looked at once more', () => {
+    const sheet = measuringSheet(sheetOf(measured, text))
+    expect(sheet).toMatch(/^\| holes\.sump\.casting\.wall \|.*\| ________ \|$/m)
+    expect(sheet).toMatch(/^\| holes\.sump\.found\.diameter \|.*\| 9\.6 mm \|/m)
+  })
+
+  it('hostile words of a job stay words', () => {
+    const sheet = measuringSheet({ title: '<script>|`*', open: [{ field: 'a|b', says: '![x](y)', measure: '', now: '' }], given: [] })
+    expect(sheet).not.toContain('<script>')
+    expect(sheet).toContain('a\\|b')
+    expect(sheet).toContain('!\\[x\\](y)')
+  })
+})
