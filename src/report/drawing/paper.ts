@@ -27,7 +27,7 @@ export function words(at: Spot, text: string, { anchor = 'start', bold = false, 
 }
 
 /** The head of an arrow whose point is at `at` and which comes from `from`. */
-export function arrowHead(at: Spot, from: Spot): Shape {
+function arrowHead(at: Spot, from: Spot): Shape {
   const [dx, dy] = [at[0] - from[0], at[1] - from[1]]
   const length = Math.hypot(dx, dy) || 1
   const [ux, uy] = [dx / length, dy / length]
