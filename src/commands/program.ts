@@ -1,6 +1,7 @@
 import { Command, CommanderError, Option } from 'commander'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import type { Description, Row, Shell, Typed } from './describe.ts'
+import { FOR_EVERY, HELP } from './every-command.ts'
 
 /** What one call came to. */
 export type Called = { readonly exit: number } | { readonly errors: readonly Diagnostic[]; readonly command: string }
@@ -23,7 +24,7 @@ export async function called(
   const program = new Command('fettle')
     .description('Sums for fitting a low-voltage heater or like screw-in part into a casting.')
     .version(version, '--version', 'print the version')
-    .helpOption('-h, --help', 'print this help')
+    .helpOption(`-h, ${HELP.word}`, HELP.says)
     .helpCommand(false)
     .exitOverride()
     .configureOutput({
@@ -66,12 +67,9 @@ function dress(command: Command, { rows, examples }: Description): Command {
     if (row.argument) command.argument(row.required ? `<${name}...>` : `[${name}...]`, row.says)
     else command.addOption(optionOf(name, row))
   }
+  for (const { word, says } of FOR_EVERY) command.option(word, says)
   return command
-    .option('--json', 'print one JSON document')
-    .option('--working', 'show every formula with its numbers and source')
-    .option('--strict', 'cautions and what could not be judged end with 1 too')
-    .option('--no-color', 'no colour')
-    .helpOption('-h, --help', 'print this help')
+    .helpOption(`-h, ${HELP.word}`, HELP.says)
     .addHelpText('after', `\nExamples:\n${examples.map(example => `  fettle ${example}`).join('\n')}`)
 }
 

@@ -2,6 +2,7 @@ import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { quoted } from '../quantity/quoted.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
 import { heatLinks } from './heat-links.ts'
+import { ratedLinks } from './rated-link.ts'
 import type { Job, ReadJob } from './read-job.ts'
 import { readingLinks } from './reading-links.ts'
 import { type LinkFault, unknownName } from './unknown-name.ts'
@@ -27,27 +28,13 @@ function holeLinks({ parts }: Job, { takes, found, path }: Job['holes'][string])
   ]
 }
 
-function circuitLinks({ circuit, holes, parts }: Job): readonly LinkFault[] {
+function circuitLinks(job: Job): readonly LinkFault[] {
+  const { circuit } = job
   if (circuit === null) return []
-  return [...circuit.loads.flatMap(load => loadLinks({ holes, parts }, load)), ...circuit.runs.flatMap(runLinks)]
+  return [...circuit.loads.flatMap(({ heater, path }) => ratedLinks(job, heater, [...path, 'heater'])), ...circuit.runs.flatMap(runLinks)]
 }
 
 type Circuit = NonNullable<Job['circuit']>
-
-function loadLinks({ holes, parts }: Pick<Job, 'holes' | 'parts'>, { heater, path }: Circuit['loads'][number]): readonly LinkFault[] {
-  const at = [...path, 'heater']
-  if (!Object.hasOwn(holes, heater)) return unknownName(heater, Object.keys(holes), 'hole', at)
-  const part = Object.hasOwn(parts, holes[heater]!.takes) ? parts[holes[heater]!.takes] : undefined
-  return part === undefined || part.rated !== null
-    ? []
-    : [
-        {
-          found: `the part of hole ${quoted(heater)} without rated power and voltage`,
-          accepted: 'a part with rated: { power, voltage }',
-          path: at
-        }
-      ]
-}
 
 function runLinks({ wire, bond, through, path }: Circuit['runs'][number]): readonly LinkFault[] {
   if (wire === null && bond === null && through.length === 0)

@@ -1,9 +1,19 @@
 import { clipped } from './clipped.ts'
-import type { Look, Shape, Spot } from './drawing.ts'
+import { ACROSS, type Look, type Shape, type Spot } from './drawing.ts'
 
 /** A shape of straight lines. */
 export function outline(look: Look, spots: readonly Spot[]): Shape {
   return { shape: 'path', look, spots, closed: true }
+}
+
+/** A box between two corners that lie across from each other. */
+export function box(look: Look, [left, top]: Spot, [right, bottom]: Spot): Shape {
+  return outline(look, [
+    [left, top],
+    [right, top],
+    [right, bottom],
+    [left, bottom]
+  ])
 }
 
 export function line(look: Look, ...spots: readonly Spot[]): Shape {
@@ -22,7 +32,7 @@ interface Words {
 }
 
 /** Words at a place, cut to the room there is. */
-export function words(at: Spot, text: string, { anchor = 'start', bold = false, room = 340 }: Words = {}): Shape {
+export function words(at: Spot, text: string, { anchor = 'start', bold = false, room = ACROSS }: Words = {}): Shape {
   return { shape: 'text', at, text: clipped(text, { room, bold }), anchor, bold }
 }
 

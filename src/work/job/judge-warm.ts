@@ -61,11 +61,12 @@ interface Worked {
 }
 
 function worked(given: WarmGiven, heated: Heated | null): Worked & { readonly cautions: readonly string[] } {
-  const [cold, hot, window] = [coldTree(given), hotTree(given), windowTree(given)]
+  const [cold, hot] = [coldTree(given), hotTree(given)]
+  const window = windowTree(given, cold, hot)
   const warmed = isMissing(cold) ? cold : (heated?.warmed ?? boundsOf(cold, withIce(cold.air, warmFit)))
   return {
     warmed,
-    hot: isMissing(hot) ? hot : hotOrBeyond(() => hotOf(given.job, hot, heated)),
+    hot: isMissing(hot) ? hot : hotOrBeyond(() => hotOf(given, hot, heated)),
     window: isMissing(window) ? window : boundsOf(window, withIce(window.air, windowFit)),
     steppedS: isMissing(cold) ? null : silently(() => withIce(cold.air, steppedFit)(plainOf(cold).plain)),
     cautions:
@@ -74,8 +75,8 @@ function worked(given: WarmGiven, heated: Heated | null): Worked & { readonly ca
 }
 
 /** Circuit and casting as one there too, where they are so in the cold. */
-function hotOf(job: WarmJob, hot: HotFit, heated: Heated | null) {
-  const tree = heated === null ? null : withCircuit(job, hot)
+function hotOf({ job, heaters }: WarmGiven, hot: HotFit, heated: Heated | null) {
+  const tree = heated === null ? null : withCircuit(job, heaters, hot)
   return tree === null ? boundsOf(hot, hotFit) : boundsOf(tree, heatedHot)
 }
 

@@ -12,7 +12,7 @@ type Circuit = NonNullable<Job['circuit']>
 const MOST_RATIO = 4
 
 /** What opens by itself at too much current. */
-const PROTECTOR = /\b(fuse|breaker)\b/i
+export const PROTECTOR = /\b(fuse|breaker)\b/i
 
 /** The circuit of a job, as faults are looked for in it. */
 export function drawnOf({ source, runs, loads }: Circuit): Drawn {

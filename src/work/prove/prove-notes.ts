@@ -4,6 +4,7 @@ import { PRIOR } from '../../trade/proof/fault-prior.ts'
 import type { ProbeGain } from '../../trade/proof/next-probe.ts'
 import { READING_UNIT } from '../../trade/proof/reading-unit.ts'
 import { unseenFaults } from '../../trade/proof/unseen-faults.ts'
+import { PROTECTOR } from './drawn-of.ts'
 import type { Proof } from './proof-of.ts'
 import { probeText } from './prove-tables.ts'
 
@@ -63,7 +64,7 @@ function twoNote({ two }: Proof): readonly string[] {
 
 /** A fuse seldom opens by itself. */
 function openFuseNote({ diagnosis }: Proof): readonly string[] {
-  const open = diagnosis!.suspects[0]!.members.some(({ fault }) => fault.kind === 'open' && /\b(fuse|breaker)\b/i.test(fault.says))
+  const open = diagnosis!.suspects[0]!.members.some(({ fault }) => fault.kind === 'open' && PROTECTOR.test(fault.says))
   return open ? ['a fuse or breaker that is open may have opened for a short: measure the loads cold before it is closed again'] : []
 }
 

@@ -1,6 +1,6 @@
 import { showNumber } from '../../../quantity/show.ts'
 import { ACROSS, type Drawing, type Shape } from '../../../report/drawing/drawing.ts'
-import { dot, line, outline, words } from '../../../report/drawing/paper.ts'
+import { box, dot, line, words } from '../../../report/drawing/paper.ts'
 import { BUS } from '../../job/circuit-fit-of.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
 import type { Points } from '../../job/points.ts'
@@ -74,16 +74,7 @@ function joined({ run, against }: Stretch, i: number, { runs }: Circuit, { runs:
   return [
     line('wire', [X, heightOf(i)], [X, heightOf(i + 1)]),
     ...told.map((text, k) => words([X - 14, first + k * 13], text, { anchor: 'end', room: X - 14 })),
-    ...(through.length === 0
-      ? []
-      : [
-          outline('load', [
-            [X - 4, middle - 8],
-            [X + 4, middle - 8],
-            [X + 4, middle + 8],
-            [X - 4, middle + 8]
-          ])
-        ]),
+    ...(through.length === 0 ? [] : [box('load', [X - 4, middle - 8], [X + 4, middle + 8])]),
     words([X + 60, middle + 4], `↓ ${amps}`, { room: 120 })
   ]
 }
@@ -94,12 +85,7 @@ function heater({ heater }: Load, i: number, { result }: JudgedJob): readonly Sh
   const amps = ofResult(result(`circuit.${heater}:drop.current`))
   return [
     line('wire', [X, heightOf(i)], [X, heightOf(i + 1)]),
-    outline('load', [
-      [X - 7, middle - 12],
-      [X + 7, middle - 12],
-      [X + 7, middle + 12],
-      [X - 7, middle + 12]
-    ]),
+    box('load', [X - 7, middle - 12], [X + 7, middle + 12]),
     words([X - 14, middle + 4], heater, { anchor: 'end', bold: true, room: X - 14 }),
     words([X + 60, middle + 4], `↓ ${amps?.text ?? ''}, ${watts?.text ?? ''}`, { bold: true, room: 130 })
   ]
