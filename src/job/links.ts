@@ -1,55 +1,27 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
-import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
-import type { Path } from './field.ts'
+import { circuitLinks, supplyLinks } from './circuit-links.ts'
+import { type Found, knownName } from './link.ts'
 import type { Job, ReadJob } from './read-job.ts'
-
-type Found = Omit<Diagnostic, 'where'> & { readonly path: Path }
 
 /** What no field can see alone: names that point at nothing, values that only fit together. */
 export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): readonly Diagnostic[] {
-  const found = [...Object.values(job.holes).flatMap(hole => holeLinks(job, hole)), ...circuitLinks(job), ...tapOrder(job)]
+  const found = [
+    ...Object.values(job.holes).flatMap(hole => holeLinks(job, hole)),
+    ...circuitLinks(job),
+    ...supplyLinks(job),
+    ...tapOrder(job)
+  ]
   return found.map(({ path, ...fault }) => ({ ...fault, where: locate(path) }))
 }
 
 function holeLinks({ parts }: Job, { takes, found, path }: Job['holes'][string]): readonly Found[] {
   return [
-    ...named(takes, Object.keys(parts), 'part', [...path, 'takes']),
+    ...knownName(takes, Object.keys(parts), 'part', [...path, 'takes']),
     ...(found.bottom === 'radius' && found['bottom-radius'] === null
       ? [{ found: 'bottom: radius without its fillet', accepted: 'bottom-radius, as 1 mm', path: [...path, 'found', 'bottom'] }]
       : [])
   ]
-}
-
-function circuitLinks({ circuit, holes, parts }: Job): readonly Found[] {
-  if (circuit === null) return []
-  return [...circuit.loads.flatMap(load => loadLinks({ holes, parts }, load)), ...circuit.runs.flatMap(runLinks)]
-}
-
-type Circuit = NonNullable<Job['circuit']>
-
-function loadLinks({ holes, parts }: Pick<Job, 'holes' | 'parts'>, { heater, path }: Circuit['loads'][number]): readonly Found[] {
-  const at = [...path, 'heater']
-  if (!Object.hasOwn(holes, heater)) return named(heater, Object.keys(holes), 'hole', at)
-  const part = Object.hasOwn(parts, holes[heater]!.takes) ? parts[holes[heater]!.takes] : undefined
-  return part === undefined || part.rated !== null
-    ? []
-    : [
-        {
-          found: `the part of hole ${quoted(heater)} without rated power and voltage`,
-          accepted: 'a part with rated: { power, voltage }',
-          path: at
-        }
-      ]
-}
-
-function runLinks({ wire, bond, through, path }: Circuit['runs'][number]): readonly Found[] {
-  if (wire === null && bond === null && through.length === 0)
-    return [{ found: 'a run of nothing', accepted: 'wire, bond or through', path }]
-  if (wire === null) return []
-  const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size) })
-  return conductor.ok ? [] : [{ ...conductor.fault, path: [...wire.path, 'size'] }]
 }
 
 /** Each tap cuts deeper than the one before it. */
@@ -67,15 +39,4 @@ function tapOrder({ tools: { taps } }: Job): readonly Found[] {
       }
     ]
   })
-}
-
-function named(name: string, known: readonly string[], what: string, path: Path): readonly Found[] {
-  if (known.includes(name)) return []
-  const near = nearest(name, known)
-  const fault = {
-    found: `${quoted(name)}, which is no ${what} of this file`,
-    accepted: known.length === 0 ? `a ${what} named under ${what}s` : known.map(quoted).join(', '),
-    path
-  }
-  return [near === undefined ? fault : { ...fault, near }]
 }

@@ -2,7 +2,12 @@ import type { circuitFit } from '../fitting/circuit-fit.ts'
 import type { holeFit } from '../fitting/hole-fit.ts'
 import type { Bounded, BoundsOf } from '../formula/bounds.ts'
 import type { Span } from '../quantity/parse-quantity.ts'
+import type { WalkedFault } from '../trade/circuit/fault-walk.ts'
+import { burns } from './circuit/burns.ts'
+import { feedsBackwards } from './circuit/feeds-backwards.ts'
 import { tooMuch } from './drop/too-much.ts'
+import { magnesium } from './ground/magnesium.ts'
+import { shift } from './ground/shift.ts'
 import { aboveRating } from './heater/above-rating.ts'
 import { weak } from './heater/weak.ts'
 import { brokenThrough } from './hole/broken-through.ts'
@@ -15,6 +20,7 @@ import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
 import { outsideBand } from './joint/outside-band.ts'
 import type { Limit } from './judge.ts'
+import { missing } from './label/missing.ts'
 import { farEndShort } from './protect/far-end-short.ts'
 import { inrush } from './protect/inrush.ts'
 import { interrupting } from './protect/interrupting.ts'
@@ -53,10 +59,27 @@ export type HoleSubject = Fitted['hole'] & {
   readonly tool: Span | null
 }
 
-/** What the rules of a load are asked about. */
-export type LoadSubject = BoundsOf<ReturnType<typeof circuitFit>>['loads'][number] & {
-  readonly leastPowerW: number | null
+type Circuit = BoundsOf<ReturnType<typeof circuitFit>>
+
+/** What the rules of any load are asked about. */
+export type LoadSubject = Pick<Circuit['loads'][number], 'dropV' | 'dropPercent'> & {
   readonly limit: (Limit & { readonly unit: '%' | 'V' }) | null
+}
+
+/** What the rules of a heater are asked about besides. */
+export interface HeaterSubject {
+  readonly powerW: Bounded
+  readonly ratedSharePercent: Bounded
+  readonly leastPowerW: number | null
+}
+
+/** What the rules of a whole circuit are asked about. */
+export interface CircuitSubject extends Pick<Circuit, 'groundPoints'> {
+  readonly limit: Limit
+  readonly walk: readonly WalkedFault[]
+  readonly known: number
+  readonly marks: readonly string[]
+  readonly labels: { readonly [mark: string]: string }
 }
 
 export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
@@ -73,7 +96,14 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   outsideWrenchRange
 ]
 
-export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
+export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch]
+
+export const HEATER_RULES: readonly Rule<HeaterSubject>[] = [weak, aboveRating]
+
+export const CIRCUIT_RULES: readonly Rule<CircuitSubject>[] = [shift, feedsBackwards, burns, missing]
+
+/** Asked of every joint to a ground. */
+const BOND_RULES = [magnesium]
 
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
 const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, tapered]
@@ -91,6 +121,9 @@ export const SUPPLY_RULES = [short, endurance]
 export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...HOLE_RULES,
   ...LOAD_RULES,
+  ...HEATER_RULES,
+  ...CIRCUIT_RULES,
+  ...BOND_RULES,
   ...QUICK_RULES,
   ...WIRE_RULES,
   ...PROTECT_RULES,

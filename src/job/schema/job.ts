@@ -3,6 +3,7 @@ import { choice, map, named, quantity, text } from '../field.ts'
 import { CIRCUIT } from './circuit.ts'
 import { HOLE } from './hole.ts'
 import { PART } from './part.ts'
+import { SUPPLY } from './supply.ts'
 import { TOOLS } from './tools.ts'
 
 const reason = text('why this limit instead of that of the practice', { required: true, example: "maker's letter 14" })
@@ -32,10 +33,16 @@ export const JOB = map('one whole fitting', {
       'greatest drop as a share of the bus',
       { greatest: quantity('percent', 'greatest', { required: true, example: '3 %' }), reason },
       { optional: true }
+    ),
+    'ground-shift': map(
+      'greatest voltage of a ground point against 0 V',
+      { greatest: quantity('voltage', 'greatest', { required: true, example: '0.1 V' }), reason },
+      { optional: true }
     )
   }),
   parts: named('parts to be fitted', PART),
   tools: TOOLS,
   holes: named('holes to be opened', HOLE),
-  circuit: CIRCUIT
+  circuit: CIRCUIT,
+  supply: SUPPLY
 })

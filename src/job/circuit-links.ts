@@ -1,0 +1,95 @@
+import { quoted } from '../quantity/quoted.ts'
+import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
+import { type Found, knownName, oneOf, twice } from './link.ts'
+import type { Job } from './read-job.ts'
+
+type Circuit = NonNullable<Job['circuit']>
+type JobLoad = Circuit['loads'][number]
+type JobRun = Circuit['runs'][number]
+
+/** The name a load goes by: its hole, or its own. */
+export function loadName({ heater, load }: Pick<JobLoad, 'heater' | 'load'>): string {
+  return heater ?? load ?? ''
+}
+
+/** The mark of a fuse, breaker, switch or thermostat; null for what needs no label. */
+export function markOf({ fuse, breaker, switch: switched, thermostat }: JobRun['through'][number]): string | null {
+  return fuse ?? breaker ?? switched ?? thermostat
+}
+
+export function circuitLinks(job: Job): readonly Found[] {
+  const { circuit } = job
+  if (circuit === null) return []
+  const { loads, runs, cranking, labels, path } = circuit
+  const marks = runs.flatMap(({ through }) => through.map(item => [markOf(item), item.path] as const)).filter(([mark]) => mark !== null)
+  return [
+    ...loads.flatMap(load => loadLinks(job, load)),
+    ...runs.flatMap(runLinks),
+    ...twice(
+      loads.map(load => [loadName(load), load.path]),
+      'load'
+    ),
+    ...twice(
+      marks.map(([mark, at]) => [mark!, at]),
+      'part'
+    ),
+    ...Object.keys(labels).flatMap(mark =>
+      knownName(
+        mark,
+        marks.map(([known]) => known!),
+        'switch, fuse or breaker',
+        [...path, 'labels', mark]
+      )
+    ),
+    ...(cranking === null
+      ? []
+      : knownName(cranking.at, [...new Set(runs.flatMap(({ from, to }) => [from, to]))], 'point', [...cranking.path, 'at']))
+  ]
+}
+
+function loadLinks({ holes, parts }: Job, load: JobLoad): readonly Found[] {
+  const { heater, load: other, path, current, power, resistance, voltage } = load
+  const either = oneOf({ heater, load: other }, path)
+  if (either.length > 0) return either
+  if (heater === null) {
+    const takes = oneOf({ current, power, resistance }, path)
+    const lone =
+      voltage !== null && power === null ? [{ found: 'voltage without power', accepted: 'the power at that voltage as well', path }] : []
+    return [...takes, ...lone]
+  }
+  const given = Object.entries({ current, power, resistance, voltage }).flatMap(([field, value]) => (value === null ? [] : [field]))
+  if (given.length > 0)
+    return [{ found: `${given.join(' and ')} of a heater`, accepted: 'rated: { power, voltage } of its part alone', path }]
+  return heaterLinks({ holes, parts }, heater, [...path, 'heater'])
+}
+
+function heaterLinks({ holes, parts }: Pick<Job, 'holes' | 'parts'>, heater: string, at: Found['path']): readonly Found[] {
+  if (!Object.hasOwn(holes, heater)) return knownName(heater, Object.keys(holes), 'hole', at)
+  const part = Object.hasOwn(parts, holes[heater]!.takes) ? parts[holes[heater]!.takes] : undefined
+  if (part === undefined || part.rated !== null) return []
+  return [
+    {
+      found: `the part of hole ${quoted(heater)} without rated power and voltage`,
+      accepted: 'a part with rated: { power, voltage }',
+      path: at
+    }
+  ]
+}
+
+function runLinks({ wire, bond, through, path }: JobRun): readonly Found[] {
+  const items = through.flatMap(({ what, fuse, breaker, switch: switched, thermostat, path: at }) =>
+    oneOf({ what, fuse, breaker, switch: switched, thermostat }, at)
+  )
+  if (wire === null && bond === null && through.length === 0)
+    return [{ found: 'a run of nothing', accepted: 'wire, bond or through', path }]
+  if (wire === null) return items
+  const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size) })
+  return conductor.ok ? items : [...items, { ...conductor.fault, path: [...wire.path, 'size'] }]
+}
+
+/** Loads of the circuit are counted by themselves: one of the same name would be counted twice. */
+export function supplyLinks({ circuit, supply }: Job): readonly Found[] {
+  if (supply === null) return []
+  const wired = (circuit?.loads ?? []).map(load => [loadName(load), load.path] as const)
+  return twice([...wired, ...supply.loads.map(load => [load.load, load.path] as const)], 'load')
+}
