@@ -1,4 +1,3 @@
-import { readFile } from 'node:fs/promises'
 import { faultText } from '../report/fault-text.ts'
 import type { JobAnswer, JobsAnswer } from '../report/jobs-answer.ts'
 import { jobsDocument } from '../report/jobs-json.ts'
@@ -7,6 +6,7 @@ import { check as description } from './check.ts'
 import type { Run, Shell } from './describe.ts'
 import { exitOf } from './exit.ts'
 import { findFiles } from './find-files.ts'
+import { readJobFile } from './read-job-file.ts'
 import { readWords } from './words.ts'
 
 export const run: Run = async (typed, shell) => {
@@ -20,30 +20,9 @@ export const run: Run = async (typed, shell) => {
 
 /** A file that cannot be read is a fault of that file alone. */
 async function judgedFile(file: string): Promise<JobAnswer> {
-  try {
-    return judgeJob(file, await readFile(file, 'utf8'))
-  } catch (error) {
-    const reason = READING[(error as NodeJS.ErrnoException).code ?? '']
-    if (reason === undefined) throw error
-    const where = { file, line: null, column: null, path: '' }
-    return {
-      file,
-      title: '',
-      verdict: null,
-      inputs: {},
-      results: [],
-      findings: [],
-      errors: [{ found: reason, accepted: 'a job file that can be read', where }]
-    }
-  }
-}
-
-const READING: { readonly [code: string]: string } = {
-  ENOENT: 'no such file',
-  EISDIR: 'a folder',
-  EACCES: 'a file that may not be read',
-  ENOTDIR: 'no such file',
-  ENAMETOOLONG: 'a name too long for a file'
+  const read = await readJobFile(file)
+  if ('text' in read) return judgeJob(file, read.text)
+  return { file, title: '', verdict: null, inputs: {}, results: [], findings: [], errors: [read.error] }
 }
 
 async function printed(answer: JobsAnswer, shell: Shell): Promise<void> {

@@ -32,7 +32,7 @@ export function quantity<const K extends Kind, const E extends Extra = Record<ne
 }
 
 export function span<const K extends Kind, const E extends Extra = Record<never, never>>(kind: K, says: string, extra?: E) {
-  return { takes: 'span', kind, says, value: 'LOW..HIGH', ...(extra as NoInfer<E>) } as const
+  return { takes: 'span', kind, says, value: 'LOW..HIGH' as string, ...(extra as NoInfer<E>) } as const
 }
 
 export function choice<const O extends readonly string[], const E extends Extra = Record<never, never>>(of: O, says: string, extra?: E) {

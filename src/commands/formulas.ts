@@ -24,8 +24,23 @@ import * as bond from '../trade/circuit/terminal-bond.ts'
 import * as warmth from '../trade/circuit/warmth.ts'
 import * as wire from '../trade/circuit/wire.ts'
 import * as wireShort from '../trade/circuit/wire-short.ts'
+import * as air from '../trade/heat/air.ts'
+import * as airCooling from '../trade/heat/air-cooling.ts'
+import * as atmosphere from '../trade/heat/atmosphere.ts'
+import * as conduction from '../trade/heat/conduction.ts'
+import * as film from '../trade/heat/film.ts'
+import * as fixedPower from '../trade/heat/fixed-power.ts'
+import * as heating from '../trade/heat/heating.ts'
+import * as moistAir from '../trade/heat/moist-air.ts'
+import * as movingAir from '../trade/heat/moving-air.ts'
+import * as radiation from '../trade/heat/radiation.ts'
+import * as saturation from '../trade/heat/saturation.ts'
+import * as stillAir from '../trade/heat/still-air.ts'
+import * as wetBulb from '../trade/heat/wet-bulb.ts'
 import * as clearance from '../trade/hole/clearance.ts'
+import * as clocking from '../trade/hole/clocking.ts'
 import * as depth from '../trade/hole/depth.ts'
+import * as engaged from '../trade/hole/engaged.ts'
 import * as gap from '../trade/hole/gap.ts'
 import * as oldBottom from '../trade/hole/old-bottom.ts'
 import * as tapping from '../trade/hole/tapping.ts'
@@ -39,6 +54,9 @@ import * as strip from '../trade/joint/strip.ts'
 import * as tappingTorque from '../trade/joint/tapping-torque.ts'
 import * as torqueArm from '../trade/joint/torque-arm.ts'
 import * as torqueWrench from '../trade/joint/torque-wrench.ts'
+import * as moment from '../trade/mass/moment.ts'
+import * as meterError from '../trade/proof/meter-error.ts'
+import * as spread from '../trade/proof/spread.ts'
 import * as battery from '../trade/supply/battery-resistance.ts'
 import * as batteryState from '../trade/supply/battery-state.ts'
 import * as generator from '../trade/supply/generator.ts'
@@ -60,7 +78,7 @@ import * as unifiedTolerance from '../trade/thread/unified-tolerance.ts'
 /** Every file of formulas, by the room it stands in: the list that `explain` and the handbook read. */
 export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
   thread: [basic, threadHeight, stressArea, formingDrill, unifiedTolerance, mouthChamfer, runOut, insertHole, insertWall, taper],
-  hole: [oldBottom, clearance, depth, tapping, gap],
+  hole: [oldBottom, clearance, depth, tapping, gap, engaged, clocking],
   joint: [shearArea, strip, torqueArm, preload, body, bearing, strengthRatio, preloadScatter, tappingTorque, torqueWrench],
   circuit: [
     conductors,
@@ -89,7 +107,10 @@ export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
     switchInrush,
     bond
   ],
-  supply: [supplyLoad, margin, phase, generator, peukert, batteryState, battery]
+  supply: [supplyLoad, margin, phase, generator, peukert, batteryState, battery],
+  heat: [saturation, moistAir, wetBulb, atmosphere, heating, film, air, movingAir, stillAir, radiation, conduction, fixedPower, airCooling],
+  mass: [moment],
+  proof: [meterError, spread]
 }
 
 export function formulasOf(files: readonly object[]): readonly Facts[] {

@@ -1,10 +1,11 @@
 import { Given } from '../formula/given.ts'
 import { good, type Outcome } from '../quantity/fault.ts'
 import { parseQuantity } from '../quantity/parse-quantity.ts'
+import { crushesUnderShoulder } from '../rules/joint/crushes-under-shoulder.ts'
 import { outsideBand } from '../rules/joint/outside-band.ts'
 import { asked } from '../rules/rule.ts'
 import { usualBearingDiameterMm } from '../trade/joint/bearing.ts'
-import { readCasting } from '../trade/joint/casting.ts'
+import { type Casting, readCasting } from '../trade/joint/casting.ts'
 import { joint as calculation, type Friction, type Joint } from '../trade/joint/joint.ts'
 import { jointThread } from '../trade/joint/joint-thread.ts'
 import { classStrength, readPartClass } from '../trade/joint/part-class.ts'
@@ -13,6 +14,7 @@ import type { Thread } from '../trade/thread/thread.ts'
 import { JOINT_RESULTS } from '../work/results/joint-results.ts'
 import type { Run } from './describe.ts'
 import { joint as description } from './joint.ts'
+import { jointNotes, scatterTable } from './joint-notes.ts'
 import { quickSum } from './quick-sum.ts'
 import { refusal, refused } from './refusal.ts'
 import { sum, type Taken } from './sum.ts'
@@ -24,26 +26,28 @@ type JointWords = Words<typeof description.rows, typeof readers>
 export const run: Run = quickSum(description, readers, words => {
   const friction = frictionOf(words)
   if (refused(friction)) return friction
+  const bearing = bearingOf(words)
+  if (refused(bearing)) return bearing
   return sum({
     title: `${words.thread.name} in ${words.casting.says}`,
-    tree: () => treeOf(words, friction),
+    tree: () => treeOf(words, { friction, bearing }),
     calculation,
     taken: takenOf(words, friction),
     results: JOINT_RESULTS,
-    findings: r => (words.torque === null ? [] : [asked(outsideBand, { ...r, torqueNm: words.torque })]),
-    cautions: r => [
-      ...(words.casting.typical
-        ? ['strengths of an alloy are typical values of cast bars, not of a wall in a real casting: keep a margin']
-        : []),
-      ...(r.firstToGive === null ? [] : [`first to give as the torque rises: ${r.firstToGive}`])
-    ]
+    tables: r => scatterTable(r.preloadN),
+    findings: r => [
+      ...(words.torque === null ? [] : [asked(outsideBand, { ...r, torqueNm: words.torque, lacks: null })]),
+      ...(r.bearingPressureMpa === null ? [] : [asked(crushesUnderShoulder, { ...r, castingMetal: words.casting.metal, lacks: null })])
+    ],
+    cautions: r => jointNotes(words, r)
   })
 })
 
 interface Shear {
   readonly castingShearMpa: Given
   readonly says: string
-  readonly typical: boolean
+  /** The alloy, where one was named: its strengths are typical ones. */
+  readonly metal: Casting | null
 }
 
 /** A strength where it has a unit, else an alloy. */
@@ -53,11 +57,11 @@ function readShear(text: string): Outcome<Shear> {
     return good({
       castingShearMpa: new Given(strength.value.value, { ...strength.value, at: ['casting'] }),
       says: `a casting of shear strength ${text}`,
-      typical: false
+      metal: null
     })
   const alloy = readCasting(text)
   return alloy.ok
-    ? good({ castingShearMpa: new Given(alloy.value.shearMpa, { at: ['casting'] }), says: `${alloy.value.name}`, typical: true })
+    ? good({ castingShearMpa: new Given(alloy.value.shearMpa, { at: ['casting'] }), says: alloy.value.name, metal: alloy.value })
     : alloy
 }
 
@@ -75,7 +79,7 @@ function readPart(text: string): Outcome<Strength> {
   })
 }
 
-function treeOf({ thread, engagement, casting, part, proof, neck, bore, torque, clamp }: JointWords, friction: Friction | null): Joint {
+function treeOf({ thread, engagement, casting, part, proof, neck, bore, torque, clamp }: JointWords, { friction, bearing }: Under): Joint {
   const { tensileMpa, proofMpa } = part(thread)
   return {
     thread: jointThread(thread),
@@ -88,8 +92,20 @@ function treeOf({ thread, engagement, casting, part, proof, neck, bore, torque, 
     friction,
     torqueNm: torque,
     clampN: clamp,
-    bearing: null
+    bearing
   }
+}
+
+type Under = Pick<Joint, 'friction' | 'bearing'>
+
+/** The ring that bears: both its diameters or none. */
+function bearingOf(words: JointWords): Joint['bearing'] | ReturnType<typeof refusal> {
+  const { 'bearing-face': faceMm, 'bearing-hole': holeMm, 'bearing-diameter': meanMm } = words
+  if (faceMm === null && holeMm === null) return null
+  if (faceMm === null || holeMm === null) return refusal('--bearing-face', 'one of --bearing-face and --bearing-hole', 'both, or neither')
+  return meanMm === null
+    ? { faceMm, holeMm }
+    : refusal('--bearing-diameter', '--bearing-diameter beside --bearing-face', 'one of the two ways')
 }
 
 /** A nut factor, or two frictions with the diameter they act on; the two ways shut each other out. */
@@ -97,10 +113,16 @@ function frictionOf(words: JointWords): Friction | null | ReturnType<typeof refu
   const { 'nut-factor': nutFactor, 'thread-friction': inThread, 'bearing-friction': underIt, 'bearing-diameter': bearingDiameterMm } = words
   if (nutFactor !== null && (inThread !== null || underIt !== null))
     return refusal('--nut-factor', '--nut-factor beside a friction', 'one of the two ways')
-  if (nutFactor !== null) return { by: 'nut-factor', nutFactor, bearingDiameterMm: bearingDiameterMm ?? usualBearing(words.thread) }
+  const ring = words['bearing-face'] !== null
+  if (nutFactor !== null)
+    return { by: 'nut-factor', nutFactor, bearingDiameterMm: ring ? null : (bearingDiameterMm ?? usualBearing(words.thread)) }
   if (inThread === null && underIt === null) return null
-  if (inThread === null || underIt === null || bearingDiameterMm === null)
-    return refusal('--thread-friction', 'a part of the three frictions', '--thread-friction, --bearing-friction and --bearing-diameter')
+  if (inThread === null || underIt === null || (bearingDiameterMm === null && !ring))
+    return refusal(
+      '--thread-friction',
+      'a part of the three frictions',
+      '--thread-friction, --bearing-friction, and --bearing-diameter or both --bearing-face and --bearing-hole'
+    )
   return { by: 'friction', threadFrictionFactor: inThread, bearingFrictionFactor: underIt, bearingDiameterMm }
 }
 
@@ -109,7 +131,7 @@ function usualBearing({ majorMm }: Thread): Given {
 }
 
 function takenOf(words: JointWords, friction: Friction | null): Taken {
-  return friction?.by === 'nut-factor' && words['bearing-diameter'] === null
+  return friction?.by === 'nut-factor' && friction.bearingDiameterMm !== null && words['bearing-diameter'] === null
     ? { 'bearing-diameter': { value: friction.bearingDiameterMm, why: 'that of a hexagon, 1.25 d' } }
     : {}
 }

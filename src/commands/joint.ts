@@ -15,6 +15,8 @@ export const joint = describe({
     'thread-friction': quantity('factor', 'MU', 'friction in the thread'),
     'bearing-friction': quantity('factor', 'MU', 'friction under the shoulder'),
     'bearing-diameter': quantity('length', 'L', 'mean bearing diameter, (face + hole)/2'),
+    'bearing-face': quantity('length', 'L', 'diameter of the face that bears: the lesser of shoulder and terminal'),
+    'bearing-hole': quantity('length', 'L', 'hole of what lies under the shoulder'),
     neck: quantity('length', 'L', 'diameter of the neck between shoulder and thread'),
     bore: quantity('length', 'L', 'bore through the part')
   },

@@ -1,18 +1,23 @@
 import { check } from './check.ts'
 import type { Description } from './describe.ts'
+import { dew } from './dew.ts'
 import { drill } from './drill.ts'
 import { drop } from './drop.ts'
 import { explain } from './explain.ts'
 import { heater } from './heater.ts'
 import { hole } from './hole.ts'
 import { joint } from './joint.ts'
+import { mass } from './mass.ts'
 import { fresh } from './new.ts'
+import { plan } from './plan.ts'
 import { protect } from './protect.ts'
+import { prove } from './prove.ts'
 import { schema } from './schema.ts'
 import { seat } from './seat.ts'
 import { supply } from './supply.ts'
 import { thread } from './thread.ts'
 import { torque } from './torque.ts'
+import { warm } from './warm.ts'
 import { wire } from './wire.ts'
 
 /** Every command, in the order help shows them. */
@@ -25,11 +30,16 @@ export const COMMANDS: readonly Description[] = [
   joint,
   heater,
   drop,
+  dew,
+  warm,
+  mass,
   wire,
   protect,
   supply,
   fresh,
   check,
+  plan,
+  prove,
   explain,
   schema
 ]

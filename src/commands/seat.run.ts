@@ -1,10 +1,17 @@
+import type { BoundsOf } from '../formula/bounds.ts'
 import { Given } from '../formula/given.ts'
+import { showMetricAndInch } from '../quantity/show.ts'
 import { asked } from '../rules/rule.ts'
 import { bottomsOnFloor } from '../rules/seat/bottoms-on-floor.ts'
+import { connectorMisclocked } from '../rules/seat/connector-misclocked.ts'
 import { jamsInRunOut } from '../rules/seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from '../rules/seat/jams-without-terminal.ts'
-import { seat as calculation, type Floor } from '../trade/hole/seat.ts'
+import { stackTooThick } from '../rules/seat/stack-too-thick.ts'
+import { type Clocking, clockingOf } from '../trade/hole/clocking.ts'
+import { seat as calculation, type Floor, type Seat } from '../trade/hole/seat.ts'
+import { basicSizes } from '../trade/thread/basic.ts'
 import { readThread } from '../trade/thread/designation.ts'
+import { seatSection } from '../work/drawing/seat-section.ts'
 import { SEAT_RESULTS } from '../work/results/seat-results.ts'
 import type { Run } from './describe.ts'
 import { quickSum } from './quick-sum.ts'
@@ -13,27 +20,56 @@ import { seat as description } from './seat.ts'
 import { sum } from './sum.ts'
 import type { Words } from './words.ts'
 
-export const run: Run = quickSum(description, { thread: readThread }, words => {
+const readers = { thread: readThread }
+type SeatWords = Words<typeof description.rows, typeof readers>
+
+export const run: Run = quickSum(description, readers, words => {
   const floor = floorOf(words)
   if (refused(floor)) return floor
-  const tree = {
+  const clocking = clockOf(words)
+  if (refused(clocking)) return clocking
+  const { name, majorMm } = words.thread
+  return sum({
+    title: `${name} under a stack of ${words.stack.length}: room is positive, a gap left under the shoulder negative`,
+    first: stackFirst,
+    tree: () => treeOf(words, { floor, clocking }),
+    calculation,
+    results: SEAT_RESULTS,
+    drawing: (plain, r) => seatSection({ name, majorMm, minorMm: basicSizes(words.thread).minorDiameterMm }, plain, r),
+    findings: r => [
+      asked(jamsInRunOut, r),
+      ...(r.floor === null ? [] : [asked(bottomsOnFloor, r)]),
+      asked(jamsWithoutTerminal, r),
+      ...(words.need === null ? [] : [asked(stackTooThick, r)]),
+      ...(clocking === null ? [] : [asked(connectorMisclocked, r)])
+    ],
+    cautions: () => [
+      'measure part and stack as they go in: plating adds its thickness to every face, and four times it to the pitch diameter of a thread (memory)'
+    ]
+  })
+})
+
+type Results = BoundsOf<ReturnType<typeof calculation>>
+
+/** The one number that scraps the casting first. */
+function stackFirst({ leastStackMm: { high } }: Results): string {
+  return high > 0
+    ? `first: never less than ${showMetricAndInch(high, 'depth-up')} under the shoulder, before crush: less, and the part jams and cracks the casting`
+    : `first: the shoulder lands without any stack, with ${showMetricAndInch(-high, 'depth-down')} of room at the worst end`
+}
+
+function treeOf(words: SeatWords, rest: Pick<Seat, 'floor' | 'clocking'>): Seat {
+  return {
     pitchMm: new Given(words.thread.pitchMm),
     threadLengthMm: words['thread-length'],
     threadDepthMm: words['thread-depth'],
     stack: words.stack.map(thicknessMm => ({ thicknessMm })),
     crushMm: words.crush,
-    floor
+    mouthMm: words.mouth,
+    needMm: words.need,
+    ...rest
   }
-  return sum({
-    title: `${words.thread.name} under a stack of ${words.stack.length}: room is positive, a gap left under the shoulder negative`,
-    tree: () => tree,
-    calculation,
-    results: SEAT_RESULTS,
-    findings: r => [jamsInRunOut, ...(r.floor === null ? [] : [bottomsOnFloor]), jamsWithoutTerminal].map(rule => asked(rule, r))
-  })
-})
-
-type SeatWords = Pick<Words<typeof description.rows>, 'overall' | 'floor-depth'>
+}
 
 /** The floor is judged where both lengths are known; one of them alone says nothing. */
 function floorOf({ overall, 'floor-depth': floorDepthMm }: SeatWords): Floor | null | ReturnType<typeof refusal> {
@@ -41,4 +77,13 @@ function floorOf({ overall, 'floor-depth': floorDepthMm }: SeatWords): Floor | n
   if (overall === null) return refusal('--overall', '--floor-depth without --overall', 'both, or neither')
   if (floorDepthMm === null) return refusal('--floor-depth', '--overall without --floor-depth', 'both, or neither')
   return { overallMm: overall, floorDepthMm }
+}
+
+/** Where the connector points, where it should, and how far it may turn: all three or none. */
+function clockOf(words: SeatWords): Clocking | null | ReturnType<typeof refusal> {
+  const { 'clock-now': nowDeg, 'clock-want': wantDeg, 'torque-turn': bandDeg } = words
+  if (nowDeg === null && wantDeg === null && bandDeg === null) return null
+  if (nowDeg === null || wantDeg === null || bandDeg === null)
+    return refusal('--clock-now', 'a part of the clocking', '--clock-now, --clock-want and --torque-turn')
+  return clockingOf({ nowDeg, wantDeg, bandDeg })
 }

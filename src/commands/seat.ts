@@ -10,7 +10,12 @@ export const seat = describe({
     stack: quantity('length', 'L', 'thickness of each thing under the shoulder', { required: true, many: 'comma' }),
     overall: quantity('length', 'L', 'shoulder to the end of the part'),
     'floor-depth': quantity('length', 'L', 'face to the first thing the end of the part can touch'),
-    crush: quantity('length', 'L', 'what the stack loses at card torque, in all', { default: '0 mm', why: 'a stack that does not give' })
+    crush: quantity('length', 'L', 'what the stack loses at card torque, in all', { default: '0 mm', why: 'a stack that does not give' }),
+    mouth: quantity('length', 'L', "depth of the mouth's countersink: no thread there", { default: '0 mm', why: 'no countersink' }),
+    need: quantity('length', 'L', 'full threads to be engaged under the stack'),
+    'clock-now': quantity('angle', 'DEG', 'where the connector points at the lowest torque, clockwise from any mark'),
+    'clock-want': quantity('angle', 'DEG', 'where it should point, from the same mark'),
+    'torque-turn': quantity('angle', 'DEG', 'how far the part turns from the lowest torque to the highest')
   },
   examples: [
     'seat --thread M12x1.5 --thread-length "13.4 ± 0.15 mm" --thread-depth "14 ± 0.2 mm" --stack "1.0 ± 0.05 mm"',

@@ -13,10 +13,7 @@ export function candidateTable(found: Found, side: Side): Table {
     name: 'candidates',
     columns: [
       { key: 'name', name: 'thread', unit: '' },
-      { key: 'kind', name: 'kind', unit: '' },
       { key: 'verdict', name: 'verdict', unit: '' },
-      { key: 'least', name: 'crest, least', unit: 'mm', shown: 'limit' },
-      { key: 'greatest', name: 'crest, greatest', unit: 'mm', shown: 'limit' },
       { key: 'off', name: 'off', unit: 'mm', shown: 'limit' },
       { key: 'pitch', name: 'pitch', unit: 'mm', shown: 'limit' },
       { key: 'pitch-off', name: 'pitch off', unit: 'mm', shown: 'limit' }

@@ -62,6 +62,11 @@ function jointsOhm({ parts }: Plain<Run>): number {
   return parts.reduce((sum, part: Plain<RunPart>) => sum + (part.of === 'joint' ? part.jointOhm : 0), 0)
 }
 
+/** Resistance of one part of a run. */
+export function partOhm(part: Plain<RunPart>): number {
+  return part.of === 'joint' ? part.jointOhm : wireOhm(part, part.conductorC)
+}
+
 function wireOhm({ conductor, lengthM }: Plain<RunWire>, conductorC: number): number {
   const hotOhmPerM = copper.hotOhmPerM({ conductorOhmPerM: wire.conductorOhmPerM(conductor), conductorC })
   return feed.loopOhm({ hotOhmPerM, lengthM, returnM: 0, jointsOhm: 0 })

@@ -1,5 +1,6 @@
 import { quoted } from '../quantity/quoted.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
+import { loadName, markedItem } from './circuit-names.ts'
 import { type Found, knownName, oneOf, twice } from './link.ts'
 import type { Job } from './read-job.ts'
 
@@ -7,21 +8,12 @@ type Circuit = NonNullable<Job['circuit']>
 type JobLoad = Circuit['loads'][number]
 type JobRun = Circuit['runs'][number]
 
-/** The name a load goes by: its hole, or its own. */
-export function loadName({ heater, load }: Pick<JobLoad, 'heater' | 'load'>): string {
-  return heater ?? load ?? ''
-}
-
-/** The mark of a fuse, breaker, switch or thermostat; null for what needs no label. */
-export function markOf({ fuse, breaker, switch: switched, thermostat }: JobRun['through'][number]): string | null {
-  return fuse ?? breaker ?? switched ?? thermostat
-}
-
 export function circuitLinks(job: Job): readonly Found[] {
   const { circuit } = job
   if (circuit === null) return []
   const { loads, runs, cranking, labels, path } = circuit
-  const marks = runs.flatMap(({ through }) => through.map(item => [markOf(item), item.path] as const)).filter(([mark]) => mark !== null)
+  const items = runs.flatMap(({ through }) => through.map(item => ({ ...markedItem(item), at: item.path })))
+  const marks = items.filter(({ does }) => does !== 'joins').map(({ mark, at }) => [mark, at] as const)
   return [
     ...loads.flatMap(load => loadLinks(job, load)),
     ...runs.flatMap(runLinks),
@@ -29,14 +21,11 @@ export function circuitLinks(job: Job): readonly Found[] {
       loads.map(load => [loadName(load), load.path]),
       'load'
     ),
-    ...twice(
-      marks.map(([mark, at]) => [mark!, at]),
-      'part'
-    ),
+    ...twice(marks, 'part'),
     ...Object.keys(labels).flatMap(mark =>
       knownName(
         mark,
-        marks.map(([known]) => known!),
+        items.map(({ mark: known }) => known),
         'switch, fuse or breaker',
         [...path, 'labels', mark]
       )

@@ -28,7 +28,8 @@ function inputsIn(field: Field, value: unknown, path: string): readonly (readonl
   return []
 }
 
-function inputOf({ value, low, high, assumed }: Given, unit: string): JobInput {
+/** One number with its bounds, where it has any. */
+export function inputOf({ value, low, high, assumed }: Given, unit: string): JobInput {
   const loose = low < high
   return { value, low: loose ? low : null, high: loose ? high : null, unit, assumed: assumed ?? null }
 }

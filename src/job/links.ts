@@ -3,6 +3,7 @@ import { quoted } from '../quantity/quoted.ts'
 import { circuitLinks, supplyLinks } from './circuit-links.ts'
 import { type Found, knownName } from './link.ts'
 import type { Job, ReadJob } from './read-job.ts'
+import { readingLinks } from './reading-links.ts'
 
 /** What no field can see alone: names that point at nothing, values that only fit together. */
 export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): readonly Diagnostic[] {
@@ -10,6 +11,7 @@ export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): r
     ...Object.values(job.holes).flatMap(hole => holeLinks(job, hole)),
     ...circuitLinks(job),
     ...supplyLinks(job),
+    ...readingLinks(job),
     ...tapOrder(job)
   ]
   return found.map(({ path, ...fault }) => ({ ...fault, where: locate(path) }))

@@ -7,11 +7,11 @@ export type StarterKind = (typeof STARTER_KINDS)[number]
 /** What a plain part or an unwired one has no use for. */
 const LEFT_OUT: { readonly [K in StarterKind]: readonly string[] } = {
   heater: [],
-  sensor: ['rated', 'least-power', 'circuit'],
-  plug: ['rated', 'least-power', 'circuit']
+  sensor: ['rated', 'least-power', 'circuit', 'proof', 'readings'],
+  plug: ['rated', 'least-power', 'circuit', 'proof', 'readings']
 }
 /** The names a starter gives to what the file names itself. */
-const NAMES: { readonly [key: string]: string } = { parts: 'part', holes: 'left', output: 'idle', labels: 'F12' }
+const NAMES: { readonly [key: string]: string } = { parts: 'part', holes: 'left', output: 'idle', labels: 'S4' }
 
 /** A commented job to begin with: every field with what it is. Required ones carry an example to be replaced, the others are set as remarks. */
 export function starterText(kind: StarterKind): string {

@@ -1,7 +1,7 @@
 import { AREAS } from './spellings/area.ts'
 import { CAPACITIES, CURRENTS, POWERS, RESISTANCES, VOLTAGES } from './spellings/electric.ts'
 import { FORCES } from './spellings/force.ts'
-import { FILMS, SPECIFIC_HEATS } from './spellings/heat.ts'
+import { CONDUCTANCES, FILMS, SPECIFIC_HEATS } from './spellings/heat.ts'
 import { LENGTHS } from './spellings/length.ts'
 import { MASSES } from './spellings/mass.ts'
 import { PRESSURES, STRESSES } from './spellings/pressure.ts'
@@ -55,6 +55,7 @@ export const KINDS = {
     example: '900 J/kgK',
     units: SPECIFIC_HEATS
   },
+  conductance: { says: 'heat conductance', suffix: 'WPerK', house: SUFFIXES.WPerK, example: '0.8 W/K', units: CONDUCTANCES },
   film: { says: 'film coefficient', suffix: 'WPerM2K', house: SUFFIXES.WPerM2K, example: '20 W/m2K', units: FILMS },
   angle: { says: 'angle', suffix: 'Deg', house: SUFFIXES.Deg, example: '118°', units: ANGLES },
   percent: { says: 'percentage', suffix: 'Percent', house: SUFFIXES.Percent, example: '85 %', units: PERCENTS },

@@ -56,12 +56,25 @@ export interface Column {
   readonly name: string
   readonly unit: string
   readonly shown?: Shown
+  /** The key under which each row has the unit of its own. */
+  readonly unitIn?: string
 }
 
 export interface Table {
   readonly name: string
   readonly columns: readonly Column[]
+  /** So many rows for the eye; JSON has them all. */
+  readonly most?: number
   readonly rows: readonly { readonly [key: string]: number | string | boolean | null }[]
+  /** Drawn as a curve for the eye, in place of its columns. */
+  readonly plot?: Plot
+}
+
+/** Which column runs along and which up, and the levels drawn across. */
+export interface Plot {
+  readonly x: string
+  readonly y: string
+  readonly levels: readonly { readonly name: string; readonly value: number }[]
 }
 
 /** A line of working, and at which end of the bounds it was worked. */

@@ -1,5 +1,5 @@
 import { inchOf, showNumber, showSpread } from '../quantity/show.ts'
-import type { Column, Result } from './answer.ts'
+import type { Column, Result, Table } from './answer.ts'
 
 /** The value of a result with its unit; a dash where there is no answer. */
 export function valueText({ value, unit, shown, inch }: Pick<Result, 'value' | 'unit' | 'shown' | 'inch'>): string {
@@ -19,10 +19,11 @@ export function spreadText(
   return withUnit(showSpread(low, high, shown), unit)
 }
 
-export function cellText(value: number | string | boolean | null, { shown }: Column): string {
+export function cellText(row: Table['rows'][number], { key, shown, unitIn }: Column): string {
+  const value = row[key] ?? null
   if (value === null) return '—'
   if (typeof value === 'boolean') return value ? 'yes' : 'no'
-  return typeof value === 'string' ? value : showNumber(value, shown ?? 'plain')
+  return typeof value === 'string' ? value : withUnit(showNumber(value, shown ?? 'plain'), String(row[unitIn ?? ''] ?? ''))
 }
 
 function withUnit(text: string, unit: string): string {

@@ -34,8 +34,10 @@ export function errorJson({ found, accepted, near, where }: Diagnostic): object 
   return { found, accepted, near: near ?? null, where }
 }
 
-/** Every source that a result, a finding or the working rests on. */
-function sourcesOf({ results, findings, working = [] }: Answer): object {
-  const ids = new Set([...results, ...findings, ...working].map(({ source }) => source as SourceId))
+/** Every source that a result, a finding, the working or a row of a table rests on. */
+function sourcesOf({ results, findings, working = [], tables }: Answer): object {
+  const rows = Object.values(tables).flatMap(table => table.rows)
+  const named = [...results, ...findings, ...working, ...rows].flatMap(({ source }) => (typeof source === 'string' ? [source] : []))
+  const ids = new Set(named.filter((id): id is SourceId => Object.hasOwn(SOURCES, id)))
   return Object.fromEntries([...ids].sort().map(id => [id, { title: SOURCES[id].title, label: SOURCES[id].label }]))
 }

@@ -5,6 +5,7 @@ import { columnsText } from './columns.ts'
 import { sectionText } from './drawing/section-text.ts'
 import { cellText, spreadText, valueText } from './figures.ts'
 import { verdictLines } from './findings-text.ts'
+import { plotText } from './plot-text.ts'
 import { workingText } from './working-text.ts'
 
 export interface Page {
@@ -54,14 +55,17 @@ function resultsText(results: readonly Result[], width: number): string {
   return columnsText(columns, rows, width)
 }
 
-function tableText({ name, columns, rows }: Table, width: number, ink: ChalkInstance): string {
+function tableText({ name, columns, rows: all, plot, most = all.length }: Table, width: number, ink: ChalkInstance): string {
+  if (plot !== undefined) return `${ink.bold(name)}\n${plotText({ columns, rows: all, plot }, width)}`
+  const rows = all.slice(0, most)
   const headings = columns.map(column => ({
     heading: column.unit === '' ? column.name : `${column.name}, ${column.unit}`,
     right: rows.some(row => typeof row[column.key] === 'number'),
     gives: true
   }))
-  const cells = rows.map(row => columns.map(column => cellText(row[column.key] ?? null, column)))
-  return `${ink.bold(name)}\n${columnsText(headings, cells, width)}`
+  const cells = rows.map(row => columns.map(column => cellText(row, column)))
+  const more = all.length > most ? `\n… and ${all.length - most} more` : ''
+  return `${wrapAnsi(ink.bold(name), width)}\n${columnsText(headings, cells, width)}${more}`
 }
 
 /** What nobody gave and was taken all the same. */

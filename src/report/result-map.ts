@@ -6,6 +6,9 @@ import { resultOf } from './result.ts'
 
 type Figure = Bounded | number | string
 
+/** Asked for, and there is none: shown as no answer, where null leaves a result out. */
+export const NONE = Number.POSITIVE_INFINITY
+
 /** By result id: what the number is, where the calculation gives it, and to which side it is rounded for the eye; null or undefined was not asked and is left out. */
 export type ResultMap<R> = {
   readonly [id: string]: readonly [

@@ -87,7 +87,20 @@ export function plainly(verdict: Finding['verdict'], says: string, at: Finding['
   return { verdict, value: null, limit: null, margin: null, unit: '', says, at }
 }
 
+/** What is not known yet, and how to find it at the bench. */
+export interface Lack {
+  readonly field: string
+  readonly measure: string
+  /** Its place in the job. */
+  readonly at: Finding['at']
+}
+
 /** The field that is missing, and how to find it. */
 export function notJudged(field: string, measure: string, at: Finding['at'] = []): Judged {
   return { ...plainly('not-judged', `${field} is not given: ${measure}`, at), change: `give ${field}` }
+}
+
+/** What stands in the way of a joint; without a word of it, the torque. */
+export function missing(lacks: Lack | null): Judged {
+  return lacks === null ? notJudged('torque.card', "read the maker's card for the part") : notJudged(lacks.field, lacks.measure, lacks.at)
 }

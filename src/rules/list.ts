@@ -1,10 +1,12 @@
 import type { circuitFit } from '../fitting/circuit-fit.ts'
 import type { holeFit } from '../fitting/hole-fit.ts'
+import type { jointFit } from '../fitting/joint-fit.ts'
 import type { Bounded, BoundsOf } from '../formula/bounds.ts'
 import type { Span } from '../quantity/parse-quantity.ts'
 import type { WalkedFault } from '../trade/circuit/fault-walk.ts'
 import { burns } from './circuit/burns.ts'
 import { feedsBackwards } from './circuit/feeds-backwards.ts'
+import { surfaceWet } from './dew/surface-wet.ts'
 import { tooMuch } from './drop/too-much.ts'
 import { magnesium } from './ground/magnesium.ts'
 import { shift } from './ground/shift.ts'
@@ -18,25 +20,37 @@ import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
 import { tapCentreMeetsPoint } from './hole/tap-centre-meets-point.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
+import { bodyYields } from './joint/body-yields.ts'
+import { castingStrips } from './joint/casting-strips.ts'
+import { crushesUnderShoulder } from './joint/crushes-under-shoulder.ts'
+import { engagementShort } from './joint/engagement-short.ts'
 import { outsideBand } from './joint/outside-band.ts'
-import type { Limit } from './judge.ts'
+import { partStrips } from './joint/part-strips.ts'
+import type { Lack, Limit } from './judge.ts'
 import { missing } from './label/missing.ts'
+import { outsideLimits } from './mass/outside-limits.ts'
 import { farEndShort } from './protect/far-end-short.ts'
 import { inrush } from './protect/inrush.ts'
 import { interrupting } from './protect/interrupting.ts'
 import { overWire } from './protect/over-wire.ts'
 import { overloaded } from './protect/overloaded.ts'
 import { tooFar } from './protect/too-far.ts'
+import { faultLikely } from './prove/fault-likely.ts'
+import { loopOpen } from './prove/loop-open.ts'
+import { outOfBand } from './prove/out-of-band.ts'
 import type { Rule } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
+import { connectorMisclocked } from './seat/connector-misclocked.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
+import { stackTooThick } from './seat/stack-too-thick.ts'
 import { endurance } from './supply/endurance.ts'
 import { short } from './supply/short.ts'
 import { underRated } from './switch/under-rated.ts'
 import { tapered } from './thread/tapered.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
+import { neverReaches } from './warm/never-reaches.ts'
 import { overAmpacity } from './wire/over-ampacity.ts'
 import { shortCircuit } from './wire/short-circuit.ts'
 import { tooSmall } from './wire/too-small.ts'
@@ -59,6 +73,28 @@ export type HoleSubject = Fitted['hole'] & {
   readonly tool: Span | null
 }
 
+/** What the rules of a joint are asked about: nulls where something is missing, and what that is. */
+export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & {
+  readonly lacks: Lack | null
+  /** Whether the strength of the casting is that of its alloy. */
+  readonly typical: boolean
+  readonly castingMetal: { readonly tensileMpa: number; readonly yieldMpa: number | null } | null
+}
+
+export type JointFigure = keyof Pick<
+  ReturnType<typeof jointFit>,
+  | 'torqueNm'
+  | 'preloadN'
+  | 'internalStripLoadN'
+  | 'castingMarginN'
+  | 'partMarginN'
+  | 'bodyMarginMpa'
+  | 'engagementSpareMm'
+  | 'bearingPressureMpa'
+  | 'lowestTorqueNm'
+  | 'highestTorqueNm'
+>
+
 type Circuit = BoundsOf<ReturnType<typeof circuitFit>>
 
 /** What the rules of any load are asked about. */
@@ -79,7 +115,7 @@ export interface CircuitSubject extends Pick<Circuit, 'groundPoints'> {
   readonly walk: readonly WalkedFault[]
   readonly known: number
   readonly marks: readonly string[]
-  readonly labels: { readonly [mark: string]: string }
+  readonly labels: { readonly [mark: string]: string | null }
 }
 
 export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
@@ -96,6 +132,15 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   outsideWrenchRange
 ]
 
+export const JOINT_RULES: readonly Rule<JointSubject>[] = [
+  castingStrips,
+  partStrips,
+  bodyYields,
+  outsideBand,
+  engagementShort,
+  crushesUnderShoulder
+]
+
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch]
 
 export const HEATER_RULES: readonly Rule<HeaterSubject>[] = [weak, aboveRating]
@@ -106,20 +151,24 @@ export const CIRCUIT_RULES: readonly Rule<CircuitSubject>[] = [shift, feedsBackw
 const BOND_RULES = [magnesium]
 
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
-const QUICK_RULES = [brokenThrough, noDrillFits, outsideBand, tapered]
+const QUICK_RULES = [brokenThrough, noDrillFits, stackTooThick, connectorMisclocked, tapered, surfaceWet, neverReaches, outsideLimits]
 
 /** What the rules of a wire are asked about. */
-export const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
+const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
 
 /** What the rules of a fuse, a breaker or a switch are asked about. */
-export const PROTECT_RULES = [overloaded, overWire, inrush, farEndShort, interrupting, tooFar, underRated]
+const PROTECT_RULES = [overloaded, overWire, inrush, farEndShort, interrupting, tooFar, underRated]
 
 /** What the rules of generator and battery are asked about. */
-export const SUPPLY_RULES = [short, endurance]
+const SUPPLY_RULES = [short, endurance]
+
+/** Asked of what was measured on a finished circuit. */
+const PROVE_RULES = [loopOpen, outOfBand, faultLikely]
 
 /** Every rule, whatever it is asked about. */
 export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...HOLE_RULES,
+  ...JOINT_RULES,
   ...LOAD_RULES,
   ...HEATER_RULES,
   ...CIRCUIT_RULES,
@@ -127,5 +176,6 @@ export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...QUICK_RULES,
   ...WIRE_RULES,
   ...PROTECT_RULES,
-  ...SUPPLY_RULES
+  ...SUPPLY_RULES,
+  ...PROVE_RULES
 ]

@@ -8,12 +8,14 @@ const jobsIn = (folder: string) =>
     .filter(name => name.endsWith('.yaml'))
     .map(name => ({ name: name.replace('.yaml', ''), job: judgeJob(`${folder}/${name}`, readFileSync(`${folder}/${name}`, 'utf8')) }))
 
-/** The one rule that each bad job is there to fail. */
-const REASON: { readonly [name: string]: string } = {
-  'floor-too-thin': 'hole/metal-below-thin',
-  'jams-in-run-out': 'seat/jams-in-run-out',
-  'too-much-drop': 'drop/too-much',
-  'wrench-too-large': 'torque/outside-wrench-range'
+/** What each bad job is there to fail: one rule, or a rule with the one that follows from it. */
+const REASON: { readonly [name: string]: readonly string[] } = {
+  'floor-too-thin': ['hole/metal-below-thin'],
+  'jams-in-run-out': ['seat/jams-in-run-out'],
+  'strips-the-casting': ['joint/casting-strips', 'joint/outside-band'],
+  'tap-meets-the-point': ['hole/tap-centre-meets-point'],
+  'too-much-drop': ['drop/too-much'],
+  'wrench-too-large': ['torque/outside-wrench-range']
 }
 
 describe.each(jobsIn('examples'))('good: $name', ({ job }) => {
@@ -26,7 +28,7 @@ describe.each(jobsIn('examples'))('good: $name', ({ job }) => {
 describe.each(jobsIn('examples/bad'))('bad: $name', ({ name, job }) => {
   it('fails for the reason in its name, and for no other', () => {
     expect(job.errors).toEqual([])
-    expect(job.findings.filter(({ verdict }) => verdict === 'fail').map(({ rule }) => rule)).toEqual([REASON[name]])
+    expect(job.findings.filter(({ verdict }) => verdict === 'fail').map(({ rule }) => rule)).toEqual(REASON[name])
   })
 })
 

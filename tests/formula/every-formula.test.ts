@@ -8,7 +8,9 @@ import { type AnyFormula, FORMULAS, pointInside } from './every-formula.ts'
 
 const math = create(all!) as MathJsInstance
 
-/** The printed equation, worked out by another program; angles go in as degrees. */
+const TRIGONOMETRY = /\b(sin|cos|tan|cot)\(/
+
+/** The printed equation, worked out by another program; an angle whose sine or the like is taken goes in as degrees. */
 function evaluated({ equation, inputs }: AnyFormula, x: Record<string, number>): number {
   const scope = new Map<string, unknown>([['π', Math.PI]])
   let text = equation.replaceAll('·', '*').replaceAll('√', 'sqrt').replaceAll('²', '^2').replaceAll('³', '^3')
@@ -18,7 +20,7 @@ function evaluated({ equation, inputs }: AnyFormula, x: Record<string, number>):
       new RegExp(`(?<![\\p{L}\\p{N}_'])${symbol.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?![\\p{L}\\p{N}_'])`, 'gu'),
       `input${i}`
     )
-    scope.set(`input${i}`, unitOf(name) === '°' ? math.unit(x[name]!, 'deg') : x[name]!)
+    scope.set(`input${i}`, unitOf(name) === '°' && TRIGONOMETRY.test(equation) ? math.unit(x[name]!, 'deg') : x[name]!)
   })
   return Number(math.evaluate(text, scope))
 }

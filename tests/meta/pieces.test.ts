@@ -21,12 +21,12 @@ function loadedWith(...names: readonly string[]): readonly string[] {
   })
 }
 
-const JOB_COMMANDS = ['new', 'check', 'explain', 'schema']
+const JOB_COMMANDS = ['new', 'check', 'plan', 'prove', 'explain', 'schema']
 const QUICK = COMMANDS.map(({ name }) => name).filter(name => !JOB_COMMANDS.includes(name))
 
 const jobs = /node_modules\/yaml\/|^src\/job\//
 const drawing = /node_modules\/(cli-table3|chalk|wrap-ansi)\//
-const solving = /node_modules\/ml-matrix\//
+const solving = /node_modules\/(ml-matrix|ml-levenberg-marquardt|odex)\//
 
 it('the words of all commands come without the work of any', () => {
   const files = loadedWith('main.js')
@@ -42,7 +42,7 @@ it('every command is a file of its own', () => {
 describe.each(QUICK)('%s', name => {
   const work = `${name}.run.js`
 
-  it('with --json loads no file of jobs, nothing that draws and no solver of networks', () => {
+  it('with --json loads no file of jobs, nothing that draws and no solver', () => {
     const files = loadedWith('main.js', work)
     expect(files).toContain(`src/commands/${name}.run.ts`)
     expect(files).toContain('src/report/json.ts')

@@ -3,11 +3,19 @@ import { expect, test } from 'vitest'
 import { PRELOAD_SCATTER, tighteningFactor } from '../../src/trade/joint/preload-scatter.ts'
 import { SCATTER_ROWS } from './rows/joint-preload-scatter.ts'
 
-// The last row gives only a span of the ratio, 1.6 to 2.0, and no percent.
 const ROWS = SCATTER_ROWS.filter(({ plusMinusPercent }) => plusMinusPercent !== null)
 
-test('as many methods as rows that print a percent', () => {
-  expect(PRELOAD_SCATTER.length).toBe(ROWS.length)
+test('as many methods as rows', () => {
+  expect(PRELOAD_SCATTER.length).toBe(SCATTER_ROWS.length)
+})
+
+// The last row gives only a span of the ratio, and no percent.
+test('torque wrench, friction estimated: greatest over least 1.6 to 2.0', () => {
+  const { method, leastPercent, plusMinusPercent, source } = PRELOAD_SCATTER.at(-1)!
+  const { alpha, ...row } = SCATTER_ROWS.at(-1)!
+  expect([method, source.label]).toEqual([row.method, row.label])
+  const ratios = [leastPercent, plusMinusPercent].map(percent => tighteningFactor({ plusMinusPercent: percent }).toFixed(1))
+  expect(ratios.join('-')).toBe(alpha)
 })
 
 test.each(ROWS.map((row, i) => ({ ...row, i })))('$method, $source', row => {

@@ -26,6 +26,12 @@ test.each(ALLOYS.filter(({ alloy }) => !alloy.startsWith('383')))('$alloy', row 
   expect(read.value.metal).toBe(METALS[row.alloy.split(' ')[0] as keyof typeof METALS] ?? 'aluminium')
 })
 
+// Yield in tension as printed; of A356.0-T6 sand the least of ASTM B26 (read-secondary), and none of 356.0-T6 permanent mould, whose row says it looks wrong.
+test.each(ALLOYS.filter(({ alloy }) => !alloy.startsWith('383')))('$alloy, yield', ({ alloy, yieldMpa }) => {
+  const read = readCasting(alloy)
+  expect(read.ok && read.value.yieldMpa).toBe(alloy === 'A356.0-T6 sand cast' ? 165 : yieldMpa)
+})
+
 test('383.0 has no printed shear strength and is refused in words', () => {
   expect(ALLOYS.find(({ alloy }) => alloy.startsWith('383'))?.shearMpa).toBeNull()
   const read = readCasting('383.0')

@@ -50,7 +50,21 @@ it('never takes one prefix for another because of its case', () => {
 
 it('has a kind for every suffix, but for what nobody types', () => {
   const covered = new Set(KIND_NAMES.map(kind => rowOf(kind).suffix as string))
-  expect(Object.keys(SUFFIXES).filter(suffix => !covered.has(suffix))).toEqual(['OhmPerM', 'ARootSPerMm2', 'A2S', 'Rpm', 'KgM'])
+  expect(Object.keys(SUFFIXES).filter(suffix => !covered.has(suffix))).toEqual([
+    'OhmPerM',
+    'M2KPerW',
+    'WPerMK',
+    'KgPerM3',
+    'M2PerS',
+    'JPerKg',
+    'JPerK',
+    'ARootSPerMm2',
+    'A2S',
+    'Rpm',
+    'KgM',
+    'PaS',
+    'J'
+  ])
 })
 
 it('names every foreign unit for what it is', () => {

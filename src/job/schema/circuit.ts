@@ -38,6 +38,12 @@ export const CIRCUIT = map(
     'other-sources': list('further batteries and generators', OTHER_SOURCE),
     altitude: quantity('run', 'altitude it works at, for what a wire carries', { default: '0 m', why: 'sea level', example: '420 m' }),
     runs: list('every run, feed and return', RUN),
+    slack: quantity('run', 'spare length at each end of a wire: two new terminations, drip loop and travel', {
+      default: '100 mm',
+      why: 'common practice',
+      example: '120 mm'
+    }),
+    labels: named('texts of the labels, by the mark of what carries them', text('text of the label', { example: 'FILTER HEAT' })),
     loads: list('what takes current', LOAD),
     cranking: map(
       'the starter, for the fault of a strap that is off',
@@ -46,8 +52,7 @@ export const CIRCUIT = map(
         at: text('the point it returns to', { required: true, example: 'engine' })
       },
       { optional: true }
-    ),
-    labels: named('what stands on the label of each switch, fuse and breaker, by its mark', text('the label', { example: 'FILTER HEAT' }))
+    )
   },
   { optional: true }
 )

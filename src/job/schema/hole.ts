@@ -5,7 +5,8 @@ import { choice, list, map, quantity, text, word } from '../field.ts'
 export const HOLE = map('a hole to be opened', {
   takes: text('name of the part that goes into it', { required: true, example: 'cartridge' }),
   casting: map('the metal around the hole', {
-    alloy: text('alloy of the casting', { example: 'A380' }),
+    alloy: text('alloy of the casting', { example: 'A380', measure: "the mark on the casting, or the maker's list" }),
+    shear: quantity('stress', 'shear strength of the casting; goes before that of the alloy', { example: '160 MPa' }),
     'metal-below': quantity('length', 'metal from the old tip to what lies behind', {
       example: '4.2 mm ± 0.4 mm',
       measure: 'ultrasonic gauge, drawing, or from behind'
@@ -37,12 +38,19 @@ export const HOLE = map('a hole to be opened', {
     why: 'common practice',
     example: '0.8 mm'
   }),
+  mouth: quantity('length', "depth of the mouth's countersink: no thread there", {
+    default: '0 mm',
+    why: 'no countersink',
+    example: '0.8 mm',
+    measure: 'depth gauge, from the face to the first full thread'
+  }),
   need: quantity('length', 'full thread wanted in the hole', { example: '11 mm' }),
   'under-shoulder': list(
     'what lies under the shoulder of the part',
     map('a terminal or washer', {
       what: text('what it is', { required: true, example: 'ring terminal' }),
-      thickness: quantity('length', 'thickness', { required: true, example: '1.0 mm ± 0.05 mm', measure: 'micrometer on the real one' })
+      thickness: quantity('length', 'thickness', { required: true, example: '1.0 mm ± 0.05 mm', measure: 'micrometer on the real one' }),
+      hole: quantity('length', 'its hole', { example: '12.5 mm', measure: 'calliper' })
     })
   ),
   crush: quantity('length', 'what all that loses at card torque', {
@@ -50,6 +58,18 @@ export const HOLE = map('a hole to be opened', {
     why: 'a stack that does not give',
     example: '0.05 mm'
   }),
+  friction: map(
+    'friction when it is tightened',
+    {
+      'nut-factor': quantity('factor', 'nut factor of thread and shoulder together, with what is on them', {
+        required: true,
+        example: '0.14..0.20',
+        measure: 'a trial with a load cell, or the table of the compound'
+      })
+    },
+    { optional: true }
+  ),
+  clamp: quantity('force', 'least clamping force wanted', { example: '2 kN' }),
   'threads-with': choice(
     ['nothing', 'oil', 'anti-seize', 'thermal-compound', 'sealant', 'locking-compound'],
     'what is on the threads when the part goes in',

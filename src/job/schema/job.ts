@@ -1,8 +1,11 @@
 import { PRACTICE_NAMES } from '../../rules/practice/practice.ts'
 import { choice, map, named, quantity, text } from '../field.ts'
+import { ASK_FIRST } from './ask-first.ts'
 import { CIRCUIT } from './circuit.ts'
 import { HOLE } from './hole.ts'
 import { PART } from './part.ts'
+import { PROOF, READINGS } from './proof.ts'
+import { RECORD } from './record.ts'
 import { SUPPLY } from './supply.ts'
 import { TOOLS } from './tools.ts'
 
@@ -19,10 +22,7 @@ export const JOB = map('one whole fitting', {
     },
     { required: true }
   ),
-  'ask-first': map('to be known before the first cut', {
-    'behind-the-metal': text('what is behind the metal', { example: 'fuel' }),
-    approval: text('who approves, and on what paper', { example: "maker's service letter 14" })
-  }),
+  'ask-first': ASK_FIRST,
   limits: map('limits of this job in place of those of the practice', {
     'metal-below': map(
       'least floor below the drill',
@@ -44,5 +44,8 @@ export const JOB = map('one whole fitting', {
   tools: TOOLS,
   holes: named('holes to be opened', HOLE),
   circuit: CIRCUIT,
-  supply: SUPPLY
+  supply: SUPPLY,
+  proof: PROOF,
+  readings: READINGS,
+  record: RECORD
 })

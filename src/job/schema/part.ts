@@ -1,5 +1,6 @@
+import { readPartClass } from '../../trade/joint/part-class.ts'
 import { readThread } from '../../trade/thread/designation.ts'
-import { choice, map, quantity, word } from '../field.ts'
+import { choice, map, quantity, text, word } from '../field.ts'
 
 /** A part to be fitted. */
 export const PART = map('a part to be fitted', {
@@ -22,6 +23,22 @@ export const PART = map('a part to be fitted', {
     example: '15.0 mm ± 0.2 mm',
     measure: 'calliper, from the shoulder to the end'
   }),
+  shoulder: quantity('length', 'diameter of the face under the shoulder', { example: '17 mm', measure: 'calliper, across the face' }),
+  body: map(
+    'what the part is made of, and its weakest section',
+    {
+      material: text('what it is made of', { example: 'brass' }),
+      class: word(readPartClass, 'property class, where it has one: it promises strengths', { example: 'A2-70' }),
+      tensile: quantity('stress', 'tensile strength; goes before that of a class', {
+        example: '360 MPa',
+        measure: 'the sheet of its material'
+      }),
+      proof: quantity('stress', 'proof stress; goes before that of a class', { example: '250 MPa', measure: 'the sheet of its material' }),
+      neck: quantity('length', 'diameter of the neck between shoulder and thread', { example: '10 mm', measure: 'calliper' }),
+      bore: quantity('length', 'bore through it', { example: '7 mm', measure: 'pin gauge, or the drawing' })
+    },
+    { optional: true }
+  ),
   torque: map(
     'what the card of the part says',
     {

@@ -7,6 +7,12 @@ export const SPECIFIC_HEATS = {
   'BTU/(lb·°F)': { is: 'BTU/(lbm degR)', words: ['BTU/lb°F', 'BTU/lb·°F', 'BTU/lb/°F', 'BTU/lb·F'] }
 } as const satisfies UnitTable
 
+export const CONDUCTANCES = {
+  'W/K': { is: 'W/K' },
+  'mW/K': { is: 'mW/K' },
+  'BTU/(h·°F)': { is: 'BTU/(hour degR)', words: ['BTU/h°F', 'BTU/h·°F', 'BTU/hr·°F', 'BTU/h/°F'] }
+} as const satisfies UnitTable
+
 export const FILMS = {
   'W/(m²·K)': { is: 'W/(m^2 K)', as: ['W/m²K', 'W/m²/K'] },
   'W/(cm²·K)': { is: 'W/(cm^2 K)', as: ['W/cm²K', 'W/cm²/K'] },

@@ -1,4 +1,4 @@
-import stringWidth from 'string-width'
+import stringWidth from 'fast-string-width'
 import { type Extent, extentOf, type Mark, type Section, type Stuff, stuffAt } from './section.ts'
 
 /** A character is about twice as tall as wide. */

@@ -2,13 +2,15 @@ import type { Bounded } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import * as pull from '../../trade/joint/preload.ts'
-import { doubtsOf, figure, notJudged, plainly } from '../judge.ts'
+import { doubtsOf, figure, type Lack, missing, notJudged, plainly } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
-  readonly torqueNm: Given | null
+  /** With the error of the wrench as its bounds, where that is known. */
+  readonly torqueNm: Pick<Given, 'low' | 'high'> | null
   readonly lowestTorqueNm: Bounded | null
   readonly highestTorqueNm: Bounded | null
+  readonly lacks: Lack | null
 }
 
 const facts = pull.preloadTorqueNm
@@ -20,28 +22,32 @@ export const outsideBand: Rule<Subject> = {
   why: 'Below it the part works loose; above it the casting strips, the part strips, or its body yields.',
   change: 'change the torque, the friction (what is on the threads), or the engagement',
   source: SOURCES.practice,
-  judge: ({ torqueNm, lowestTorqueNm, highestTorqueNm }) => {
-    if (torqueNm === null) return notJudged('torque.card', "read the maker's card for the part")
+  judge: ({ torqueNm, lowestTorqueNm, highestTorqueNm, lacks }) => {
+    if (lacks !== null || torqueNm === null) return missing(lacks)
     if (highestTorqueNm === null) return notJudged('nut-factor', 'a trial with a load cell, or the table of the compound')
-    const room = highestTorqueNm.low - torqueNm.high
-    const over = lowestTorqueNm === null ? Number.POSITIVE_INFINITY : torqueNm.low - lowestTorqueNm.high
-    return room <= over
-      ? judged(highestTorqueNm, torqueNm.high, { limit: highestTorqueNm.low, margin: room, word: 'at most' })
-      : judged(lowestTorqueNm!, torqueNm.low, { limit: lowestTorqueNm!.high, margin: over, word: 'at least' })
+    const doubts = [...new Set([lowestTorqueNm, highestTorqueNm].flatMap(end => (end === null ? [] : doubtsOf(end))))]
+    const upper = { band: highestTorqueNm, value: torqueNm.high, limit: highestTorqueNm.low, margin: highestTorqueNm.low - torqueNm.high }
+    if (lowestTorqueNm === null) return judged({ ...upper, word: 'at most' }, doubts)
+    const lower = { band: lowestTorqueNm, value: torqueNm.low, limit: lowestTorqueNm.high, margin: torqueNm.low - lowestTorqueNm.high }
+    return upper.margin <= lower.margin ? judged({ ...upper, word: 'at most' }, doubts) : judged({ ...lower, word: 'at least' }, doubts)
   }
 }
 
+/** One end of the band: what is held against what. */
 interface End {
+  readonly band: Bounded
+  readonly value: number
   readonly limit: number
   readonly margin: number
-  readonly word: string
+  readonly word: 'at most' | 'at least'
 }
 
-function judged(band: Bounded, value: number, { limit, margin, word }: End): Judged {
+function judged({ band, value, limit, margin, word }: End, doubts: readonly string[]): Judged {
   const none = Math.abs(margin) <= 1e-9 * Math.max(1, limit)
-  const doubts = [...(none ? ['no margin'] : []), ...doubtsOf(band)]
-  const verdict = margin < 0 && !none ? 'fail' : doubts.length > 0 ? 'caution' : 'pass'
-  const says = [`torque ${figure(value, facts)}; ${word} ${figure(limit, facts)} at the worst end`, ...doubts].join('; ')
+  const all = [...(none ? ['no margin'] : []), ...doubts]
+  // Written so that a margin that is no number fails.
+  const verdict = !(margin >= 0) && !none ? 'fail' : all.length > 0 ? 'caution' : 'pass'
+  const says = [`torque ${figure(value, facts)}; ${word} ${figure(limit, facts)} at the worst end`, ...all].join('; ')
   return {
     ...plainly(verdict, says, band.shares[0]?.given.at ?? []),
     value,

@@ -97,3 +97,12 @@ function reached(start: string, stop: string, runs: readonly Line[]): ReadonlySe
   }
   return found
 }
+
+/** Points of the feed that no protector stands before: a short there is nobody's to clear. */
+export function barePoints({ bus, ground, runs }: Wiring): ReadonlySet<string> {
+  return reached(
+    bus,
+    ground,
+    runs.filter(({ protects }) => protects === 'no')
+  )
+}

@@ -16,7 +16,7 @@ export const heatingRatio = formula('heatingRatio', {
 })
 
 /** Copper stores 0.00345 J/(K·mm³), that is 3.45 J/K in a metre of 1 mm². */
-export const timeConstantS = formula('timeConstantS', {
+export const wireTimeConstantS = formula('wireTimeConstantS', {
   says: 'time constant of a copper wire without its insulation',
   symbol: 'τ',
   equation: '3.45·S·r·254.5/(Ia^2·R·(234.5+Tr))',
@@ -32,7 +32,7 @@ export const timeConstantS = formula('timeConstantS', {
     (3.45 * areaMm2 * riseK * 254.5) / (ampacityA ** 2 * resistanceOhmPerM * (234.5 + ratedC))
 })
 
-export const steadyC = formula('steadyC', {
+export const wireSteadyC = formula('wireSteadyC', {
   says: 'temperature that a wire settles at',
   symbol: 'Ts',
   equation: '(Ta+234.5·u)/(1-u)',
@@ -50,12 +50,12 @@ export const warmedC = formula('warmedC', {
     ambientC: ['Ta', -90, 300],
     heatingRatio: ['u', 0, 1e6],
     timeS: ['t', 0, 1e6],
-    timeConstantS: ['τ', 1e-3, 1e5]
+    wireTimeConstantS: ['τ', 1e-3, 1e5]
   },
   source: SOURCES.practice,
-  of: ({ startC, ambientC, heatingRatio, timeS, timeConstantS }) => {
+  of: ({ startC, ambientC, heatingRatio, timeS, wireTimeConstantS }) => {
     const pull = heatingRatio * (234.5 + startC) - (startC - ambientC)
-    return Math.min(1083, startC + (pull === 0 ? 0 : pull * grown(1 - heatingRatio, timeS / timeConstantS)))
+    return Math.min(1083, startC + (pull === 0 ? 0 : pull * grown(1 - heatingRatio, timeS / wireTimeConstantS)))
   }
 })
 
@@ -68,13 +68,13 @@ export const reachedS = formula('reachedS', {
     startC: ['Ti', -90, 300],
     ambientC: ['Ta', -90, 300],
     heatingRatio: ['u', 0, 1e6],
-    timeConstantS: ['τ', 1e-3, 1e5]
+    wireTimeConstantS: ['τ', 1e-3, 1e5]
   },
   source: SOURCES.practice,
-  of: ({ limitC, startC, ambientC, heatingRatio, timeConstantS }) => {
+  of: ({ limitC, startC, ambientC, heatingRatio, wireTimeConstantS }) => {
     const share = (limitC - startC) / (heatingRatio * (234.5 + startC) - (startC - ambientC))
     const back = 1 - heatingRatio
-    return timeConstantS * (Math.abs(back) < 1e-9 ? share : -Math.log1p(-share * back) / back)
+    return wireTimeConstantS * (Math.abs(back) < 1e-9 ? share : -Math.log1p(-share * back) / back)
   }
 })
 

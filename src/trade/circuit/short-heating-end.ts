@@ -36,7 +36,7 @@ export function overloadHeating({ wire, currentA, startC, timeS, limitC }: Plain
 }
 
 /** From here on a wire finds no steady temperature. */
-const RUNAWAY = balance.steadyC.inputs.heatingRatio[2]
+const RUNAWAY = balance.wireSteadyC.inputs.heatingRatio[2]
 
 type Heating = Omit<Plain<OverloadGiven>, 'limitC'>
 
@@ -46,28 +46,28 @@ function keptC({ wire: { areaMm2 }, currentA, startC, timeS }: Heating): number 
 }
 
 function warmedC({ wire, currentA, startC, timeS }: Heating): number {
-  const { heatingRatio, timeConstantS } = balanceOf(wire, currentA)
-  return balance.warmedC({ startC, ambientC: wire.ambientC, heatingRatio, timeS, timeConstantS })
+  const { heatingRatio, wireTimeConstantS } = balanceOf(wire, currentA)
+  return balance.warmedC({ startC, ambientC: wire.ambientC, heatingRatio, timeS, wireTimeConstantS })
 }
 
 function settledC({ wire, currentA }: Heating): number {
   const { heatingRatio } = balanceOf(wire, currentA)
   if (heatingRatio >= RUNAWAY) return WIRE_MATERIALS.copper.meltC
-  return Math.min(WIRE_MATERIALS.copper.meltC, balance.steadyC({ ambientC: wire.ambientC, heatingRatio }))
+  return Math.min(WIRE_MATERIALS.copper.meltC, balance.wireSteadyC({ ambientC: wire.ambientC, heatingRatio }))
 }
 
 function balanceOf({ areaMm2, resistanceOhmPerM, ampacityA, ratedC, ambientC }: Plain<HeatedWireGiven>, currentA: number) {
   const rise = riseK({ insulationC: ratedC, ambientC })
   return {
     heatingRatio: balance.heatingRatio({ currentA, ampacityA, riseK: rise, ratedC }),
-    timeConstantS: balance.timeConstantS({ areaMm2, riseK: rise, ampacityA, resistanceOhmPerM, ratedC })
+    wireTimeConstantS: balance.wireTimeConstantS({ areaMm2, riseK: rise, ampacityA, resistanceOhmPerM, ratedC })
   }
 }
 
 /** Time in which a current brings the wire to a temperature; infinite where it settles below it. For the line of the wire beside the band of its protector. */
 export function wireTimeS({ wire, currentA, startC, limitC }: Omit<Plain<OverloadGiven>, 'timeS'>): number {
-  const { heatingRatio, timeConstantS } = balanceOf(wire, currentA)
+  const { heatingRatio, wireTimeConstantS } = balanceOf(wire, currentA)
   if (limitC <= startC) return 0
-  if (heatingRatio < RUNAWAY && balance.steadyC({ ambientC: wire.ambientC, heatingRatio }) <= limitC) return Number.POSITIVE_INFINITY
-  return balance.reachedS({ limitC, startC, ambientC: wire.ambientC, heatingRatio, timeConstantS })
+  if (heatingRatio < RUNAWAY && balance.wireSteadyC({ ambientC: wire.ambientC, heatingRatio }) <= limitC) return Number.POSITIVE_INFINITY
+  return balance.reachedS({ limitC, startC, ambientC: wire.ambientC, heatingRatio, wireTimeConstantS })
 }

@@ -44,12 +44,12 @@ export function ohmAt(part: PartOf<'warming' | 'wire'>, atC: number): number {
   return part.kind === 'warming' ? elementOhm({ ...part, elementC: atC }) : runOhm({ ...part, conductorC: atC })
 }
 
-const { heatingRatio: RATIOS } = balance.steadyC.inputs
+const { heatingRatio: RATIOS } = balance.wireSteadyC.inputs
 
 function wireC({ id, ampacityA, ratedC, heldC, ambientC }: PartOf<'wire'>, currentA: number): number {
   const heatingRatio = balance.heatingRatio({ currentA, ampacityA, riseK: ratedC - heldC, ratedC })
   if (heatingRatio >= RATIOS[2]) throw runsAway(id, currentA, ampacityA)
-  return balance.steadyC({ ambientC, heatingRatio })
+  return balance.wireSteadyC({ ambientC, heatingRatio })
 }
 
 function runsAway(id: string, currentA: number, ampacityA: number): NoAnswer {

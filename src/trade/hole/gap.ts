@@ -73,6 +73,13 @@ export const floorStackMm = formula('floorStackMm', {
   of: ({ overallMm, floorDepthMm, crushMm }) => overallMm - floorDepthMm + crushMm
 })
 
+/** What a feeler gauge finds with nothing under the shoulder. */
+export const FEEL_GAP = fact('feelGapMm', {
+  says: 'gap under the shoulder to feel for, seated by hand with nothing under it',
+  symbol: 'gf',
+  source: SOURCES.geometry
+})
+
 /** Stack before crush at which the lesser of the two gaps is nought. */
 export const LEAST_STACK = fact('leastStackMm', {
   says: 'least stack that works, before crush; negative: none is needed',

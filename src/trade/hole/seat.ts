@@ -1,5 +1,7 @@
 import type { Given, Plain } from '../../formula/given.ts'
 import { recordStep } from '../../formula/working.ts'
+import { type Clocking, clocked } from './clocking.ts'
+import * as engaged from './engaged.ts'
 import * as gap from './gap.ts'
 
 /** A part with a shoulder in a tapped blind hole. */
@@ -15,6 +17,11 @@ export interface Seat {
   readonly crushMm: Given
   /** Shoulder to the end of the part, and face to the first thing that end can touch. */
   readonly floor: Floor | null
+  /** Depth of the countersink at the mouth: no thread there. */
+  readonly mouthMm: Given
+  /** Full threads that are to be engaged. */
+  readonly needMm: Given | null
+  readonly clocking: Clocking | null
 }
 
 export interface Thickness {
@@ -26,9 +33,9 @@ export interface Floor {
   readonly floorDepthMm: Given
 }
 
-/** What stops the part first: run-out and floor apart, with the stack and without. Nothing of the floor is said where it was not given. */
+/** What stops the part first: run-out and floor apart, with the stack and without. What was not given comes out null. */
 export function seat(seated: Plain<Seat>) {
-  const { pitchMm, threadLengthMm, threadDepthMm, crushMm } = seated
+  const { pitchMm, threadLengthMm, threadDepthMm, crushMm, clocking } = seated
   const stackMm = seated.stack.reduce((belowMm, { thicknessMm }) => gap.stackMm({ belowMm, layerMm: thicknessMm }), 0)
   const runOut = {
     withStackMm: gap.runOutGapMm({ threadDepthMm, stackMm, crushMm, threadLengthMm }),
@@ -38,7 +45,29 @@ export function seat(seated: Plain<Seat>) {
   const floor = seated.floor === null ? null : overFloor(seated.floor, { stackMm, crushMm })
   const leastStackMm = floor === null ? runOutStackMm : greater(runOutStackMm, floor.leastStackMm)
   const shoulderTurns = gap.shoulderTurns({ threadLengthMm, stackMm, pitchMm })
-  return { stackMm, runOut, floor, shoulderTurns, leastStackMm }
+  const feelGapMm = feltMm(runOut.withoutStackMm, floor?.withoutStackMm ?? null)
+  const clock = clocking === null ? null : clocked(clocking, pitchMm)
+  return { stackMm, runOut, floor, shoulderTurns, leastStackMm, feelGapMm, clock, ...engagement(seated, stackMm) }
+}
+
+/** How much thread holds, and how thick a stack leaves what is wanted. */
+function engagement({ threadLengthMm, threadDepthMm, crushMm, mouthMm, needMm }: Plain<Seat>, stackMm: number) {
+  const partMm = engaged.partBelowFaceMm({ threadLengthMm, stackMm, crushMm, mouthMm })
+  const holeMm = engaged.holeBelowMouthMm({ threadDepthMm, mouthMm })
+  const engagedMm = Math.min(partMm, holeMm)
+  recordStep(engaged.ENGAGED, engagedMm, () => 'the lesser of le1 and le2')
+  return {
+    engagedMm,
+    greatestStackMm: needMm === null ? null : engaged.greatestStackMm({ threadLengthMm, crushMm, mouthMm, needMm }),
+    engagedMarginMm: needMm === null ? null : engaged.engagedMarginMm({ engagedMm, needMm })
+  }
+}
+
+/** Nought where the shoulder lands. */
+function feltMm(runOutMm: number, floorMm: number | null): number {
+  const feelGapMm = Math.max(0, -runOutMm, floorMm === null ? 0 : -floorMm)
+  recordStep(gap.FEEL_GAP, feelGapMm, () => 'the greater shortfall of g3 and g4, nought where there is none')
+  return feelGapMm
 }
 
 function overFloor(

@@ -61,3 +61,12 @@ export const proofPreloadN = formula('proofPreloadN', {
   of: ({ proofMpa, ringAreaMm2, threadArmMm, ringMm, boreMm }) =>
     proofMpa / Math.sqrt(1 / ringAreaMm2 ** 2 + 3 * ((16 * threadArmMm * ringMm) / (Math.PI * (ringMm ** 4 - boreMm ** 4))) ** 2)
 })
+
+export const bodyMarginMpa = formula('bodyMarginMpa', {
+  says: 'proof stress of the body beyond its combined stress',
+  symbol: 'mb',
+  equation: 'Rp - σv',
+  inputs: { proofMpa: ['Rp', 10, 2500], combinedMpa: ['σv', 0, 1e6] },
+  source: SOURCES.arithmetic,
+  of: ({ proofMpa, combinedMpa: stressMpa }) => proofMpa - stressMpa
+})

@@ -9,6 +9,7 @@ export interface Casting {
   readonly name: string
   readonly metal: CastMetal
   readonly tensileMpa: number
+  readonly yieldMpa: number | null
   readonly shearMpa: number
   readonly tensileSource: Source
   readonly shearSource: Source

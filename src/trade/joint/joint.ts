@@ -1,9 +1,11 @@
 import type { Given, Plain } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
-import { bearingPressureMpa } from './bearing.ts'
+import { bearingDiameterMm as bearingDiameterOf, bearingPressureMpa } from './bearing.ts'
+import { bodyMarginMpa } from './body.ts'
 import { highestTorque } from './highest-torque.ts'
 import { leastRing, type Ring, stresses, threadRing } from './hollow-body.ts'
 import * as pull from './preload.ts'
+import * as strip from './strip.ts'
 import { stripping } from './stripping.ts'
 import { type Tightening, tightening } from './tightening.ts'
 
@@ -19,13 +21,14 @@ export interface JointThread {
   readonly holePitchMaxMm: number
 }
 
+/** The mean bearing diameter is null where it follows from the ring that bears. */
 export type Friction =
-  | { readonly by: 'nut-factor'; readonly nutFactor: Given; readonly bearingDiameterMm: Given }
+  | { readonly by: 'nut-factor'; readonly nutFactor: Given; readonly bearingDiameterMm: Given | null }
   | {
       readonly by: 'friction'
       readonly threadFrictionFactor: Given
       readonly bearingFrictionFactor: Given
-      readonly bearingDiameterMm: Given
+      readonly bearingDiameterMm: Given | null
     }
 
 export interface Joint {
@@ -52,9 +55,17 @@ export function joint(x: Plain<Joint>) {
   const ring = threadRing({ stressAreaMm2, boreMm: boreMm ?? 0 })
   const strips = stripping({ thread, engagementMm, castingShearMpa, tensileMpa, netStressAreaMm2: ring.ringAreaMm2 })
   if (x.friction === null) return { stressAreaMm2, ...strips, ...UNTIGHTENED }
-  const arms = tightening(thread, x.friction)
+  const arms = tightening(thread, { ...x.friction, bearingDiameterMm: bearingMm(x.friction, x.bearing) })
   const least = leastRing(ring, x.neckMm)
-  return { stressAreaMm2, ...strips, ...tightened(x, arms, least), ...highestTorque({ ...strips, proofMpa: x.proofMpa }, arms, least) }
+  const pulled = tightened(x, arms, least)
+  const ends = highestTorque({ ...strips, proofMpa: x.proofMpa }, arms, least)
+  return { stressAreaMm2, ...strips, ...pulled, ...margins(x, strips, pulled), ...ends }
+}
+
+function bearingMm({ bearingDiameterMm }: Plain<Friction>, bearing: Plain<Joint>['bearing']): number {
+  if (bearingDiameterMm !== null) return bearingDiameterMm
+  if (bearing !== null) return bearingDiameterOf(bearing)
+  throw new Error('a joint without the ring that bears, and without its mean diameter')
 }
 
 /** Nobody said what the friction is: nothing follows from a torque. */
@@ -63,6 +74,9 @@ const UNTIGHTENED = {
   tensionMpa: null,
   combinedMpa: null,
   bearingPressureMpa: null,
+  castingMarginN: null,
+  partMarginN: null,
+  bodyMarginMpa: null,
   lowestTorqueNm: null,
   castingStripTorqueNm: null,
   partStripTorqueNm: null,
@@ -78,6 +92,20 @@ function tightened({ torqueNm, clampN, bearing }: Plain<Joint>, { armMm, threadA
     ...(preloadN === null ? { tensionMpa: null, combinedMpa: null } : stresses(ring, { preloadN, threadArmMm })),
     bearingPressureMpa: preloadN === null || bearing === null ? null : underShoulder(preloadN, bearing),
     lowestTorqueNm: clampN === null ? null : pull.preloadTorqueNm({ armMm, preloadN: clampN })
+  }
+}
+
+/** What is left to each thing that may give, at this torque. */
+function margins(
+  { proofMpa }: Plain<Joint>,
+  { internalStripLoadN, externalStripLoadN }: ReturnType<typeof stripping>,
+  { preloadN, combinedMpa }: ReturnType<typeof tightened>
+) {
+  if (preloadN === null || combinedMpa === null) return { castingMarginN: null, partMarginN: null, bodyMarginMpa: null }
+  return {
+    castingMarginN: strip.castingMarginN({ internalStripLoadN, preloadN }),
+    partMarginN: strip.partMarginN({ externalStripLoadN, preloadN }),
+    bodyMarginMpa: proofMpa === null ? null : bodyMarginMpa({ proofMpa, combinedMpa })
   }
 }
 

@@ -9,6 +9,11 @@ export interface PreloadScatter {
   readonly source: Source
 }
 
+/** A guideline that prints the ratio of greatest to least preload says the same in another way. */
+function percentOf(ratio: number): number {
+  return (100 * (ratio - 1)) / (ratio + 1)
+}
+
 /** How far off the preload may be, by the way of tightening. */
 export const PRELOAD_SCATTER: readonly PreloadScatter[] = (
   [
@@ -30,7 +35,8 @@ export const PRELOAD_SCATTER: readonly PreloadScatter[] = (
     ['hydraulic', 9, 23, 'scatter-vdi-1986'],
     ['torque wrench, torque found by test', 17, 23, 'scatter-vdi-1986'],
     ['torque wrench, friction estimated', 23, 28, 'scatter-vdi-1986'],
-    ['precision power screwdriver', 26, 43, 'scatter-vdi-1986']
+    ['precision power screwdriver', 26, 43, 'scatter-vdi-1986'],
+    ['torque wrench, friction estimated (alpha_A 1.6 to 2.0)', percentOf(1.6), percentOf(2), 'scatter-vdi']
   ] satisfies [string, number, number, SourceId][]
 ).map(([method, leastPercent, plusMinusPercent, id]) => ({ method, plusMinusPercent, leastPercent, source: SOURCES[id] }))
 

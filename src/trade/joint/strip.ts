@@ -45,3 +45,30 @@ export const engagementRequiredMm = formula('engagementRequiredMm', {
   source: SOURCES['h28-2b'],
   of: ({ breakingLoadN, castingShearMpa, internalShearWidthMm }) => breakingLoadN / (castingShearMpa * internalShearWidthMm)
 })
+
+export const castingMarginN = formula('castingMarginN', {
+  says: 'pull that the thread of the casting holds beyond the preload',
+  symbol: 'mn',
+  equation: 'Fn - F',
+  inputs: { internalStripLoadN: ['Fn', 0.01, 1e9], preloadN: ['F', 0, 1e8] },
+  source: SOURCES.arithmetic,
+  of: ({ internalStripLoadN: loadN, preloadN }) => loadN - preloadN
+})
+
+export const partMarginN = formula('partMarginN', {
+  says: 'pull that the thread of the part holds beyond the preload',
+  symbol: 'ms',
+  equation: 'Fs - F',
+  inputs: { externalStripLoadN: ['Fs', 0.01, 1e9], preloadN: ['F', 0, 1e8] },
+  source: SOURCES.arithmetic,
+  of: ({ externalStripLoadN: loadN, preloadN }) => loadN - preloadN
+})
+
+export const engagementSpareMm = formula('engagementSpareMm', {
+  says: 'engagement beyond that at which the part breaks first',
+  symbol: 'yr',
+  equation: 'LE - LEr',
+  inputs: { engagementMm: ['LE', 0, 500], engagementRequiredMm: ['LEr', 0, 1e5] },
+  source: SOURCES.arithmetic,
+  of: ({ engagementMm, engagementRequiredMm: requiredMm }) => engagementMm - requiredMm
+})

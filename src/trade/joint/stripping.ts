@@ -19,12 +19,14 @@ export function stripping({ thread, engagementMm, castingShearMpa, tensileMpa, n
   const externalShearAreaMm2 = area.externalShearAreaMm2({ engagementMm, externalShearWidthMm })
   const partShearMpa = strip.partShearMpa({ tensileMpa })
   const breakingLoadN = strip.breakingLoadN({ tensileMpa, netStressAreaMm2 })
+  const engagementRequiredMm = strip.engagementRequiredMm({ breakingLoadN, castingShearMpa, internalShearWidthMm })
   return {
     internalShearAreaMm2,
     externalShearAreaMm2,
     internalStripLoadN: strip.internalStripLoadN({ castingShearMpa, internalShearAreaMm2 }),
     externalStripLoadN: strip.externalStripLoadN({ partShearMpa, externalShearAreaMm2 }),
-    engagementRequiredMm: strip.engagementRequiredMm({ breakingLoadN, castingShearMpa, internalShearWidthMm })
+    engagementRequiredMm,
+    engagementSpareMm: strip.engagementSpareMm({ engagementMm, engagementRequiredMm })
   }
 }
 

@@ -1,6 +1,8 @@
 import { formula } from '../../formula/formula.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { SOURCES } from '../../formula/source.ts'
+import type { Thread } from '../thread/thread.ts'
+import type { CastMetal } from './casting-alloys.ts'
 
 /** Specific cutting force of what is tapped, as the maker of taps prints it. */
 export const TAPPED_MATERIALS = [
@@ -59,4 +61,27 @@ interface Tapping {
 export function tapping({ majorMm, holeMm, cuttingMpa, tapFactor }: Tapping) {
   if (holeMm < majorMm) return { tappingTorqueNm: tappingTorqueNm({ flankDeg: FLANK_DEG, cuttingMpa, tapFactor, majorMm, holeMm }) }
   throw new NoAnswer('the hole is as large as the thread: a tap cuts nothing', 'take a larger thread or an insert')
+}
+
+/** What of the maker's table a casting is: none is printed for zinc and magnesium. */
+const OF_METAL: { readonly [M in CastMetal]: (typeof TAPPED_MATERIALS)[number]['material'] | null } = {
+  aluminium: 'G-AlSi8Cu3 cast aluminium',
+  iron: 'GG-25 grey iron 193 HB',
+  zinc: null,
+  magnesium: null
+}
+
+interface HandTap {
+  readonly thread: Thread
+  readonly metal: CastMetal
+  readonly holeMm: number
+}
+
+/** Torque of a bottoming hand tap in a casting; null where the maker prints no cutting force for its metal. */
+export function handTapTorqueNm({ thread, metal, holeMm }: HandTap): number | null {
+  const material = TAPPED_MATERIALS.find(row => row.material === OF_METAL[metal])
+  if (material === undefined) return null
+  const pitch = thread.series === 'coarse' || thread.series === 'UNC' ? 'coarse' : 'fine'
+  const tap = TAP_FACTORS.find(row => row.tap === `straight flute, bottoming: cast iron and aluminium ${pitch}`)!
+  return tapping({ majorMm: thread.majorMm, holeMm, cuttingMpa: material.cuttingMpa, tapFactor: tap.tapFactor }).tappingTorqueNm
 }

@@ -9,18 +9,20 @@ export interface Tightening {
   readonly threadArmMm: number
 }
 
-export function tightening(thread: JointThread, friction: Plain<Friction>): Tightening {
+type Rubbing = Plain<Friction> & { readonly bearingDiameterMm: number }
+
+export function tightening(thread: JointThread, friction: Rubbing): Tightening {
   return friction.by === 'nut-factor' ? byNutFactor(thread, friction) : byFriction(thread, friction)
 }
 
-function byFriction(thread: JointThread, friction: Plain<Extract<Friction, { by: 'friction' }>>): Tightening {
+function byFriction(thread: JointThread, friction: Extract<Rubbing, { by: 'friction' }>): Tightening {
   const { pitchMm, pitchDiameterMm } = thread
   const { threadFrictionFactor, bearingFrictionFactor, bearingDiameterMm } = friction
   const threadArmMm = arm.threadArmMm({ pitchMm, pitchDiameterMm, threadFrictionFactor })
   return { threadArmMm, armMm: arm.longArmMm({ threadArmMm, bearingDiameterMm, bearingFrictionFactor }) }
 }
 
-function byNutFactor(thread: JointThread, friction: Plain<Extract<Friction, { by: 'nut-factor' }>>): Tightening {
+function byNutFactor(thread: JointThread, friction: Extract<Rubbing, { by: 'nut-factor' }>): Tightening {
   const { majorMm, pitchMm, pitchDiameterMm } = thread
   const { nutFactor, bearingDiameterMm } = friction
   const frictionFactor = arm.frictionFactor({ nutFactor, majorMm, pitchMm, pitchDiameterMm, bearingDiameterMm })

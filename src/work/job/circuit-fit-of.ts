@@ -1,6 +1,6 @@
 import type { CircuitFit, FittedLoad, FittedSwitch, Run, RunPart, Takes } from '../../fitting/circuit.ts'
 import { Given } from '../../formula/given.ts'
-import { loadName } from '../../job/circuit-links.ts'
+import { type JobItem, loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import { conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
@@ -8,15 +8,20 @@ import { guardings, returnPoints } from '../../trade/circuit/guarding.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { SWITCH_FACTORS, type SwitchLoad } from '../../trade/circuit/switch-factor.ts'
 import { fittedProtector, fittedShorts, type Guards, ratedProtectors } from './circuit-guards.ts'
-import { BUS, type JobCircuit, type JobItem, type JobLoad, type JobRun, namedRuns, wiringOf } from './circuit-wiring.ts'
+import { BUS, type JobCircuit, type JobLoad, type JobRun, namedRuns, wiringOf } from './circuit-wiring.ts'
 
 export interface FittedCircuit {
   readonly fit: CircuitFit
   readonly guards: Guards
 }
 
-/** The circuit of a job, as the network is given it, with what hangs on what. */
-export function circuitFitOf(job: Job, circuit: JobCircuit): FittedCircuit {
+/** The circuit of a job, as the network is given it. */
+export function circuitFitOf(job: Job, circuit: JobCircuit): CircuitFit {
+  return fittedCircuit(job, circuit).fit
+}
+
+/** The same, with what hangs on what. */
+export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const named = namedRuns(circuit)
   const wiring = wiringOf(circuit)
   const guards: Guards = { wiring, guarding: guardings(wiring), protectors: ratedProtectors(named) }

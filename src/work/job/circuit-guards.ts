@@ -1,10 +1,11 @@
 import type { FittedProtector, FittedShort, Run, RunWire } from '../../fitting/circuit.ts'
 import { nominalOf } from '../../formula/bounds.ts'
+import type { JobItem } from '../../job/circuit-names.ts'
 import { conductorBySize } from '../../trade/circuit/ampacity-conductor.ts'
 import { type Guarding, loadGuards, type Wiring, wayTo } from '../../trade/circuit/guarding.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../../trade/circuit/protection-wire-limit.ts'
-import { type JobItem, protectorMark } from './circuit-wiring.ts'
+import { protectorMark } from './circuit-wiring.ts'
 
 /** A fuse or breaker of a job whose rating and style are known. */
 export interface RatedProtector extends Pick<FittedProtector, 'name' | 'run' | 'style' | 'ratingA' | 'placeC'> {

@@ -1,11 +1,10 @@
-import { loadName } from '../../job/circuit-links.ts'
+import { type JobItem, loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Wiring } from '../../trade/circuit/guarding.ts'
 
 export type JobCircuit = NonNullable<Job['circuit']>
 export type JobRun = JobCircuit['runs'][number]
 export type JobLoad = JobCircuit['loads'][number]
-export type JobItem = JobRun['through'][number]
 
 /** The point that the source feeds. */
 export const BUS = 'bus'

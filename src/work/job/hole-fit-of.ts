@@ -43,7 +43,8 @@ function partOf(hole: JobHole, part: JobPart): HoleFit['part'] {
     threadLengthMm: part['thread-length'],
     overallMm: part.overall,
     stack: hole['under-shoulder'].map(({ thickness: thicknessMm }) => ({ thicknessMm })),
-    crushMm: hole.crush
+    crushMm: hole.crush,
+    mouthMm: hole.mouth
   }
 }
 

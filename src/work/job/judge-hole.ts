@@ -2,9 +2,7 @@ import { holeFit } from '../../fitting/hole-fit.ts'
 import { asChosen, type BoundsOf, boundsOf, exactly } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
-import type { Result } from '../../report/answer.ts'
 import { resultsBy } from '../../report/result-map.ts'
-import type { Finding } from '../../rules/finding.ts'
 import { HOLE_RULES, type HoleSubject } from '../../rules/list.ts'
 import { asked } from '../../rules/rule.ts'
 import { waysOut } from '../../trade/hole/ways-out.ts'
@@ -12,11 +10,8 @@ import { minorLimits } from '../../trade/thread/thread-results.ts'
 import { HOLE_RESULTS, tapResults } from '../results/hole-results.ts'
 import { SEAT_RESULTS } from '../results/seat-results.ts'
 import { holeFitOf, type JobHole, type JobPart } from './hole-fit-of.ts'
-
-export interface JudgedThing {
-  readonly results: readonly Result[]
-  readonly findings: readonly Finding[]
-}
+import { judgeJoint } from './judge-joint.ts'
+import { type JudgedThing, prefixed } from './judged-thing.ts'
 
 /** One hole with its part: results under the names of the quick commands, and every rule asked. */
 export function judgeHole(job: Job, hole: JobHole): JudgedThing {
@@ -25,9 +20,10 @@ export function judgeHole(job: Job, hole: JobHole): JudgedThing {
   const bounds = boundsOf(fit, holeFit)
   const subject = subjectOf({ job, hole, part, bounds, drill: fit.hole.drillMm })
   const seated = bounds.seat === null ? [] : prefixed('seat', resultsBy(SEAT_RESULTS, bounds.seat))
+  const held = judgeJoint(job, hole, fit)
   return {
-    results: [...prefixed('hole', [...resultsBy(HOLE_RESULTS, bounds.hole), ...tapResults(bounds.hole)]), ...seated],
-    findings: HOLE_RULES.map(rule => asked(rule, subject))
+    results: [...prefixed('hole', [...resultsBy(HOLE_RESULTS, bounds.hole), ...tapResults(bounds.hole)]), ...seated, ...held.results],
+    findings: [...HOLE_RULES.map(rule => asked(rule, subject)), ...held.findings]
   }
 }
 
@@ -56,8 +52,4 @@ function subjectOf({ job, hole, part, bounds, drill }: Seen): HoleSubject {
     settingNm: part.torque === null ? null : exactly(part.torque.card.value),
     tool: job.tools.wrench?.range ?? null
   }
-}
-
-function prefixed(command: string, results: readonly Result[]): readonly Result[] {
-  return results.map(result => ({ ...result, id: `${command}.${result.id}` }))
 }

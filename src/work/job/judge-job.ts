@@ -4,15 +4,23 @@ import type { Path } from '../../job/field.ts'
 import { inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
-import type { Diagnostic, Where } from '../../quantity/diagnostic.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { noAnswer, worstOf } from '../../rules/finding.ts'
-import { judgeCircuit } from './judge-circuit.ts'
-import { type JudgedThing, judgeHole } from './judge-hole.ts'
+import { circuitJudged, judgeCircuit } from './judge-circuit.ts'
+import { judgeHole } from './judge-hole.ts'
+import { judgeSupply } from './judge-supply.ts'
+import type { JudgedThing } from './judged-thing.ts'
+import { outsideFaults } from './outside-faults.ts'
+import type { Placed } from './placed.ts'
 
 /** Reads a job and asks every rule of it. */
 export function judgeJob(file: string, text: string): JobAnswer {
-  const read = readJob(file, text)
+  return judgeRead(readJob(file, text))
+}
+
+/** Asks every rule of a job that was read. */
+export function judgeRead(read: ReadJob): JobAnswer {
+  const { file } = read
   const blank = { file, title: '', verdict: null, inputs: {}, results: [], findings: [] }
   const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
   if (errors.length > 0) return { ...blank, errors }
@@ -20,13 +28,13 @@ export function judgeJob(file: string, text: string): JobAnswer {
     return { file, title: read.job.job.title, inputs: inputsOf(read.job), ...judged(read), errors: [] }
   } catch (error) {
     if (!(error instanceof OutsideRange)) throw error
-    return { ...blank, errors: outside(error, read) }
+    return { ...blank, errors: outsideFaults(error, read) }
   }
 }
 
 function judged({ job, locate }: ReadJob): Pick<JobAnswer, 'verdict' | 'results' | 'findings'> {
   const holes = Object.entries(job.holes).map(([name, hole]) => placed(`holes.${name}`, hole.path, 'hole', () => judgeHole(job, hole)))
-  const things = [...holes, ...circuitThings(job)]
+  const things = [...holes, ...electricThings(job)]
   const findings = things.flatMap(({ findings, path, place }) =>
     findings.map(finding => ({ ...finding, thing: place, where: locate(finding.at.length > 0 ? finding.at : path) }))
   )
@@ -35,11 +43,6 @@ function judged({ job, locate }: ReadJob): Pick<JobAnswer, 'verdict' | 'results'
     results: things.flatMap(({ place, results }) => results.map(result => ({ ...result, id: `${place}:${result.id}` }))),
     findings
   }
-}
-
-interface Placed extends JudgedThing {
-  readonly place: string
-  readonly path: Path
 }
 
 /** What has no answer at all is a finding of its own; the other things are judged all the same. */
@@ -52,24 +55,14 @@ function placed(place: string, path: Path, room: string, judge: () => JudgedThin
   }
 }
 
-function circuitThings(job: ReadJob['job']): readonly Placed[] {
-  const { circuit } = job
-  if (circuit === null) return []
+/** Circuit and supply. A circuit without an answer leaves the supply unjudged as well: nobody knows what it takes. */
+function electricThings(job: ReadJob['job']): readonly Placed[] {
+  const { circuit, supply } = job
   try {
-    return judgeCircuit(job, circuit).map(({ name, ...thing }, i) => ({
-      place: `circuit.${name}`,
-      path: [...circuit.path, 'loads', i],
-      ...thing
-    }))
+    const judged = circuit === null ? null : circuitJudged(job, circuit)
+    return [...(judged === null ? [] : judgeCircuit(judged)), ...(supply === null ? [] : judgeSupply(job, supply, judged))]
   } catch (error) {
     if (!(error instanceof NoAnswer)) throw error
-    return [{ place: 'circuit', path: circuit.path, results: [], findings: [noAnswer('circuit', error)] }]
+    return [{ place: 'circuit', path: circuit?.path ?? [], results: [], findings: [noAnswer('circuit', error)] }]
   }
-}
-
-function outside({ found, accepted, from }: OutsideRange, { locate, file }: ReadJob): readonly Diagnostic[] {
-  const nowhere: Where = { file, line: null, column: null, path: '' }
-  const [first, ...others] = from.map(({ at }) => locate(at))
-  const also = others.length === 0 ? '' : ` (moved by ${others.map(({ path }) => path).join(', ')} too)`
-  return [{ found: `${found}${also}`, accepted, where: first ?? nowhere }]
 }

@@ -70,6 +70,7 @@ export const GNU: { readonly [K in Exclude<Kind, 'temperature' | 'factor' | 'cou
     house: 'J/kg K',
     units: { 'J/(kg·K)': 'J/kg K', 'kJ/(kg·K)': 'kJ/kg K', 'J/(g·K)': 'J/gram K', 'BTU/(lb·°F)': 'btu/lb degF' }
   },
+  conductance: { house: 'W/K', units: { 'W/K': 'W/K', 'mW/K': 'mW/K', 'BTU/(h·°F)': 'btu/hour degF' } },
   film: {
     house: 'W/m^2 K',
     units: { 'W/(m²·K)': 'W/m^2 K', 'W/(cm²·K)': 'W/cm^2 K', 'BTU/(h·ft²·°F)': 'btu/hour foot^2 degF' }

@@ -1,5 +1,5 @@
 // property: laws of the drawing in a terminal; snapshot: its layout
-import stringWidth from 'string-width'
+import stringWidth from 'fast-string-width'
 import { describe, expect, it } from 'vitest'
 import { sectionText } from '../../../src/report/drawing/section-text.ts'
 import { BOSS, SEATED } from './invented.ts'
@@ -11,7 +11,7 @@ describe.each([
   ['with a part', SEATED]
 ])('%s', (_, section) => {
   it('is never wider than the page', () => {
-    for (const width of WIDTHS) expect(Math.max(...sectionText(section, width).map(stringWidth))).toBeLessThanOrEqual(width)
+    for (const width of WIDTHS) expect(Math.max(...sectionText(section, width).map(line => stringWidth(line)))).toBeLessThanOrEqual(width)
   })
 
   it('names every depth and everything that it shows', () => {

@@ -1,7 +1,7 @@
 import type { PlainElement, PlainNetwork } from '../../../src/trade/circuit/network.ts'
 
 /** Evenly spread numbers from a seed (mulberry32), the same on every machine. */
-export function dice(seed: number): () => number {
+function dice(seed: number): () => number {
   let state = seed
   return () => {
     state = (state + 0x6d2b79f5) | 0
@@ -32,15 +32,7 @@ function source(hand: Hand, to: string): void {
 }
 
 /** A network as machines have them, of so many nodes beside the 0 V node; the values are invented. */
-export function drawnNetwork({
-  seed,
-  shape,
-  nodes
-}: {
-  readonly seed: number
-  readonly shape: Shape
-  readonly nodes: number
-}): PlainNetwork {
+function drawnNetwork({ seed, shape, nodes }: { readonly seed: number; readonly shape: Shape; readonly nodes: number }): PlainNetwork {
   const hand: Hand = { roll: dice(seed), elements: [] }
   source(hand, 'n1')
   DRAW[shape](hand, nodes)

@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { OutsideRange } from '../../../src/formula/outside-range.ts'
-import { heatingRatio, steadyC } from '../../../src/trade/circuit/heat-balance.ts'
+import { heatingRatio, wireSteadyC } from '../../../src/trade/circuit/heat-balance.ts'
 import { leastAreaMm2 } from '../../../src/trade/circuit/short-heating.ts'
 import { overloadHeating, wireTimeS } from '../../../src/trade/circuit/short-heating-end.ts'
 import { shortTimeLimitC } from '../../../src/trade/circuit/short-heating-material.ts'
@@ -16,7 +16,7 @@ describe('a wire under overload', () => {
     fc.assert(
       fc.property(fc.double({ min: 60, max: 200, noNaN: true }), fc.double({ min: -40, max: 50, noNaN: true }), (ratedC, ambientC) => {
         const u = heatingRatio({ currentA: 20, ampacityA: 20, riseK: ratedC - ambientC, ratedC })
-        expect(steadyC({ ambientC, heatingRatio: u })).toBeCloseTo(ratedC, 8)
+        expect(wireSteadyC({ ambientC, heatingRatio: u })).toBeCloseTo(ratedC, 8)
       })
     )
     expect(heated(20, Number.POSITIVE_INFINITY)).toMatchObject({ method: 'settled' })

@@ -41,7 +41,10 @@ export function terminal(): Seat {
     threadDepthMm: about(15, 0.25),
     stack: [{ thicknessMm: about(1.2, 0.1) }],
     crushMm: about(0),
-    floor: null
+    floor: null,
+    mouthMm: about(0),
+    needMm: null,
+    clocking: null
   }
 }
 

@@ -20,7 +20,10 @@ const seats: fc.Arbitrary<Seat> = fc.record<Seat>({
     { maxLength: 3 }
   ),
   crushMm: loose(0.05, 0.2, 0.05),
-  floor: fc.option(fc.record({ overallMm: loose(11, 18, 0.4), floorDepthMm: loose(11, 18, 0.4) }))
+  floor: fc.option(fc.record({ overallMm: loose(11, 18, 0.4), floorDepthMm: loose(11, 18, 0.4) })),
+  mouthMm: loose(0.1, 1.5, 0.1),
+  needMm: fc.option(loose(5, 12, 0.5)),
+  clocking: fc.constant(null)
 })
 
 /** The lesser of the two gaps with the stack. */
@@ -89,7 +92,10 @@ describe('a part that the floor would stop', () => {
     threadDepthMm: about(12),
     stack: [{ thicknessMm: about(0.8) }, { thicknessMm: about(1.2) }],
     crushMm: about(0.05),
-    floor: { overallMm: about(15), floorDepthMm: about(12.9) }
+    floor: { overallMm: about(15), floorDepthMm: about(12.9) },
+    mouthMm: about(0.8),
+    needMm: about(9),
+    clocking: null
   }
   const results = seat(plainOf(given).plain)
 
@@ -99,7 +105,11 @@ describe('a part that the floor would stop', () => {
     ['floor with the stack, 12.9 + 2.0 − 0.05 − 15.0', results.floor!.withStackMm, -0.15],
     ['floor without it, 12.9 − 15.0', results.floor!.withoutStackMm, -2.1],
     ['turns by hand, (13.4 − 2.0)/1.5', results.shoulderTurns, 7.6],
-    ['least stack, the floor decides: 15.0 − 12.9 + 0.05', results.leastStackMm, 2.15]
+    ['least stack, the floor decides: 15.0 − 12.9 + 0.05', results.leastStackMm, 2.15],
+    ['to feel without the stack, the floor decides: 15.0 − 12.9', results.feelGapMm, 2.1],
+    ['engaged, the hole has 12.0 − 0.8, the part 13.4 − 2.0 + 0.05 − 0.8', results.engagedMm, 10.65],
+    ['greatest stack that leaves 9.0: 13.4 + 0.05 − 0.8 − 9.0', results.greatestStackMm!, 3.65],
+    ['beyond what is wanted, 10.65 − 9.0', results.engagedMarginMm!, 1.65]
   ])('%s', (_, value, expected) => {
     expect(value).toBeCloseTo(expected, 9)
   })
@@ -112,4 +122,34 @@ describe('a part that the floor would stop', () => {
 
 it('needs no stack where the thread is deep enough', () => {
   expect(seat(plainOf({ ...terminal(), threadDepthMm: new Given(16), stack: [] }).plain).leastStackMm).toBeCloseTo(-0.4, 9)
+})
+
+describe('engagement', () => {
+  it('is what both threads have below the countersink', () => {
+    fc.assert(
+      fc.property(seats, tree => {
+        const { plain } = plainOf(tree)
+        const { engagedMm, stackMm } = seat(plain)
+        const { threadDepthMm, threadLengthMm, mouthMm, crushMm } = plain
+        expect(engagedMm).toBeLessThanOrEqual(threadDepthMm - mouthMm + 1e-9)
+        expect(engagedMm).toBeLessThanOrEqual(threadLengthMm - stackMm + crushMm - mouthMm + 1e-9)
+      })
+    )
+  })
+
+  it('with the greatest stack is what is wanted, where the hole has as much', () => {
+    fc.assert(
+      fc.property(seats, between(1, 8), (tree, needMm) => {
+        const { greatestStackMm } = seat(plainOf({ ...tree, needMm: about(needMm) }).plain)
+        fc.pre(greatestStackMm! >= 0 && greatestStackMm! <= 50 && tree.threadDepthMm.value - tree.mouthMm.value >= needMm)
+        const stack = [{ thicknessMm: about(greatestStackMm!) }]
+        expect(seat(plainOf({ ...tree, stack, needMm: about(needMm) }).plain).engagedMarginMm).toBeCloseTo(0, 9)
+      })
+    )
+  })
+})
+
+it('nothing is to be felt where the shoulder lands without its stack', () => {
+  expect(seat(plainOf({ ...terminal(), threadDepthMm: new Given(16) }).plain).feelGapMm).toBe(0)
+  expect(seat(plainOf(terminal()).plain).feelGapMm).toBeCloseTo(0.6, 9)
 })

@@ -32,7 +32,11 @@ test('by nut factor', () => {
     castingStripTorqueNm: 93.813947,
     partStripTorqueNm: 78.978708,
     proofTorqueNm: 16.812403,
-    highestTorqueNm: 16.812403
+    highestTorqueNm: 16.812403,
+    // The differences of the figures above.
+    castingMarginN: 45987.229 - 4411.7647,
+    partMarginN: 38715.053 - 4411.7647,
+    bodyMarginMpa: 250 - 133.82977
   })
   expect(run(JOINT).firstToGive).toBe('body reaches proof')
 })
@@ -56,10 +60,12 @@ describe('what was not given is left out', () => {
       internalStripLoadN,
       externalStripLoadN,
       engagementRequiredMm,
+      engagementSpareMm,
       ...rest
     } = run({ ...BARE, torqueNm: JOINT.torqueNm, clampN: JOINT.clampN })
     expect([stressAreaMm2, internalShearAreaMm2, externalShearAreaMm2, internalStripLoadN, externalStripLoadN].every(x => x > 0)).toBe(true)
     expect(engagementRequiredMm).toBeGreaterThan(run(JOINT).engagementRequiredMm)
+    expect(engagementSpareMm).toBeCloseTo(9.4 - engagementRequiredMm, 9)
     expect(new Set(Object.values(rest))).toEqual(new Set([null]))
   })
   test('without proof the body is not judged: a strip comes first', () => {

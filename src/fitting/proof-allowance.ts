@@ -1,0 +1,42 @@
+import { Given } from '../formula/given.ts'
+import { SOURCES, type Source } from '../formula/source.ts'
+import type { ConductorKind } from '../trade/circuit/conductor.ts'
+
+/** What a circuit in order may differ from its drawing without anybody having said so. */
+export interface Allowance {
+  readonly says: string
+  readonly source: Source
+}
+
+export const ALLOWANCES: readonly Allowance[] = [
+  {
+    says: 'a wire may have 10 % less than the greatest resistance of its table, and 15 % less where that is an aircraft table',
+    source: SOURCES['wire-drum']
+  },
+  { says: 'a gauge that is drawn as solid copper may be stranded: up to 27 % more', source: SOURCES['ac-43.13-1b-11-9'] },
+  { says: 'each end of a wire may have up to 3 mohm', source: SOURCES['bonding-joint'] },
+  { says: 'a fuse or switch whose resistance was not given may have up to 20 mohm', source: SOURCES.practice },
+  { says: 'a heater may have up to 3.8 % less resistance cold than hot', source: SOURCES['resistance-alloy'] }
+]
+
+/** Table over true resistance. The gauge tables of aircraft wire stand up to 27 % above the solid formula, typical wire well below them. */
+export function wireFactor(kind: ConductorKind): Given {
+  if (kind === 'solid') return new Given(1, { low: 0.98, high: 1.27 })
+  return new Given(1, { low: kind === 'aircraft' ? 0.85 : 0.9, high: 1 })
+}
+
+/** Both ends of one wire. */
+export function endsOhm(): Given {
+  return new Given(0, { low: 0, high: 2 * 0.003 })
+}
+
+/** A joint as it was given; one that nobody measured is between nothing and what a worn one has. */
+export function joined(jointOhm: Given): Given {
+  if (jointOhm.assumed === undefined) return jointOhm
+  return new Given(jointOhm.value, { low: 0, high: Math.max(jointOhm.high, 0.02), assumed: jointOhm.assumed, at: jointOhm.at })
+}
+
+/** Cold over hot: of three resistance alloys at 300 °C, 1.008 to 1.038 hot over cold. */
+export function coldFactor(): Given {
+  return new Given(1, { low: 1 / 1.038, high: 1 })
+}

@@ -1,0 +1,94 @@
+import type { Diagnostic } from '../quantity/diagnostic.ts'
+import { quoted } from '../quantity/quoted.ts'
+import { readPoints } from '../trade/proof/points.ts'
+import { READING_UNIT, type Takes } from '../trade/proof/reading-unit.ts'
+import type { Path } from './field.ts'
+import type { Job } from './read-job.ts'
+
+type Found = Omit<Diagnostic, 'where'> & { readonly path: Path }
+type Circuit = NonNullable<Job['circuit']>
+
+/** Every point of the circuit, in the order it is named. */
+export function pointsOf({ source, runs, loads }: Circuit): readonly string[] {
+  return [...new Set(['bus', source.ground, ...[...runs, ...loads].flatMap(({ from, to }) => [from, to])])]
+}
+
+/** What one reading holds besides its points. */
+export function takesOf({ volts, amps, ohms }: Job['readings'][number]): readonly Takes[] {
+  return [
+    ...(volts === null ? [] : (['volts'] as const)),
+    ...(amps === null ? [] : (['amps'] as const)),
+    ...(ohms === null ? [] : (['ohms'] as const))
+  ]
+}
+
+/** Readings that no circuit can have shown. */
+export function readingLinks({ circuit, readings, proof }: Job): readonly Found[] {
+  const meters = (['volts', 'amps', 'ohms'] as const).flatMap(takes => meterLinks(takes, proof.meter[takes]))
+  if (circuit === null)
+    return [
+      ...meters,
+      ...readings.slice(0, 1).map(({ path }) => ({ found: 'readings without a circuit', accepted: 'the circuit they were taken on', path }))
+    ]
+  return [...meters, ...readings.flatMap(reading => linksOf(reading, circuit))]
+}
+
+function linksOf(reading: Job['readings'][number], circuit: Circuit): readonly Found[] {
+  const points = readPoints(reading.at, pointsOf(circuit))
+  const takes = takesOf(reading)
+  const { path, passing, meter } = reading
+  return [
+    ...(points.ok ? joinedLinks(reading, circuit, points.value) : [{ ...points.fault, path: [...path, 'at'] }]),
+    ...(takes.length === 1
+      ? meterLinks(takes[0]!, meter)
+      : [
+          {
+            found: takes.length === 0 ? 'a reading of nothing' : `a reading of ${takes.join(' and ')}`,
+            accepted: 'volts, amps or ohms, one of them',
+            path
+          }
+        ]),
+    ...(passing === null || (takes[0] === 'volts' && passing.value > 0)
+      ? []
+      : [{ found: 'a test current without volts', accepted: 'volts at a current above 0 A', path: [...path, 'passing'] }])
+  ]
+}
+
+/** Amps and ohms are of what joins the two points. */
+function joinedLinks(
+  reading: Job['readings'][number],
+  circuit: Circuit,
+  points: { readonly red: string; readonly black: string }
+): readonly Found[] {
+  const [takes] = takesOf(reading)
+  const fault = takes === undefined ? undefined : unjoined(takes, points, circuit)
+  return fault === undefined ? [] : [{ ...fault, path: [...reading.path, 'at'] }]
+}
+
+/** Why there is nothing to take such a reading of; nothing where there is something. */
+export function unjoined(
+  takes: Takes,
+  { red, black }: { readonly red: string; readonly black: string },
+  { source, runs, loads }: Circuit
+): Omit<Found, 'path'> | undefined {
+  if (takes === 'volts') return undefined
+  const feed = { from: source.ground, to: 'bus' }
+  const parts = [...runs, ...loads, ...(takes === 'amps' ? [feed] : [])]
+  if (parts.some(({ from, to }) => (from === red && to === black) || (from === black && to === red))) return undefined
+  return {
+    found: `${takes} from ${quoted(red)} to ${quoted(black)}, which nothing joins`,
+    accepted: parts.map(({ from, to }) => quoted(`${from} to ${to}`)).join(', ')
+  }
+}
+
+function meterLinks(takes: Takes, meter: Job['readings'][number]['meter']): readonly Found[] {
+  const resolution = meter?.resolution ?? null
+  if (meter === null || resolution === null || resolution.unit === READING_UNIT[takes]) return []
+  return [
+    {
+      found: `a resolution in ${resolution.unit} for ${takes}`,
+      accepted: `one in ${READING_UNIT[takes]}`,
+      path: [...meter.path, 'resolution']
+    }
+  ]
+}

@@ -1,0 +1,26 @@
+import type { Bounded } from '../../formula/bounds.ts'
+import { SOURCES } from '../../formula/source.ts'
+import { bodyMarginMpa as facts } from '../../trade/joint/body.ts'
+import { atLeast, type Lack, missing, notJudged } from '../judge.ts'
+import type { Rule } from '../rule.ts'
+
+interface Subject {
+  readonly bodyMarginMpa: Bounded | null
+  readonly preloadN: Bounded | null
+  readonly lacks: Lack | null
+}
+
+/** Whether the hollow body stays below its proof stress. */
+export const bodyYields: Rule<Subject> = {
+  id: 'joint/body-yields',
+  question: 'does the body of the part stay below its proof stress, pulled and twisted?',
+  why: 'A hollow body stretches at a torque that a bolt of its size would laugh at; its element cracks, and the clamp is gone.',
+  change: 'take a lower torque, or a part with more metal round its bore',
+  source: SOURCES['strength-of-materials'],
+  judge: ({ bodyMarginMpa, preloadN, lacks }) => {
+    if (preloadN === null) return missing(lacks)
+    return bodyMarginMpa === null
+      ? notJudged('body.proof', 'the sheet of its material: the stress that it stands without a lasting stretch')
+      : atLeast(facts, bodyMarginMpa, { value: 0 })
+  }
+}

@@ -1,0 +1,38 @@
+import type { Bounded } from '../../formula/bounds.ts'
+import { SOURCES } from '../../formula/source.ts'
+import { castingMarginN as facts } from '../../trade/joint/strip.ts'
+import { atLeast, type Lack, missing } from '../judge.ts'
+import type { Rule } from '../rule.ts'
+
+interface Subject {
+  readonly castingMarginN: Bounded | null
+  readonly internalStripLoadN: Bounded | null
+  readonly preloadN: Bounded | null
+  /** Whether the strength is that of cast bars of the alloy, and not of this casting. */
+  readonly typical: boolean
+  readonly lacks: Lack | null
+}
+
+/** A wall in a real casting may be half as strong as a bar cast apart (common practice). */
+const LEAST_FACTOR = 1.5
+
+/** Whether the thread in the casting holds what the torque pulls. */
+export const castingStrips: Rule<Subject> = {
+  id: 'joint/casting-strips',
+  question: 'does the thread in the casting hold more than the torque can pull?',
+  why: 'A stripped casting has no second chance but an insert.',
+  change: 'engage more thread, ask the maker for a lower torque, or tap for an insert at once',
+  source: SOURCES['h28-2b'],
+  judge: ({ castingMarginN, internalStripLoadN, preloadN, typical, lacks }) => {
+    if (castingMarginN === null || internalStripLoadN === null || preloadN === null) return missing(lacks)
+    const judged = atLeast(facts, castingMarginN, { value: 0 })
+    const thin = typical && internalStripLoadN.low < LEAST_FACTOR * preloadN.high
+    return judged.verdict === 'pass' && thin
+      ? {
+          ...judged,
+          verdict: 'caution',
+          says: `${judged.says}; less than ${LEAST_FACTOR} times the pull, and the strength is that of cast bars, not of this wall`
+        }
+      : judged
+  }
+}

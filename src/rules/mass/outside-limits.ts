@@ -1,0 +1,38 @@
+import type { Bounded } from '../../formula/bounds.ts'
+import { SOURCES } from '../../formula/source.ts'
+import type { Span } from '../../quantity/parse-quantity.ts'
+import { showNumber } from '../../quantity/show.ts'
+import { centreM as facts } from '../../trade/mass/moment.ts'
+import { atLeast, atMost, notJudged } from '../judge.ts'
+import type { Judged, Rule } from '../rule.ts'
+
+interface Subject {
+  /** The centre as it is, or with the loads that try the limits hardest. */
+  readonly centres: readonly { readonly of: string; readonly centreM: Bounded }[]
+  readonly limits: Span | null
+}
+
+/** Whether every centre lies between the forward and the rearward limit. */
+export const outsideLimits: Rule<Subject> = {
+  id: 'mass/outside-limits',
+  question: 'does the centre of mass stay between its limits?',
+  why: 'Outside them a machine loses grip, steering or stability, and its papers no longer hold.',
+  change: 'move a part, add ballast, or carry less at that end, as the papers of the machine allow',
+  source: SOURCES['weight-and-balance'],
+  judge: ({ centres, limits }) => {
+    if (limits === null) return notJudged('mass.limits', 'read the forward and the rearward limit in the papers of the machine')
+    return centres.map(({ of, centreM }) => nearer(of, centreM, limits)).reduce((a, b) => ((b.margin ?? 0) < (a.margin ?? 0) ? b : a))
+  }
+}
+
+/** The limit that is nearer. */
+function nearer(of: string, centreM: Bounded, { low, high }: Span): Judged {
+  const forward = centreM.low - low < high - centreM.high
+  const worst = `${metres(forward ? centreM.low : centreM.high)}${centreM.low === centreM.high ? '' : ' at the worst end'}`
+  const says = `${of} lies at ${worst}; the limits are ${metres(low)} and ${metres(high)}`
+  return forward ? atLeast(facts, centreM, { value: low }, says) : atMost(facts, centreM, { value: high }, says)
+}
+
+function metres(armM: number): string {
+  return `${showNumber(armM, 'arm')} m`
+}

@@ -1,0 +1,29 @@
+import type { Bounded } from '../../formula/bounds.ts'
+import { SOURCES } from '../../formula/source.ts'
+import { holdMarginK as facts } from '../../trade/heat/heating.ts'
+import { atLeast, figure } from '../judge.ts'
+import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
+import type { Rule } from '../rule.ts'
+
+/** Whether the block settles above its target. What settles just there reaches it in the end, that is never. */
+export const neverReaches: Rule<{ readonly hold: Missing | { readonly holdMarginK: Bounded } }> = {
+  id: 'warm/never-reaches',
+  question: 'does the metal settle above its target, with all against it?',
+  why: 'Below that the heater runs for ever and the metal stays wet, frosted or stiff with cold.',
+  change: 'fit more power, keep the moving air off, insulate, or ask for less',
+  source: SOURCES['heat-balance'],
+  judge: ({ hold }) => {
+    if (isMissing(hold)) return notJudgedFor(hold)
+    const { value, low, high } = hold.holdMarginK
+    const end = low === high ? '' : ' at the worst end'
+    const gap = figure(Math.abs(low), facts)
+    const says =
+      low > 0 ? `it settles ${gap} above the target${end}` : `the target is ${word(value)} reached: it settles ${gap} below it${end}`
+    return atLeast(facts, hold.holdMarginK, { value: 0 }, says)
+  }
+}
+
+/** Nominally reached, at the worst end not. */
+function word(nominalK: number): string {
+  return nominalK > 0 ? 'not surely' : 'never'
+}

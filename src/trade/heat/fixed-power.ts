@@ -1,0 +1,29 @@
+import { formula } from '../../formula/formula.ts'
+import { SOURCES } from '../../formula/source.ts'
+
+export const leastPowerW = formula('leastPowerW', {
+  says: 'least rated power that holds the target in cold moving air at low bus',
+  symbol: 'Pl',
+  equation: 'G·(Tt - Ta)·(Vr/V)^2',
+  inputs: { lossWPerK: ['G', 1e-5, 1e6], targetC: ['Tt', -90, 500], airC: ['Ta', -90, 150], ratedV: ['Vr', 1, 1000], busV: ['V', 1, 1000] },
+  source: SOURCES['heat-balance'],
+  of: ({ lossWPerK, targetC, airC, ratedV, busV }) => lossWPerK * (targetC - airC) * (ratedV / busV) ** 2
+})
+
+export const greatestPowerW = formula('greatestPowerW', {
+  says: 'greatest rated power that stays below the limit in hot still air at high bus',
+  symbol: 'Pg',
+  equation: 'G·(Tl - Ta)·(Vr/V)^2',
+  inputs: { lossWPerK: ['G', 1e-5, 1e6], limitC: ['Tl', -90, 500], airC: ['Ta', -90, 150], ratedV: ['Vr', 1, 1000], busV: ['V', 1, 1000] },
+  source: SOURCES['heat-balance'],
+  of: ({ lossWPerK, limitC, airC, ratedV, busV }) => lossWPerK * (limitC - airC) * (ratedV / busV) ** 2
+})
+
+export const spanW = formula('spanW', {
+  says: 'room between least and greatest power',
+  symbol: 'ΔP',
+  equation: 'Pg - Pl',
+  inputs: { leastPowerW: ['Pl', -1e9, 1e9], greatestPowerW: ['Pg', -1e9, 1e9] },
+  source: SOURCES.arithmetic,
+  of: ({ leastPowerW, greatestPowerW }) => greatestPowerW - leastPowerW
+})

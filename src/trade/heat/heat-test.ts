@@ -1,0 +1,112 @@
+import { levenbergMarquardt } from 'ml-levenberg-marquardt'
+import { LuDecomposition, Matrix } from 'ml-matrix'
+import { fact } from '../../formula/formula.ts'
+import { Given } from '../../formula/given.ts'
+import { NoAnswer } from '../../formula/no-answer.ts'
+import { OutsideRange } from '../../formula/outside-range.ts'
+import { SOURCES } from '../../formula/source.ts'
+import { recordStep } from '../../formula/working.ts'
+import { firstGuess, type Parameters, type Reading, riseK, slopesOf } from './heat-test-model.ts'
+
+/** A run of some ten minutes with the heater on: temperatures of the block from switch-on. */
+export interface HeatTest {
+  readonly powerW: Given
+  readonly airC: Given
+  readonly readings: readonly { readonly timeS: number; readonly blockC: number }[]
+  /** How far a single reading may be off, either way. */
+  readonly readingK: number
+  /** Where the readings stand. */
+  readonly at?: Given['at']
+}
+
+export const capacityJPerK = fact('capacityJPerK', {
+  says: 'heat capacity from the heat test',
+  symbol: 'C',
+  source: SOURCES['least-squares']
+})
+export const lossWPerK = fact('lossWPerK', { says: 'loss from the heat test', symbol: 'G', source: SOURCES['least-squares'] })
+
+/**
+ * Heat capacity and loss of one node, by least squares, with bounds to go on with: twice the standard error of each,
+ * widened by the bounds of power and air. The errors of the two go together, so bounds of what follows from both come out wide.
+ */
+export function fitHeatTest({ powerW, airC, readings, readingK, at = ['heat-test'] }: HeatTest) {
+  if (readings.length < 5) throw new OutsideRange('capacityJPerK', 'readingCount', readings.length, 5, 10000)
+  const above = (air: number) => readings.map(({ timeS, blockC }) => ({ timeS, riseK: blockC - air }))
+  const fits = [airC.value, airC.low, airC.high].map(air => fitted(above(air), readingK))
+  const spreads = { capacity: fits.map(fit => fit.capacity), loss: fits.map(fit => fit.loss) }
+  const [capacity, loss] = [perWatt(spreads.capacity, powerW, at), perWatt(spreads.loss, powerW, at)]
+  if (!(capacity.low > 0 && loss.low > 0)) throw tooShort()
+  const how = () => `${readings.length} readings, ${fits[0]!.residualK.toPrecision(2)} K left over`
+  recordStep(capacityJPerK, capacity.value, how)
+  recordStep(lossWPerK, loss.value, how)
+  return { capacityJPerK: capacity, lossWPerK: loss, startC: airC.value + fits[0]!.startRiseK, residualK: fits[0]!.residualK }
+}
+
+interface Spread {
+  readonly value: number
+  readonly error: number
+}
+
+/** Times the power, at the worst ends of fits and power. */
+function perWatt(spreads: readonly Spread[], powerW: Given, at: Given['at']): Given {
+  const low = powerW.low * Math.min(...spreads.map(s => s.value - 2 * s.error))
+  const high = powerW.high * Math.max(...spreads.map(s => s.value + 2 * s.error))
+  return new Given(powerW.value * spreads[0]!.value, { low, high, at, assumed: powerW.assumed })
+}
+
+function fitted(unsorted: readonly Reading[], readingK: number) {
+  const readings = unsorted.toSorted((a, b) => a.timeS - b.timeS)
+  const [first, last] = [readings[0]!, readings.at(-1)!]
+  if (!(last.riseK > first.riseK && last.timeS > first.timeS)) throw notWarming()
+  const [logCapacity, logLoss, startRiseK] = leastSquares(readings)
+  const parameters: Parameters = [logCapacity, logLoss, startRiseK]
+  const squares = readings.reduce((sum, r) => sum + (r.riseK - riseK(parameters, r.timeS)) ** 2, 0)
+  const residualK = Math.sqrt(squares / (readings.length - 3))
+  const [capacityError, lossError] = relativeErrors(parameters, readings, Math.max(residualK, readingK / Math.sqrt(3)))
+  const [capacity, loss] = [Math.exp(logCapacity), Math.exp(logLoss)]
+  return {
+    capacity: { value: capacity, error: capacity * capacityError },
+    loss: { value: loss, error: loss * lossError },
+    startRiseK,
+    residualK
+  }
+}
+
+function leastSquares(readings: readonly Reading[]): [number, number, number] {
+  const data = { x: readings.map(r => r.timeS), y: readings.map(r => r.riseK) }
+  const [logCapacity = 0, logLoss = 0, startRiseK = 0] = levenbergMarquardt(data, p => timeS => riseK(asParameters(p), timeS), {
+    initialValues: [...firstGuess(readings)],
+    jacobianFunction: p => timeS => slopesOf(asParameters(p), timeS),
+    errorTolerance: 1e-20,
+    maxIterations: 200
+  }).parameterValues
+  return [logCapacity, logLoss, startRiseK]
+}
+
+function asParameters([logCapacity = 0, logLoss = 0, startRiseK = 0]: readonly number[]): Parameters {
+  return [logCapacity, logLoss, startRiseK]
+}
+
+/** Standard errors of the logarithms of capacity and loss, from the slopes at the fit. Infinite where the readings do not tell them apart. */
+function relativeErrors(parameters: Parameters, readings: readonly Reading[], errorK: number): [capacity: number, loss: number] {
+  const slopes = new Matrix(readings.map(({ timeS }) => slopesOf(parameters, timeS)))
+  const normal = new LuDecomposition(slopes.transpose().mmul(slopes))
+  if (normal.isSingular()) return [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+  const spread = normal.solve(Matrix.eye(3))
+  return [errorK * Math.sqrt(spread.get(0, 0)), errorK * Math.sqrt(spread.get(1, 1))]
+}
+
+function notWarming(): NoAnswer {
+  return new NoAnswer(
+    'the block does not get warmer in this heat test: nothing can be fitted to it',
+    'see that the heater was on and that the times count from switch-on'
+  )
+}
+
+function tooShort(): NoAnswer {
+  return new NoAnswer(
+    'this heat test does not tell the loss from the heat stored: the temperature still rises too evenly for the accuracy of the readings',
+    'run on until the rise has plainly slowed, or read finer'
+  )
+}

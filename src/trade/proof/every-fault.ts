@@ -1,0 +1,38 @@
+import type { Plain } from '../../formula/given.ts'
+import { solveNetwork } from '../circuit/solve-network.ts'
+import { type Drawn, type DrawnRun, pointText } from './drawn.ts'
+import { type Fault, HEALTHY } from './fault.ts'
+import { loadFaults } from './load-faults.ts'
+import { meterFaults } from './meter-faults.ts'
+import type { Probe, Tested } from './probe.ts'
+import { runFaults } from './run-faults.ts'
+import { sourceFaults } from './source-faults.ts'
+
+/** Every single fault that is looked for, and none at all first. */
+export function everyFault(tested: Tested, plain: Plain<Tested>, drawn: Drawn, readings: readonly Probe[]): readonly Fault[] {
+  const { ground } = drawn
+  const { nodeV, flows } = solveNetwork(plain.network)
+  const source = tested.network.elements.find(({ id }) => id === drawn.sourceId)
+  if (source?.kind !== 'source') throw new Error(`no source ${drawn.sourceId} in the network`)
+  return [
+    HEALTHY,
+    ...drawn.runs.flatMap(run =>
+      runFaults(run, placeOf(run, drawn.runs), ground, { currentA: flows[run.id]!.currentA, sourceV: source.sourceV.value })
+    ),
+    ...drawn.loads.flatMap(load => {
+      const { currentA, dropV } = flows[load.id]!
+      return currentA === 0
+        ? []
+        : loadFaults(load, ground, { resistanceOhm: dropV / currentA, returnOhm: Math.abs(nodeV[load.to]! / currentA) })
+    }),
+    ...sourceFaults(drawn, source.sourceV),
+    ...meterFaults(readings)
+  ]
+}
+
+/** Two runs between the same points are told apart by their number. */
+function placeOf(run: DrawnRun, runs: readonly DrawnRun[]): string {
+  const place = pointText({ red: run.from, black: run.to })
+  const same = runs.filter(({ from, to }) => from === run.from && to === run.to)
+  return same.length > 1 ? `${place}, ${run.id}` : place
+}

@@ -1,0 +1,95 @@
+import { type Given, plainOf } from '../../formula/given.ts'
+import { silently } from '../../formula/working.ts'
+import type { Fault } from './fault.ts'
+import { Gaussian } from './gaussian.ts'
+import { type Meter, meterError } from './meter.ts'
+import { type Probe, probed, type Tested } from './probe.ts'
+import type { Takes } from './reading-unit.ts'
+import { deviationRatio } from './spread.ts'
+
+/** A test point with the meter that is put there. */
+export interface TestPoint extends Probe {
+  readonly meter: Meter
+}
+
+/** What the readings should be with one fault, and what each uncertain input does to them: a row an input, for one standard deviation. */
+export interface Predicted {
+  readonly values: readonly number[]
+  readonly slopes: readonly (readonly number[])[]
+}
+
+export interface Predictor {
+  readonly points: readonly TestPoint[]
+  /** At the middle of all inputs. */
+  readonly valuesOf: (fault: Fault, size: number) => readonly number[]
+  readonly slopesOf: (fault: Fault, size: number) => Predicted['slopes']
+  /** Where the readings are expected once the middle is moved to where it was before anything was measured. */
+  readonly settled: (predicted: Predicted) => readonly number[]
+}
+
+/** A step small beside the bounds, large beside rounding. */
+const STEP = 0.05
+
+/**
+ * Works out readings under any fault. `measured`: inputs whose middle is better known than by their bounds;
+ * slopes are taken there, and what was expected before is kept.
+ */
+export function predictorOf(tested: Tested, points: readonly TestPoint[], measured: ReadonlyMap<Given, number> = new Map()): Predictor {
+  const { plain, slots } = plainOf(tested)
+  const middle = slots.map(({ given }) => measured.get(given) ?? given.value)
+  const inputs = slots
+    .map((slot, i) => ({ ...slot, i, deviation: deviationOf(slot.given), shift: slot.given.value - middle[i]! }))
+    .filter(({ deviation }) => deviation > 0)
+  for (const [i, { set }] of slots.entries()) set(middle[i]!)
+  const valuesOf = (fault: Fault, size: number) => {
+    const values = probed(fault.changes(plain, size), points)
+    return fault.shows === undefined ? values : fault.shows(values, size)
+  }
+  const slopesOf = (fault: Fault, size: number) => {
+    const before = valuesOf(fault, size)
+    return inputs.map(({ set, i, deviation }) => {
+      set(middle[i]! + STEP * deviation)
+      const after = valuesOf(fault, size)
+      set(middle[i]!)
+      return after.map((value, j) => (value - before[j]!) / STEP)
+    })
+  }
+  const settled = ({ values, slopes }: Predicted) =>
+    values.map((value, j) => inputs.reduce((sum, { shift, deviation }, p) => sum + (shift / deviation) * slopes[p]![j]!, value))
+  return {
+    points,
+    valuesOf: (fault, size) => silently(() => valuesOf(fault, size)),
+    slopesOf: (fault, size) => silently(() => slopesOf(fault, size)),
+    settled
+  }
+}
+
+/** An input that is not in the middle of its bounds may be as far off as the farther end. */
+function deviationOf({ value, low, high }: Given): number {
+  return deviationRatio({ halfWidthRatio: Math.max(value - low, high - value) })
+}
+
+/** No meter shows more: a misread of a thousand times would. */
+const MOST_SHOWN: { readonly [T in Takes]: number } = { volts: 1000, amps: 1e5, ohms: 1e9 }
+
+/** Variance of what a meter shows. A reading is never sharper than rounding. */
+export function meterVariance({ takes, meter }: TestPoint, value: number): number {
+  const shown = Math.min(Math.abs(value), MOST_SHOWN[takes])
+  return (
+    Math.max(
+      1e-9,
+      silently(() => deviationRatio({ halfWidthRatio: meterError(takes, meter, shown) }))
+    ) ** 2
+  )
+}
+
+/** The readings as a Gaussian: uncertain inputs move them together, the meter each for itself. */
+export function gaussianOf({ points, settled }: Pick<Predictor, 'points' | 'settled'>, predicted: Predicted): Gaussian {
+  const covariance = points.map((point, i) =>
+    points.map(
+      (_, j) =>
+        predicted.slopes.reduce((sum, row) => sum + row[i]! * row[j]!, 0) + (i === j ? meterVariance(point, predicted.values[i]!) : 0)
+    )
+  )
+  return new Gaussian(settled(predicted), covariance)
+}

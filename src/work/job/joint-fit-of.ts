@@ -1,0 +1,109 @@
+import type { HoleFit } from '../../fitting/hole-fit.ts'
+import type { JointFit } from '../../fitting/joint-fit.ts'
+import { Given } from '../../formula/given.ts'
+import type { Job } from '../../job/read-job.ts'
+import type { Lack } from '../../rules/judge.ts'
+import { usualBearingDiameterMm } from '../../trade/joint/bearing.ts'
+import { type Casting, readCasting } from '../../trade/joint/casting.ts'
+import type { Joint } from '../../trade/joint/joint.ts'
+import { jointThread } from '../../trade/joint/joint-thread.ts'
+import { classStrength } from '../../trade/joint/part-class.ts'
+import type { JobHole, JobPart } from './hole-fit-of.ts'
+
+/** The joint of a hole, or what has to be known before there is one. */
+export type FoundJoint = { readonly fit: JointFit; readonly lacks: null } | { readonly fit: null; readonly lacks: Lack }
+
+export function jointFitOf({ tools, parts }: Job, hole: JobHole, fit: HoleFit): FoundJoint {
+  const part = parts[hole.takes]!
+  const shearMpa = shearOf(hole)
+  const strength = strengthOf(part)
+  const lacks = lackOf(part, hole, { shearMpa, strength })
+  if (lacks !== null || shearMpa === null || strength === null || hole.friction === null)
+    return { fit: null, lacks: lacks ?? { field: 'friction', measure: 'a trial with a load cell', at: hole.path } }
+  const bearing = bearingOf(hole, part)
+  const holds = {
+    thread: jointThread(part.thread),
+    castingShearMpa: shearMpa,
+    ...strength,
+    neckMm: part.body?.neck ?? null,
+    boreMm: part.body?.bore ?? null,
+    friction: { by: 'nut-factor', nutFactor: hole.friction['nut-factor'], bearingDiameterMm: bearing === null ? usualBearing(part) : null },
+    clampN: hole.clamp,
+    bearing
+  } as const
+  return { fit: { ...fit, holds, torque: torqueOf(part, tools) }, lacks: null }
+}
+
+/** The alloy of the casting, where a table knows it. */
+export function metalOf({ casting: { alloy } }: JobHole): Casting | null {
+  const read = alloy === null ? null : readCasting(alloy)
+  return read?.ok ? read.value : null
+}
+
+/** The strength that the job gives goes before that of its alloy. */
+function shearOf(hole: JobHole): Given | null {
+  const metal = metalOf(hole)
+  return hole.casting.shear ?? (metal === null ? null : new Given(metal.shearMpa, { at: [...hole.casting.path, 'alloy'] }))
+}
+
+type Strength = Pick<Joint, 'tensileMpa' | 'proofMpa'>
+
+function strengthOf({ body, thread: { majorMm } }: JobPart): Strength | null {
+  if (body === null) return null
+  const at = [...body.path, 'class']
+  const promised = body.class === null ? null : classStrength({ partClass: body.class, majorMm })
+  const tensileMpa = body.tensile ?? (promised === null ? null : new Given(promised.tensileMpa, { at }))
+  const proofMpa = body.proof ?? (promised === null ? null : new Given(promised.proofMpa, { at }))
+  return tensileMpa === null ? null : { tensileMpa, proofMpa }
+}
+
+interface Known {
+  readonly shearMpa: Given | null
+  readonly strength: Strength | null
+}
+
+/** The first thing that is missing. */
+function lackOf(part: JobPart, hole: JobHole, { shearMpa, strength }: Known): Lack | null {
+  if (part['thread-length'] === null)
+    return { field: 'thread-length', measure: 'measure from the shoulder to the last full thread of the part', at: part.path }
+  if (shearMpa === null) return { ...castingLack(hole), at: hole.casting.path }
+  if (strength === null)
+    return {
+      field: 'body.tensile',
+      measure: 'the sheet of the material, or body.class where the part has one',
+      at: part.body?.path ?? part.path
+    }
+  if (hole.friction === null)
+    return { field: 'friction.nut-factor', measure: 'a trial with a load cell, or the table of the compound', at: hole.path }
+  return null
+}
+
+/** An alloy that no table knows is told in the words of the table. */
+function castingLack({ casting: { alloy } }: JobHole): Omit<Lack, 'at'> {
+  const read = alloy === null ? null : readCasting(alloy)
+  if (read === null || read.ok) return { field: 'casting.alloy', measure: "the mark on the casting, or the maker's list" }
+  const near = read.fault.near === undefined ? '' : `; did you mean ${read.fault.near}?`
+  return { field: 'casting.shear', measure: `${read.fault.found}${near}` }
+}
+
+/** The face under the shoulder less the widest hole under it; without either, nothing is known of the ring. */
+function bearingOf(hole: JobHole, { shoulder }: JobPart): Joint['bearing'] {
+  const holes = hole['under-shoulder'].flatMap(item => (item.hole === null ? [] : [item.hole]))
+  if (shoulder === null || holes.length === 0) return null
+  return { faceMm: shoulder, holeMm: holes.reduce((a, b) => (b.value > a.value ? b : a)) }
+}
+
+function usualBearing({ thread: { majorMm }, path }: JobPart): Given {
+  return new Given(usualBearingDiameterMm({ majorMm }), { assumed: 'default: that of a hexagon, 1.25 d', at: [...path, 'shoulder'] })
+}
+
+/** The card is what is set; the accuracy of the wrench is what the part may get instead. */
+function torqueOf({ torque }: JobPart, { wrench }: Job['tools']): JointFit['torque'] {
+  if (torque === null) return null
+  const accuracy = wrench?.accuracy ?? null
+  const error =
+    accuracy === null
+      ? { assumed: 'default: an exact wrench', at: ['tools', 'wrench', 'accuracy'] }
+      : { low: -accuracy.high, high: accuracy.high, at: accuracy.at }
+  return { settingNm: torque.card, errorPercent: new Given(0, error) }
+}

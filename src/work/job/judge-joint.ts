@@ -1,0 +1,61 @@
+import type { HoleFit } from '../../fitting/hole-fit.ts'
+import { jointFit } from '../../fitting/joint-fit.ts'
+import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
+import { NoAnswer } from '../../formula/no-answer.ts'
+import type { Job } from '../../job/read-job.ts'
+import { resultsBy } from '../../report/result-map.ts'
+import { noAnswer } from '../../rules/finding.ts'
+import type { Lack } from '../../rules/judge.ts'
+import { JOINT_RULES, type JointFigure, type JointSubject } from '../../rules/list.ts'
+import { asked } from '../../rules/rule.ts'
+import { JOINT_RESULTS, TORQUE_RESULT } from '../results/joint-results.ts'
+import type { JobHole } from './hole-fit-of.ts'
+import { type FoundJoint, jointFitOf, metalOf } from './joint-fit-of.ts'
+import { type JudgedThing, prefixed } from './judged-thing.ts'
+
+/** Whether the part holds in its hole; what has no answer is a finding of its own. */
+export function judgeJoint(job: Job, hole: JobHole, fit: HoleFit): JudgedThing {
+  try {
+    const found = jointFitOf(job, hole, fit)
+    const bounds = found.fit === null ? null : boundsOf(found.fit, jointFit)
+    const subject = subjectOf(job, hole, { found, bounds })
+    const results = bounds === null ? [] : prefixed('joint', [...resultsBy(JOINT_RESULTS, bounds), ...resultsBy(TORQUE_RESULT, bounds)])
+    return { results, findings: JOINT_RULES.map(rule => asked(rule, subject)) }
+  } catch (error) {
+    if (!(error instanceof NoAnswer)) throw error
+    return { results: [], findings: [noAnswer('joint', error)] }
+  }
+}
+
+interface Seen {
+  readonly found: FoundJoint
+  readonly bounds: BoundsOf<ReturnType<typeof jointFit>> | null
+}
+
+function subjectOf({ parts }: Job, hole: JobHole, { found, bounds }: Seen): JointSubject {
+  const metal = metalOf(hole)
+  return {
+    ...(bounds ?? NOTHING),
+    lacks: found.lacks ?? (parts[hole.takes]!.torque === null ? withoutCard(hole) : null),
+    typical: metal !== null && hole.casting.shear === null,
+    castingMetal: metal
+  }
+}
+
+/** Without a torque nothing pulls. */
+function withoutCard({ path }: JobHole): Lack {
+  return { field: 'torque.card', measure: "read the maker's card for the part", at: path }
+}
+
+const NOTHING: { readonly [K in JointFigure]: null } = {
+  torqueNm: null,
+  preloadN: null,
+  internalStripLoadN: null,
+  castingMarginN: null,
+  partMarginN: null,
+  bodyMarginMpa: null,
+  engagementSpareMm: null,
+  bearingPressureMpa: null,
+  lowestTorqueNm: null,
+  highestTorqueNm: null
+}

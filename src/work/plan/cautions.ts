@@ -1,0 +1,18 @@
+import type { JudgedJob } from '../job/judged-job.ts'
+
+/** What stands over the whole work, whatever the sums say. */
+export function cautionsOf({ job, answer: { findings } }: JudgedJob): readonly string[] {
+  const failing = findings.filter(({ verdict }) => verdict === 'fail').length
+  const unjudged = findings.filter(({ verdict }) => verdict === 'not-judged').length
+  const heater = Object.values(job.parts).some(({ kind }) => kind === 'heater')
+  return [
+    ...(failing > 0 ? [`do not start: ${count(failing, 'rule')} of this job ${failing === 1 ? 'fails' : 'fail'}`] : []),
+    ...(unjudged > 0 ? [`${count(unjudged, 'question')} of this job could not be judged: measure first what is missing`] : []),
+    "a sum is as good as what was measured: the maker's instructions, local codes and licensed practice go before all of it",
+    ...(heater ? ['a heater of tens of watts warms metal; it is no protection against icing'] : [])
+  ]
+}
+
+function count(n: number, what: string): string {
+  return `${n} ${what}${n === 1 ? '' : 's'}`
+}

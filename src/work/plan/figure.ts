@@ -1,0 +1,57 @@
+import type { Given } from '../../formula/given.ts'
+import { type Shown, shownFor } from '../../quantity/digits.ts'
+import { showMetricAndInch, showNumber, showSpread } from '../../quantity/show.ts'
+import { type UnitName, unitOf } from '../../quantity/units.ts'
+import type { Result } from '../../report/answer.ts'
+import type { Figure } from '../../report/plan/plan.ts'
+
+type Ends = Pick<Figure, 'value' | 'low' | 'high'>
+
+/** A number of the job. */
+export function ofGiven(name: UnitName, says: string, { value, low, high }: Given, shown: Shown = shownFor(name)): Figure {
+  const moved = low !== high
+  return figure(says, { value, low: moved ? low : null, high: moved ? high : null }, { unit: unitOf(name), shown })
+}
+
+/** A number that was worked out; null where it has no answer. */
+export function ofResult(result: Result | undefined, shown?: Shown, name = result?.name): Figure | null {
+  if (result === undefined || typeof result.value !== 'number') return null
+  const { value, low, high, unit } = result
+  return figure(name ?? result.name, { value, low, high }, { unit, shown: shown ?? result.shown })
+}
+
+/** A number that stands by itself. */
+export function ofNumber(name: UnitName, says: string, value: number, shown: Shown = shownFor(name)): Figure {
+  return figure(says, { value, low: null, high: null }, { unit: unitOf(name), shown })
+}
+
+/** The same number in words of its own. */
+export function written(figure: Figure, text: string): Figure {
+  return { ...figure, text }
+}
+
+/** `24.50 mm (0.9645 in)`: where a shop uses both. */
+export function inBoth(figure: Figure, shown: Shown): Figure {
+  return { ...figure, text: showMetricAndInch(figure.value, shown) }
+}
+
+function figure(name: string, ends: Ends, { unit, shown }: { readonly unit: string; readonly shown: Shown }): Figure {
+  const turns = shown === 'turns' || shown === 'turns-down' ? 'turns' : unit
+  const number = showNumber(ends.value, shown)
+  return { name, ...ends, unit, text: turns === '' ? number : `${number} ${turns}` }
+}
+
+/** `23.70 to 24.30 mm`, rounded outward; empty where the number has no bounds. */
+export function bandText({ low, high, unit }: Pick<Figure, 'low' | 'high' | 'unit'>, shown: Shown): string {
+  return low === null || high === null ? '' : `${showSpread(low, high, shown)} ${unit}`.trim()
+}
+
+/** A number that was worked out, not yet a result. */
+export function ofBounded(
+  name: UnitName,
+  says: string,
+  { value, low, high }: Ends & { readonly low: number; readonly high: number }
+): Figure {
+  const moved = low !== high
+  return figure(says, { value, low: moved ? low : null, high: moved ? high : null }, { unit: unitOf(name), shown: shownFor(name) })
+}

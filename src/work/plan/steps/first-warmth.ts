@@ -1,0 +1,32 @@
+import type { Step } from '../../../report/plan/plan.ts'
+import { everywhere } from '../../job/judged-job.ts'
+import { ofResult } from '../figure.ts'
+import { type StepsOf, step } from '../step.ts'
+
+/** Heat where it belongs, and nowhere else; what heat does to a joint. */
+export const firstWarmth: StepsOf = judged => [
+  ...steady(judged),
+  ...(judged.job.circuit === null
+    ? []
+    : [step('first run', '', 'feel every joint, the fuse and the switch: none is warmer than the wire beside it')]),
+  ...judged.holes.filter(({ part }) => part.kind === 'heater').map(temperature),
+  step('first run', '', 'after the first heat cycles, cold again: check torque and marks, and only so far as the maker allows', {
+    caution: 'where the maker says nothing, ask: pulling again may be worse than leaving it',
+    blank: 'torque after heat cycles'
+  })
+]
+
+function steady(judged: Parameters<StepsOf>[0]): readonly Step[] {
+  return everywhere(judged, 'warm.steady').flatMap(result => {
+    const figure = ofResult(result)
+    return figure === null
+      ? []
+      : [step('first run', '', 'the casting settles near this; an estimate of metal, not of what flows past it', { figure })]
+  })
+}
+
+function temperature({ name, place }: Parameters<StepsOf>[0]['holes'][number]): Step {
+  return step('first run', place, `take the temperature of the casting beside ${name} every two minutes until it settles`, {
+    blank: `temperature beside ${name}`
+  })
+}

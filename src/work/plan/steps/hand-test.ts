@@ -1,0 +1,41 @@
+import type { Step } from '../../../report/plan/plan.ts'
+import type { HoleInWork } from '../../job/judged-job.ts'
+import { bandText, ofNumber, ofResult, written } from '../figure.ts'
+import { type HoleStepsOf, step } from '../step.ts'
+import { withoutText } from '../without-stack.ts'
+
+/** By hand the whole way to the shoulder, with everything under it that will be there. */
+export const handTest: HoleStepsOf = hole => {
+  const turns = ofResult(hole.result('seat.turns-to-shoulder'), 'turns', 'turns to the shoulder')
+  if (turns === null) return undefined
+  const band = bandText(turns, 'turns')
+  const expected = band === '' ? '' : `, ${band} with everything at its worst`
+  return [
+    ...cleaned(hole),
+    step('try by hand', hole.place, `screw the ${part(hole)} in by hand with its ${stack(hole)}: turns to the shoulder${expected}`, {
+      figure: turns,
+      caution: withoutText(hole) ?? undefined,
+      blank: 'turns by hand',
+      source: 'geometry'
+    }),
+    step('try by hand', hole.place, 'feel under the shoulder all round: no blade goes in', {
+      figure: written(ofNumber('gapMm', 'gap under the shoulder', 0), '0 mm'),
+      caution: 'a gap, or turns missing: the thread or the floor has stopped it. Do not tighten',
+      blank: 'gap felt'
+    }),
+    step('try by hand', hole.place, 'take it out again and look at the threads of both')
+  ]
+}
+
+function cleaned({ place }: HoleInWork): readonly Step[] {
+  return [step('try by hand', place, 'clean part, hole and face: no chip, no oil, no paint under the shoulder')]
+}
+
+function part({ hole }: HoleInWork): string {
+  return hole.takes
+}
+
+function stack({ hole }: HoleInWork): string {
+  const stack = hole['under-shoulder']
+  return stack.length === 0 ? 'bare shoulder' : `${stack.map(({ what }) => what).join(' and ')} under the shoulder`
+}

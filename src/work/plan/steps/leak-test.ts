@@ -1,0 +1,29 @@
+import { inUnit } from '../../../quantity/in-unit.ts'
+import { showNumber } from '../../../quantity/show.ts'
+import { ofGiven, written } from '../figure.ts'
+import { type StepsOf, step } from '../step.ts'
+import { mayLeak } from './behind-the-metal.ts'
+
+/** Where something is behind the metal, it is tested before the machine is trusted. */
+export const leakTest: StepsOf = ({ job }) => {
+  if (!mayLeak(job)) return undefined
+  const test = job['ask-first']['leak-test']
+  const caution = 'a leak: stop, let the pressure off; more torque is no cure'
+  if (test === null)
+    return [
+      step('first run', '', "leak test with the medium and the pressure of the maker's manual: the job names none", {
+        caution,
+        blank: 'medium and pressure'
+      })
+    ]
+  const { medium, pressure, hold } = test
+  const bar = `${showNumber(inUnit('pressure', 'bar', pressure.value), 'plain')} bar`
+  const held = hold === null ? '' : `, held for ${showNumber(hold.value / 60, 'plain')} min`
+  return [
+    step('first run', '', `leak test with ${medium}${held}: dry all round, no drop in pressure`, {
+      figure: written(ofGiven('testPa', 'pressure of the leak test', pressure), bar),
+      caution,
+      blank: 'leak test'
+    })
+  ]
+}

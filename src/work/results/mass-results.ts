@@ -1,0 +1,12 @@
+import type { ResultMap } from '../../report/result-map.ts'
+import { type mass, massKg, movedKg } from '../../trade/mass/mass.ts'
+import * as moment from '../../trade/mass/moment.ts'
+
+export const MASS_RESULTS: ResultMap<ReturnType<typeof mass>> = {
+  mass: [massKg, r => r.massKg, undefined, 'weighed'],
+  centre: [moment.centreM, r => r.centreM, undefined, 'arm'],
+  change: [moment.changeM, r => r.changeM, undefined, 'arm-change'],
+  moved: [movedKg, r => r.movedKg],
+  'margin.forward': [moment.forwardMarginM, r => r.margins?.forwardMarginM, undefined, 'arm'],
+  'margin.rearward': [moment.rearwardMarginM, r => r.margins?.rearwardMarginM, undefined, 'arm']
+}

@@ -1,0 +1,99 @@
+// example: the command `seat`. Status of the figures: invented data, hand arithmetic
+import { describe, expect, it } from 'vitest'
+import { outputOf } from '../docs/example-output.ts'
+import { answerOf, figureOf } from './answer-of.ts'
+
+const SEAT = [
+  'seat',
+  '--thread',
+  'M12x1.5',
+  '--thread-length',
+  '15.6 ± 0.2 mm',
+  '--thread-depth',
+  '15.0 ± 0.25 mm',
+  '--stack',
+  '1.2 ± 0.1 mm'
+]
+
+describe('a part on its terminal', () => {
+  it('leaves 0.60 mm to feel for without it, at worst 1.05', async () => {
+    const { results } = await answerOf(...SEAT)
+    expect(results['feel-gap']).toMatchObject({
+      value: expect.closeTo(0.6, 9),
+      low: expect.closeTo(0.15, 9),
+      high: expect.closeTo(1.05, 9)
+    })
+    // 15.6 − 1.2 on the part, 15.0 in the hole.
+    expect(results['engagement']!.value).toBeCloseTo(14.4, 9)
+  })
+
+  it('names the least stack first, rounded to the careful side, and draws the seat', async () => {
+    const { out } = await outputOf(SEAT)
+    expect(out).toContain('first: never less than 1.05 mm (0.0414 in) under the shoulder')
+    expect(out).toContain('╪ threads engaged')
+  })
+
+  it('a thread that jams is drawn as such', async () => {
+    const { out } = await outputOf([
+      'seat',
+      '--thread',
+      'M12x1.5',
+      '--thread-length',
+      '15.6 mm',
+      '--thread-depth',
+      '11 mm',
+      '--stack',
+      '1.2 mm'
+    ])
+    expect(out).toContain('X thread of the part with no thread to go into')
+  })
+})
+
+it('needs no stack where the shoulder lands by itself', async () => {
+  const { out } = await outputOf(['seat', '--thread', 'M12', '--thread-length', '10 mm', '--thread-depth', '12 mm', '--stack', '1 mm'])
+  expect(out).toContain('first: the shoulder lands without any stack, with 2.00 mm')
+})
+
+describe('several washers and a countersink', () => {
+  const words = [...SEAT.slice(0, -1), '1.2 mm,0.8 ± 0.05 mm,0.5 mm', '--mouth', '0.9 mm', '--crush', '0.1 mm']
+
+  // 15.6 − 2.5 + 0.1 − 0.9 = 12.3; the greatest stack for 10: 15.6 + 0.1 − 0.9 − 10 = 4.8.
+  it('take from the engagement', async () => {
+    const answer = await answerOf(...words, '--need', '10 mm')
+    expect(figureOf(answer, 'engagement')).toBeCloseTo(12.3, 9)
+    expect(figureOf(answer, 'greatest-stack')).toBeCloseTo(4.8, 9)
+    expect(answer.findings.find(({ rule }) => rule === 'seat/stack-too-thick')!.verdict).toBe('pass')
+  })
+
+  it('and fail where too little is left', async () => {
+    expect(await answerOf(...words, '--need', '12.5 mm')).toMatchObject({ exit: 1 })
+  })
+})
+
+describe('a connector', () => {
+  it.each([
+    ['80°', '60°', 0],
+    ['80°', '40°', 1]
+  ])('that should point to %s, with %s to turn, ends with %d', async (want, turn, exit) => {
+    expect((await answerOf(...SEAT, '--clock-now', '30°', '--clock-want', want, '--torque-turn', turn)).exit).toBe(exit)
+  })
+
+  it('with a part of its angles is refused', async () => {
+    expect((await answerOf(...SEAT, '--clock-now', '30°')).exit).toBe(2)
+  })
+})
+
+it('takes a unified thread', async () => {
+  const answer = await answerOf(
+    'seat',
+    '--thread',
+    '3/8-24 UNF',
+    '--thread-length',
+    '0.5 in',
+    '--thread-depth',
+    '0.5 in',
+    '--stack',
+    '1/24 in'
+  )
+  expect(figureOf(answer, 'turns-to-shoulder')).toBeCloseTo(11, 9)
+})

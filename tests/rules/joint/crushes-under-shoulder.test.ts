@@ -1,0 +1,41 @@
+// table: pressure under the shoulder against yield and tensile strength; the numbers are invented
+import { expect, it } from 'vitest'
+import { crushesUnderShoulder } from '../../../src/rules/joint/crushes-under-shoulder.ts'
+import { asked } from '../../../src/rules/rule.ts'
+import { assumed, between, expectDoubted, expectNotJudged, verdictOf } from '../bounded.ts'
+import { expectLacking } from './lacking.ts'
+
+const subject = (high: number) => ({
+  bearingPressureMpa: between(high - 20, high),
+  preloadN: between(4000, 5000),
+  castingMetal: { tensileMpa: 324, yieldMpa: 160 },
+  lacks: null
+})
+
+it.each([
+  ['below yield', subject(159), 'pass'],
+  ['just at yield', subject(160), 'caution'],
+  ['above yield', subject(161), 'caution'],
+  ['just at tensile strength', subject(324), 'caution'],
+  ['above tensile strength', subject(325), 'fail']
+])('%s', (_, given, verdict) => {
+  expect(verdictOf(crushesUnderShoulder, given)).toBe(verdict)
+})
+
+it('says what it is held against', () => {
+  expect(asked(crushesUnderShoulder, subject(100)).says).toContain('yield of the casting in tension')
+  expect(asked(crushesUnderShoulder, subject(400)).says).toContain('tensile strength of the casting')
+})
+
+it('on an assumed value is a caution at best', () => {
+  expectDoubted(crushesUnderShoulder, { ...subject(100), bearingPressureMpa: assumed(between(40, 50)) })
+})
+
+it('names what is missing', () => {
+  expectLacking(crushesUnderShoulder, { ...subject(100), preloadN: null, bearingPressureMpa: null })
+  expectNotJudged(crushesUnderShoulder, { ...subject(100), bearingPressureMpa: null }, 'shoulder', 'under the shoulder')
+  expectNotJudged(crushesUnderShoulder, { ...subject(100), castingMetal: null }, 'casting.alloy', 'mark on the casting')
+  const without = { ...subject(100), castingMetal: { tensileMpa: 200, yieldMpa: null } }
+  expectNotJudged(crushesUnderShoulder, without, 'casting.alloy', 'no yield of it was found')
+  expect(verdictOf(crushesUnderShoulder, { ...without, bearingPressureMpa: between(150, 201) })).toBe('fail')
+})

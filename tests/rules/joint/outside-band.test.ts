@@ -1,0 +1,48 @@
+// table: a torque against both ends of its band; the numbers are invented
+import { describe, expect, it } from 'vitest'
+import { Given } from '../../../src/formula/given.ts'
+import { outsideBand } from '../../../src/rules/joint/outside-band.ts'
+import { asked } from '../../../src/rules/rule.ts'
+import { assumed, between, expectDoubted, expectNotJudged, searched, sharp, verdictOf } from '../bounded.ts'
+
+const about = (low: number, high: number) => new Given((low + high) / 2, { low, high, at: ['torque'] })
+const subject = (low: number, high: number) => ({
+  torqueNm: about(low, high),
+  lowestTorqueNm: between(5, 6),
+  highestTorqueNm: between(20, 24),
+  lacks: null
+})
+
+it.each([
+  ['well inside', 10, 11, 'pass'],
+  ['its high end above the low end of the highest', 19, 20.01, 'fail'],
+  ['its low end below the high end of the lowest', 5.99, 7, 'fail'],
+  ['just at the highest', 10, 20, 'caution'],
+  ['just at the lowest', 6, 8, 'caution']
+])('%s', (_, low, high, verdict) => {
+  expect(verdictOf(outsideBand, subject(low, high))).toBe(verdict)
+})
+
+it('holds the torque against the nearer end, both at their worst', () => {
+  expect(asked(outsideBand, subject(10, 18))).toMatchObject({ value: 18, limit: 20, margin: 2, unit: 'N·m' })
+  expect(asked(outsideBand, subject(8, 10))).toMatchObject({ value: 8, limit: 6, margin: 2 })
+})
+
+it('without a clamping force only the upper end counts', () => {
+  expect(verdictOf(outsideBand, { ...subject(0.1, 0.2), lowestTorqueNm: null })).toBe('pass')
+})
+
+describe('what is missing', () => {
+  it('the torque', () => {
+    expectNotJudged(outsideBand, { ...subject(1, 2), torqueNm: null }, 'torque.card', "maker's card")
+  })
+
+  it('the friction', () => {
+    expectNotJudged(outsideBand, { ...subject(1, 2), highestTorqueNm: null }, 'nut-factor', 'load cell')
+  })
+})
+
+it('on an assumed value, or an end that was searched for, is a caution at best', () => {
+  expectDoubted(outsideBand, { ...subject(10, 11), highestTorqueNm: assumed(sharp(30)) })
+  expect(verdictOf(outsideBand, { ...subject(10, 11), highestTorqueNm: searched(sharp(30)) })).toBe('caution')
+})

@@ -1,0 +1,34 @@
+// table: what is left of the turn of the torque band against nought; the numbers are invented
+import { expect, it } from 'vitest'
+import { asked } from '../../../src/rules/rule.ts'
+import { connectorMisclocked } from '../../../src/rules/seat/connector-misclocked.ts'
+import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
+
+const clock = (turnDeg: ReturnType<typeof between>, leftDeg: ReturnType<typeof between>) => ({
+  clock: { turnDeg, leftDeg, shimMm: sharp(1.2), thinnerMm: sharp(0.3) }
+})
+
+it.each([
+  ['inside the band', between(5, 15), between(25, 35), 'pass'],
+  ['perhaps beyond it', between(25, 35), between(-1, 9), 'fail'],
+  ['perhaps past it already', between(-1, 9), between(31, 41), 'fail'],
+  ['just at its end', between(30, 40), between(0, 10), 'caution'],
+  ['just there', between(0, 10), between(30, 40), 'caution']
+])('%s', (_, turnDeg, leftDeg, verdict) => {
+  expect(verdictOf(connectorMisclocked, clock(turnDeg, leftDeg))).toBe(verdict)
+})
+
+it('says what to put under the shoulder instead', () => {
+  expect(asked(connectorMisclocked, clock(sharp(50), sharp(-10)))).toMatchObject({
+    says: '50.0 ° to turn from the lowest torque on, -10.0 ° left of what the band allows',
+    change: expect.stringMatching(/^1\.20 mm more under the shoulder, or 0\.30 mm less .*never back it off$/)
+  })
+})
+
+it('on an assumed value is a caution at best', () => {
+  expectDoubted(connectorMisclocked, clock(sharp(20), assumed(sharp(10))))
+})
+
+it('without its angles is not judged', () => {
+  expectNotJudged(connectorMisclocked, { clock: null }, 'clock-now', 'lowest torque')
+})

@@ -1,0 +1,44 @@
+// Table: recalled answers of textbook examples (memory); property: pieces of a correlation meet where one ends and the next begins.
+import { describe, expect, it } from 'vitest'
+import { OutsideRange } from '../../../src/formula/outside-range.ts'
+import { hilpertRatio, plateRatio } from '../../../src/trade/heat/forced-nusselt.ts'
+import { cylinderNusseltRatio, laminarPlateNusseltRatio, plateNusseltRatio } from '../../../src/trade/heat/moving-air.ts'
+
+describe('recalled from Incropera, Fundamentals of Heat and Mass Transfer (memory)', () => {
+  it('example 7.1: a plate at Re 9597, Pr 0.687 has Nu 57.4', () => {
+    expect(laminarPlateNusseltRatio({ reynoldsRatio: 9597, prandtlRatio: 0.687 })).toBeCloseTo(57.4, 1)
+  })
+  it('example 7.4, comments: Hilpert at Re 6071, Pr 0.70 has Nu 37.3', () => {
+    expect(hilpertRatio({ reynoldsRatio: 6071, prandtlRatio: 0.7 })).toBeCloseTo(37.3, 1)
+  })
+})
+
+describe('a plate at Re 500000', () => {
+  it('the 871 is what makes the turbulent form begin where the laminar one ends', () => {
+    const at = { reynoldsRatio: 5e5, prandtlRatio: 0.7 }
+    expect(plateNusseltRatio(at) / laminarPlateNusseltRatio(at)).toBeCloseTo(1, 2)
+  })
+  it('takes the turbulent form above', () => {
+    const [below, above] = [5e5, 1e6].map(reynoldsRatio => plateRatio({ reynoldsRatio, prandtlRatio: 0.7 }))
+    // Turbulent: far more than the √2 of the laminar form.
+    expect(above! / below!).toBeGreaterThan(2)
+  })
+})
+
+describe('ranges', () => {
+  it.each([0.29, 1.001e7])('Churchill and Bernstein refuse Re %d', reynoldsRatio => {
+    expect(() => cylinderNusseltRatio({ reynoldsRatio, prandtlRatio: 0.7 })).toThrow(OutsideRange)
+  })
+  it.each([0.3, 1e7])('and answer at Re %d', reynoldsRatio => {
+    expect(cylinderNusseltRatio({ reynoldsRatio, prandtlRatio: 0.7 })).toBeGreaterThan(0)
+  })
+  it.each([0.39, 400001])('Hilpert refuses Re %d', reynoldsRatio => {
+    expect(() => hilpertRatio({ reynoldsRatio, prandtlRatio: 0.7 })).toThrow(OutsideRange)
+  })
+  it.each([99, 1.01e8])('a plate refuses Re %d', reynoldsRatio => {
+    expect(() => plateRatio({ reynoldsRatio, prandtlRatio: 0.7 })).toThrow(OutsideRange)
+  })
+  it('nothing but air: water has a Prandtl number of 7', () => {
+    expect(() => cylinderNusseltRatio({ reynoldsRatio: 1000, prandtlRatio: 7 })).toThrow(OutsideRange)
+  })
+})

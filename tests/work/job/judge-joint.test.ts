@@ -1,0 +1,112 @@
+// example: what a job has to say before its joint is judged. Status: invented job
+import { describe, expect, it } from 'vitest'
+import { judgeJob } from '../../../src/work/job/judge-job.ts'
+
+const JOB = `
+fettle: 1
+job: { title: joint }
+parts:
+  part:
+    kind: plug
+    thread: M12x1.5
+    thread-length: 12 mm
+    shoulder: 17 mm
+    body: { tensile: 380 MPa, proof: 260 MPa }
+    torque: { card: 12 N·m, threads: dry }
+tools: { wrench: { range: 5..25 N·m, accuracy: 4 % }, stop-error: 0 mm, tap-clear: 1 mm, taps: [{ name: bottoming, chamfer: 1.5 }] }
+holes:
+  left:
+    takes: part
+    casting: { alloy: A380, wall: 6 mm, metal-below: 9 mm }
+    found: { diameter: 9.5 mm, depth: 24 mm, rod: 0 mm, bottom: flat }
+    drill: { size: 10.5 mm, point: 118° }
+    keep-clear: 1 mm
+    mouth: 0 mm
+    crush: 0 mm
+    under-shoulder: [{ what: terminal, thickness: 1 mm, hole: 12.5 mm }]
+    friction: { nut-factor: 0.16..0.24 }
+`
+
+function judged(change: (text: string) => string = text => text) {
+  const job = judgeJob('job.yaml', change(JOB))
+  expect(job.errors).toEqual([])
+  return job
+}
+
+const joint = (job: ReturnType<typeof judged>) => job.findings.filter(({ rule }) => rule.startsWith('joint/'))
+
+describe('a whole joint', () => {
+  it('is judged, with its results under the names of the quick command', () => {
+    const job = judged()
+    expect(joint(job).map(({ rule, verdict }) => [rule, verdict])).toEqual([
+      ['joint/casting-strips', 'pass'],
+      ['joint/part-strips', 'pass'],
+      ['joint/body-yields', 'pass'],
+      ['joint/outside-band', 'pass'],
+      ['joint/engagement-short', 'pass'],
+      ['joint/crushes-under-shoulder', 'pass']
+    ])
+    const value = (id: string) => job.results.find(one => one.id === `holes.left:${id}`)?.value
+    // 12 − 1 mm engaged; T/(K·d) = 12/(0.2 · 0.012) = 5000 N; 4·5000/(π(17² − 12.5²)) = 47.96 MPa.
+    expect(value('seat.engagement')).toBeCloseTo(11, 9)
+    expect(value('joint.preload')).toBeCloseTo(5000, 6)
+    expect(value('joint.bearing-pressure')).toBeCloseTo(47.96, 2)
+    expect(job.results.find(({ id }) => id === 'holes.left:joint.torque')).toMatchObject({
+      low: expect.closeTo(11.52, 9),
+      high: expect.closeTo(12.48, 9)
+    })
+  })
+
+  it('a strength that the job gives goes before that of the alloy', () => {
+    const load = (text: (job: string) => string) => Number(judged(text).results.find(({ id }) => id.endsWith('strip-load.internal'))!.value)
+    expect(load(text => text.replace('alloy: A380', 'alloy: A380, shear: 95 MPa')) / load(text => text)).toBeCloseTo(95 / 190, 9)
+  })
+
+  it('a class promises its strengths, and what is given goes before them', () => {
+    const yields = (body: string) => joint(judged(text => text.replace('{ tensile: 380 MPa, proof: 260 MPa }', body)))[2]!
+    expect(yields('{ class: A2-70 }')).toMatchObject({ verdict: 'pass' })
+    expect(yields('{ class: A2-70, proof: 60 MPa }')).toMatchObject({ verdict: 'fail' })
+    expect(yields('{ tensile: 380 MPa }')).toMatchObject({ verdict: 'not-judged', says: expect.stringContaining('body.proof') })
+  })
+
+  it('a wrench without its accuracy allows a caution at best', () => {
+    const [strips] = joint(judged(text => text.replace(', accuracy: 4 %', '')))
+    expect(strips).toMatchObject({ verdict: 'caution', says: expect.stringContaining('an exact wrench') })
+  })
+
+  it('without the ring under the shoulder the pressure is not judged, and its friction is shared as under a hexagon', () => {
+    const found = joint(judged(text => text.replace(', hole: 12.5 mm', '')))
+    expect(found.find(({ rule }) => rule === 'joint/crushes-under-shoulder')).toMatchObject({ verdict: 'not-judged' })
+    expect(found.find(({ rule }) => rule === 'joint/body-yields')).toMatchObject({
+      verdict: 'caution',
+      says: expect.stringContaining('hexagon')
+    })
+  })
+})
+
+describe('what is missing is named first', () => {
+  it.each([
+    ['    thread-length: 12 mm\n', 'thread-length', 'parts.part'],
+    ['alloy: A380, ', 'casting.alloy', 'holes.left.casting'],
+    ['    body: { tensile: 380 MPa, proof: 260 MPa }\n', 'body.tensile', 'parts.part'],
+    ['    friction: { nut-factor: 0.16..0.24 }\n', 'friction.nut-factor', 'holes.left'],
+    ['    torque: { card: 12 N·m, threads: dry }\n', 'torque.card', 'holes.left']
+  ])('%j', (text, field, path) => {
+    const [strips] = joint(judged(job => job.replace(text, '')))
+    expect(strips).toMatchObject({ verdict: 'not-judged', says: expect.stringContaining(`${field} is not given`), where: { path } })
+  })
+
+  it('an alloy that no table knows, with the near one', () => {
+    const [strips] = joint(judged(text => text.replace('alloy: A380', 'alloy: A381')))
+    expect(strips).toMatchObject({
+      verdict: 'not-judged',
+      says: expect.stringMatching(/casting\.shear.*unknown casting alloy "A381"; did you mean A380/)
+    })
+  })
+})
+
+it('a bore that leaves no metal has no answer, and the hole is judged all the same', () => {
+  const job = judged(text => text.replace('proof: 260 MPa', 'proof: 260 MPa, bore: 11 mm'))
+  expect(joint(job)).toMatchObject([{ rule: 'joint/no-answer', verdict: 'fail', says: expect.stringContaining('leaves no metal') }])
+  expect(job.findings.filter(({ rule }) => rule.startsWith('hole/')).length).toBeGreaterThan(4)
+})

@@ -1,0 +1,130 @@
+// example: the order of work of the example jobs, and of jobs that lack this or that
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { SOURCES } from '../../../src/formula/source.ts'
+import { PARTS, type Plan } from '../../../src/report/plan/plan.ts'
+import { judgedJob } from '../../../src/work/job/judged-job.ts'
+import { planOf } from '../../../src/work/plan/plan.ts'
+import { type JobText, jobText } from '../invented-job.ts'
+
+const planned = (text: string): Plan => planOf(judgedJob('x.yaml', text))
+const plan = (text: JobText = {}) => planned(jobText(text))
+const says = ({ steps }: Plan) => steps.map(step => step.says)
+const saying = (of: Plan, part: RegExp) => of.steps.filter(step => part.test(step.says))
+
+const examples = ['gearbox-preheater', 'hydraulic-tank-sensor'].map(name => ({
+  name,
+  of: planned(readFileSync(`examples/${name}.yaml`, 'utf8'))
+}))
+
+describe.each(examples)('$name', ({ of }) => {
+  it('goes part by part', () => {
+    const places = of.steps.map(({ part }) => PARTS.indexOf(part))
+    expect(places).toEqual(places.toSorted((a, b) => a - b))
+    expect(of.errors).toEqual([])
+  })
+
+  it('one action a step: short, with a source that is known', () => {
+    for (const { says, source } of of.steps) {
+      expect(says.length, says).toBeLessThan(140)
+      if (source !== null) expect(Object.keys(SOURCES)).toContain(source)
+    }
+  })
+
+  it('no number is lost and none is none', () => {
+    expect(JSON.stringify(of)).not.toMatch(/NaN|Infinity|undefined/)
+    for (const { figure } of of.steps) if (figure !== null) expect(figure.text).toMatch(/\d/)
+  })
+
+  it('the tightest number stands first', () => {
+    const rooms = of.scraps.map(({ roomPercent }) => roomPercent)
+    expect(rooms).toEqual(rooms.toSorted((a, b) => a - b))
+    expect(rooms.length).toBeGreaterThan(1)
+  })
+})
+
+it('the numbers are those of the job (hand arithmetic of the invented hole: flat bottom 24.0 - 0.5 - 1.0 - 0.3 = 22.2)', () => {
+  const { steps, scraps } = plan()
+  const figures = steps.flatMap(({ figure }) => (figure === null ? [] : [figure.text]))
+  expect(figures).toContain('22.20 mm (0.8740 in)')
+  // Full diameter 22.2 - 5.1·cot 59° = 19.136; less 0.6 clear, by 1.75 a turn: 10.59.
+  expect(figures.filter(text => text === '10.5 turns')).toHaveLength(3)
+  // Metal left 24 + 6 - 22.2 = 7.8, at the worst end 6.4.
+  expect(scraps.find(({ figure }) => figure.name === 'depth stop')?.room).toBeCloseTo(6.4, 9)
+  // Room of a tap: 0.6 clear less 0.3 of stop error, 0.3/1.75 of a turn.
+  expect(scraps[0]).toMatchObject({ figure: { name: 'turns of the tap' } })
+  expect(scraps[0]!.room).toBeCloseTo(0.3 / 1.75, 9)
+})
+
+describe('what is behind the metal', () => {
+  it.each([
+    ['fuel', true],
+    ['Nothing', false],
+    ['air', false],
+    [null, true]
+  ])('%s: leak test %s', (behind, tested) => {
+    const of = plan({ behind })
+    expect(saying(of, /leak test/)).toHaveLength(tested ? 1 : 0)
+    expect(saying(of, /let the pressure off/)).toHaveLength(tested ? 1 : 0)
+  })
+
+  it('a test that the job names is put in', () => {
+    const [test] = saying(plan({ leakTest: '{ medium: its own coolant, pressure: 1.4 bar, hold: 10 min }' }), /leak test/)
+    expect(test).toMatchObject({
+      says: expect.stringContaining('its own coolant, held for 10 min'),
+      figure: { text: '1.4 bar', unit: 'Pa' }
+    })
+    expect(test?.figure?.value).toBeCloseTo(140000, 6)
+  })
+})
+
+it('never seat without what belongs under the shoulder, with the state without it', () => {
+  const [by] = saying(plan(), /ring terminal under the shoulder, flat/)
+  expect(by?.caution).toMatch(/never without the ring terminal: at the worst end the part would jam with \d\.\d\d mm left/)
+  expect(plan({ stack: '[]' }).steps.every(({ caution }) => !/never without/.test(caution ?? ''))).toBe(true)
+})
+
+it('the way back is named, or asked for by each thread', () => {
+  expect(says(plan({ wayBack: '{ insert: M12x1.75 thin-walled }' }))).toContain(
+    'have the way back in the drawer: insert M12x1.75 thin-walled'
+  )
+  expect(saying(plan(), /settle the way back: a repair insert for M12x1.75/)).toHaveLength(1)
+})
+
+it('plugs and rags are counted in and out', () => {
+  const blanks = plan().steps.map(({ blank }) => blank)
+  expect(blanks.indexOf('plugs and rags in')).toBeGreaterThan(-1)
+  expect(blanks.indexOf('plugs and rags out')).toBeGreaterThan(blanks.indexOf('plugs and rags in'))
+})
+
+it('without a torque on the card there is no torque, and it says so', () => {
+  const of = plan({ torque: null })
+  expect(saying(of, /tighten to the maker's card: none is given/)).toHaveLength(1)
+  expect(of.steps.some(({ figure }) => figure?.unit === 'N·m')).toBe(false)
+})
+
+it('without thread length nothing is said of turns by hand', () => {
+  expect(plan({ threadLength: null }).steps.filter(({ part }) => part === 'try by hand')).toEqual([])
+})
+
+it('a hole too shallow for the taps is not tapped, and the rest is still said', () => {
+  const of = plan({ depth: '4.0 mm ± 0.5 mm' })
+  expect(saying(of, /leave the .* tap: the hole is too shallow/)).toHaveLength(3)
+  expect(of.scraps.every(({ room, roomPercent }) => Number.isFinite(room) && Number.isFinite(roomPercent))).toBe(true)
+})
+
+it('a hole without any answer fails on top and is left out of the steps', () => {
+  const of = plan({ depth: '1.0 mm ± 0.5 mm' })
+  expect(of.findings.some(({ verdict }) => verdict === 'fail')).toBe(true)
+  expect(of.cautions[0]).toMatch(/^do not start: \d+ rules? of this job/)
+  expect(saying(of, /depth stop/)).toEqual([])
+})
+
+it('what a later room works out is taken up: the torque that strips', () => {
+  const judged = judgedJob('x.yaml', jobText({}))
+  const [hole] = judged.holes
+  const highest = { ...hole!.result('hole.tip-depth')!, id: 'holes.elbow:joint.torque.highest', value: 20, low: 18, high: 22, unit: 'N·m' }
+  const with_ = { ...judged, holes: [{ ...hole!, result: (id: string) => (id === 'joint.torque.highest' ? highest : hole!.result(id)) }] }
+  // 18 less 12 and the 4 % of the wrench: 18 - 12.48.
+  expect(planOf(with_).scraps.find(({ figure }) => figure.name === 'torque')?.room).toBeCloseTo(5.52, 9)
+})
