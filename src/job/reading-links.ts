@@ -1,7 +1,7 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { quoted } from '../quantity/quoted.ts'
 import { readPoints } from '../trade/proof/points.ts'
-import { READING_UNIT, type Takes } from '../trade/proof/reading-unit.ts'
+import { beyondShown, READING_UNIT, type Takes } from '../trade/proof/reading-unit.ts'
 import type { Path } from './field.ts'
 import type { Job } from './read-job.ts'
 
@@ -40,7 +40,7 @@ function linksOf(reading: Job['readings'][number], circuit: Circuit): readonly F
   return [
     ...(points.ok ? joinedLinks(reading, circuit, points.value) : [{ ...points.fault, path: [...path, 'at'] }]),
     ...(takes.length === 1
-      ? meterLinks(takes[0]!, meter)
+      ? [...meterLinks(takes[0]!, meter), ...beyondLinks(takes[0]!, reading)]
       : [
           {
             found: takes.length === 0 ? 'a reading of nothing' : `a reading of ${takes.join(' and ')}`,
@@ -54,7 +54,12 @@ function linksOf(reading: Job['readings'][number], circuit: Circuit): readonly F
   ]
 }
 
-/** Amps and ohms are of what joins the two points. */
+function beyondLinks(takes: Takes, reading: Job['readings'][number]): readonly Found[] {
+  const fault = beyondShown(takes, reading[takes]!.value)
+  return fault === undefined ? [] : [{ ...fault, path: [...reading.path, takes] }]
+}
+
+/** Amps are of what joins the two points; volts and ohms are of any two. */
 function joinedLinks(
   reading: Job['readings'][number],
   circuit: Circuit,
@@ -71,9 +76,9 @@ export function unjoined(
   { red, black }: { readonly red: string; readonly black: string },
   { source, runs, loads }: Circuit
 ): Omit<Found, 'path'> | undefined {
-  if (takes === 'volts') return undefined
+  if (takes !== 'amps') return undefined
   const feed = { from: source.ground, to: 'bus' }
-  const parts = [...runs, ...loads, ...(takes === 'amps' ? [feed] : [])]
+  const parts = [...runs, ...loads, feed]
   if (parts.some(({ from, to }) => (from === red && to === black) || (from === black && to === red))) return undefined
   return {
     found: `${takes} from ${quoted(red)} to ${quoted(black)}, which nothing joins`,
@@ -82,13 +87,17 @@ export function unjoined(
 }
 
 function meterLinks(takes: Takes, meter: Job['readings'][number]['meter']): readonly Found[] {
-  const resolution = meter?.resolution ?? null
-  if (meter === null || resolution === null || resolution.unit === READING_UNIT[takes]) return []
+  if (meter === null) return []
+  const { digits, resolution, path } = meter
+  const unit = READING_UNIT[takes]
   return [
-    {
-      found: `a resolution in ${resolution.unit} for ${takes}`,
-      accepted: `one in ${READING_UNIT[takes]}`,
-      path: [...meter.path, 'resolution']
-    }
+    ...(digits.value >= 0 && digits.value <= MOST_DIGITS
+      ? []
+      : [{ found: `an accuracy of ${digits.value} digits`, accepted: `0 to ${MOST_DIGITS} digits`, path: [...path, 'digits'] }]),
+    ...(resolution === null || resolution.unit === unit
+      ? []
+      : [{ found: `a resolution in ${resolution.unit} for ${takes}`, accepted: `one in ${unit}`, path: [...path, 'resolution'] }])
   ]
 }
+
+const MOST_DIGITS = 100

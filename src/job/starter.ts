@@ -57,7 +57,7 @@ function needed(field: Field): boolean {
 }
 
 function flowText(field: Field): string {
-  if (field.is !== 'map') return String(field.example)
+  if (field.is !== 'map' || field.example !== undefined) return String(field.example)
   const pairs = Object.entries(field.of)
     .filter(([, inner]) => inner.required === true || inner.typical === true)
     .map(([key, inner]) => `${key}: ${inner.is === 'map' ? flowText(inner) : inner.example}`)

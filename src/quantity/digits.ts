@@ -38,6 +38,7 @@ export const DIGITS = {
   'resistance-per-length': { significant: 3, side: 'nearest' },
   current: { decimals: 2, significant: 2, side: 'nearest' },
   voltage: { decimals: 2, significant: 2, side: 'nearest' },
+  bits: { decimals: 2, side: 'nearest' },
   reading: { decimals: 2, significant: 3, side: 'nearest' },
   power: { decimals: 1, significant: 2, side: 'nearest' },
   capacity: { decimals: 1, side: 'nearest' },

@@ -41,7 +41,7 @@ function resultsText(results: readonly Result[], width: number): string {
   const columns = [
     { heading: 'what', gives: true },
     { heading: '', right: false },
-    { heading: 'value', right: true, gives: false },
+    { heading: 'value', right: true, gives: results.some(({ value }) => typeof value === 'string') },
     ...(spreads ? [{ heading: 'worst case', right: true }] : []),
     ...(roomy ? [{ heading: 'root sum of squares', right: true }] : [])
   ]

@@ -68,5 +68,5 @@ async function shown(example: string): Promise<string> {
 function cut(text: string): string {
   const lines = text.split('\n').map(line => line.trimEnd())
   const most = text.startsWith('{') ? MOST_OF_JSON : MOST_LINES
-  return lines.length <= most ? lines.join('\n') : [...lines.slice(0, most), `… and ${lines.length - most} lines more`].join('\n')
+  return lines.length <= most ? lines.join('\n') : [...lines.slice(0, most), '… and more'].join('\n')
 }

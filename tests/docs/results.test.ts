@@ -15,6 +15,9 @@ const PAGE = readFileSync('docs/results.md', 'utf8')
 
 /** Calls that print every result there is, where the examples leave some out. */
 const WHOLE: { readonly [command: string]: readonly string[] } = {
+  prove: [
+    'prove examples/gearbox-preheater.yaml --reading "bus TO frame=27.0 V" --reading "bus TO panel=11 mV" --reading "panel TO frame=26.99 V"'
+  ],
   thread: ['thread --list', 'thread M8 --engagement 12mm', 'thread --measured 9.74mm', 'thread --measured 10.2mm --taper 1:16'],
   hole: [
     'hole --thread M10 --found-diameter 7.5mm --found-depth 22mm --metal-below 5mm --wall 4mm',

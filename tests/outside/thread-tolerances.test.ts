@@ -151,3 +151,22 @@ it.each([
 ])('$what is $um µm', ({ um, mm }) => {
   expect(mm()! * 1000).toBeCloseTo(um, 9)
 })
+
+// Worked with the formulas of clause 13 and R40, and two cells where the table wins over them (an open-source thread library, read-secondary).
+describe('cells worked one by one', () => {
+  it.each([
+    { what: 'T_d2 grade 6, P 1, above 5.6 to 11.2', side: 'external', on: 'pitch', majorMm: 8, pitchMm: 1, um: 112 },
+    { what: 'T_d grade 6, P 1.25', side: 'external', on: 'crest', majorMm: 8, pitchMm: 1.25, um: 212 },
+    { what: 'T_D1 grade 6, P 1.5', side: 'internal', on: 'crest', majorMm: 12, pitchMm: 1.5, um: 300 },
+    { what: 'T_d2 grade 6, P 0.5, above 2.8 to 5.6: 75, not 80', side: 'external', on: 'pitch', majorMm: 4, pitchMm: 0.5, um: 75 }
+  ] as const)('$what', ({ side, on, um, ...size }) => {
+    expect(toleranceMm(size, side, on, '6')).toBeCloseTo(um / 1000, 9)
+  })
+
+  it.each([
+    { what: 'es_g, P 2: the R40 step makes 37 into 38', position: 'g', pitchMm: 2, um: -38 },
+    { what: 'EI_G, P 0.75: 22, not 23.6', position: 'G', pitchMm: 0.75, um: 22 }
+  ] as const)('$what', ({ position, pitchMm, um }) => {
+    expect(deviationMm({ pitchMm }, position)).toBeCloseTo(um / 1000, 9)
+  })
+})

@@ -25,7 +25,7 @@ function readResolution(written: string): Outcome<Resolution> {
     ['resistance', 'ohm']
   ] as const) {
     const found = parseQuantity(kind, written)
-    if (found.ok && found.value.value >= 0) return good({ value: found.value.value, unit })
+    if (found.ok && found.value.value >= 0 && found.value.value <= 100) return good({ value: found.value.value, unit })
   }
   return bad(quoted(written), 'one step of the last figure shown, as "0.01 V", "0.01 A" or "0.1 ohm"')
 }
@@ -33,14 +33,29 @@ function readResolution(written: string): Outcome<Resolution> {
 /** Taken by who proves a circuit, and by nobody else: a job that is only judged assumes nothing of a meter. */
 export const USUAL_BENCH = { leads: '0.2 ohm +0.3 ohm -0.1 ohm', 'test-current': '10 A' } as const
 
-const METER = {
-  percent: word(readAccuracy, 'accuracy in percent of the reading', { required: true, example: '0.5', measure: 'the sheet of the meter' }),
-  digits: quantity('count', 'and so many steps of the last figure', { required: true, example: '2', measure: 'the sheet of the meter' }),
-  resolution: word(readResolution, 'one step of the last figure in the range used; without it the finest range of 6000 counts', {
-    example: '0.01 V',
-    measure: 'read the display'
-  })
-} as const
+/** `± (0.5 % + 2 digits)` of a meter whose last figure steps by so much. */
+function meter<const S extends string>(says: S, percent: string, digits: string, resolution: string) {
+  return map(
+    says,
+    {
+      percent: word(readAccuracy, 'accuracy in percent of the reading', {
+        required: true,
+        example: percent,
+        measure: 'the sheet of the meter'
+      }),
+      digits: quantity('count', 'and so many steps of the last figure', {
+        required: true,
+        example: digits,
+        measure: 'the sheet of the meter'
+      }),
+      resolution: word(readResolution, 'one step of the last figure in the range used; without it the finest range of 6000 counts', {
+        example: resolution,
+        measure: 'read the display'
+      })
+    },
+    { optional: true }
+  )
+}
 
 /** What the circuit is proved with. */
 export const PROOF = map('the bench for proving the circuit', {
@@ -54,25 +69,33 @@ export const PROOF = map('the bench for proving the circuit', {
     { example: '10 A' }
   ),
   meter: map('the meters; without one a typical hand meter and clamp', {
-    volts: map('accuracy for volts', METER, { optional: true }),
-    amps: map('accuracy for amps', METER, { optional: true }),
-    ohms: map('accuracy for ohms', METER, { optional: true })
+    volts: meter('accuracy for volts', '0.5', '2', '0.01 V'),
+    amps: meter('accuracy for amps', '2', '5', '0.01 A'),
+    ohms: meter('accuracy for ohms', '0.9', '1', '0.1 ohm')
   })
 })
 
 /** What was measured. */
 export const READINGS = list(
   'what was measured on the finished circuit',
-  map('a reading: volts, amps or ohms', {
-    at: text('two points, the red lead first', { required: true, example: 'left+ to left-' }),
-    volts: quantity('voltage', 'volts from the first to the second point', { example: '26.4 V' }),
-    amps: quantity('current', 'current from the first to the second point, through what joins them', { example: '1.9 A' }),
-    ohms: word(readReadingOhm, 'ohms of what joins the two points, power off and one lead taken off; OL where the meter shows no end', {
-      example: '13.1 ohm'
-    }),
-    passing: quantity('current', 'known current passed from outside with the power off, where volts are of a millivolt test', {
-      example: '10 A'
-    }),
-    meter: map('the meter of this reading', METER, { optional: true })
-  })
+  map(
+    'a reading: volts, amps or ohms',
+    {
+      at: text('two points, the red lead first', { required: true, example: 'left+ to left-' }),
+      volts: quantity('voltage', 'volts from the first to the second point', { example: '26.4 V' }),
+      amps: quantity('current', 'current from the first to the second point, through what joins them', { example: '1.9 A' }),
+      ohms: word(
+        readReadingOhm,
+        'ohms, power off: of the part that joins the two points, one lead taken off, else of the circuit between them; OL for no end',
+        {
+          example: '13.1 ohm'
+        }
+      ),
+      passing: quantity('current', 'known current passed from outside with the power off, where volts are of a millivolt test', {
+        example: '10 A'
+      }),
+      meter: meter('the meter of this reading', '0.5', '2', '0.01 V')
+    },
+    { example: '{ at: left+ to left-, volts: 26.4 V }' }
+  )
 )

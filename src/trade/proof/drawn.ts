@@ -15,6 +15,8 @@ export interface DrawnRun {
   readonly wire: DrawnWire | null
   /** Fuses and switches in it, by their marks. */
   readonly through: readonly string[]
+  /** Whether a fuse or a breaker is among them. */
+  readonly protects: boolean
 }
 
 export interface DrawnWire {

@@ -4,9 +4,13 @@ import { type Drawn, type DrawnRun, pointText } from './drawn.ts'
 import { type Fault, HEALTHY } from './fault.ts'
 import { loadFaults } from './load-faults.ts'
 import { meterFaults } from './meter-faults.ts'
+import { behindFuse } from './opening-fuse.ts'
 import type { Probe, Tested } from './probe.ts'
 import { runFaults } from './run-faults.ts'
 import { sourceFaults } from './source-faults.ts'
+
+/** With less current than this nothing is worked out by dividing by it. */
+const LEAST_A = 1e-3
 
 /** Every single fault that is looked for, and none at all first. */
 export function everyFault(tested: Tested, plain: Plain<Tested>, drawn: Drawn, readings: readonly Probe[]): readonly Fault[] {
@@ -14,16 +18,18 @@ export function everyFault(tested: Tested, plain: Plain<Tested>, drawn: Drawn, r
   const { nodeV, flows } = solveNetwork(plain.network)
   const source = tested.network.elements.find(({ id }) => id === drawn.sourceId)
   if (source?.kind !== 'source') throw new Error(`no source ${drawn.sourceId} in the network`)
+  const protectors = drawn.runs.filter(({ protects }) => protects).map(({ id }) => ({ id, currentA: flows[id]!.currentA }))
   return [
     HEALTHY,
     ...drawn.runs.flatMap(run =>
       runFaults(run, placeOf(run, drawn.runs), ground, { currentA: flows[run.id]!.currentA, sourceV: source.sourceV.value })
     ),
     ...drawn.loads.flatMap(load => {
-      const { currentA, dropV } = flows[load.id]!
-      return currentA === 0
-        ? []
-        : loadFaults(load, ground, { resistanceOhm: dropV / currentA, returnOhm: Math.abs(nodeV[load.to]! / currentA) })
+      const element = plain.network.elements.find(({ id }) => id === load.id)
+      const { currentA } = flows[load.id]!
+      const returnOhm = Math.abs(currentA) < LEAST_A ? 0 : Math.abs(nodeV[load.to]! / currentA)
+      if (element?.kind !== 'resistor') return []
+      return loadFaults(load, ground, { resistanceOhm: element.resistanceOhm, returnOhm }).map(fault => behindFuse(fault, protectors))
     }),
     ...sourceFaults(drawn, source.sourceV),
     ...meterFaults(readings)

@@ -34,12 +34,15 @@ export interface Fault {
   readonly unit: string
   /** The circuit with the fault in it. */
   readonly changes: (tested: Plain<Tested>, size: number) => Plain<Tested>
-  /** What the meter then shows in place of what it should. */
+  /** What the meter then shows in place of what it should: so many times as much, reading by reading. */
   readonly shows?: (values: readonly number[], size: number) => readonly number[]
 }
 
 /** Ohms of what is broken through: more than any meter of the bench tells from nothing. */
-export const OPEN_OHM = 1e9
+export const OPEN_OHM = 2e8
+
+/** A fault of the meter leaves the circuit as it is. */
+export const unchanged: Fault['changes'] = tested => tested
 
 export const HEALTHY: Fault = {
   id: 'healthy',
@@ -49,7 +52,7 @@ export const HEALTHY: Fault = {
   sizes: { by: 'none' },
   sizeSays: '',
   unit: '',
-  changes: tested => tested
+  changes: unchanged
 }
 
 type PlainElement = Plain<Tested>['network']['elements'][number]
@@ -65,7 +68,7 @@ export function withMore(
   ends: { readonly from: string; readonly to: string },
   resistanceOhm: number
 ): Plain<Tested> {
-  const element = { kind: 'resistor', id: 'the fault', ...ends, resistanceOhm } as const
+  const element = { kind: 'resistor', id: `fault ${ends.from} to ${ends.to}`, ...ends, resistanceOhm } as const
   return { ...tested, network: { ...tested.network, elements: [...tested.network.elements, element] } }
 }
 
@@ -82,7 +85,10 @@ export function withFirst(first: Fault, firstSize: number, second: Fault): Fault
   const shown = [first.shows, second.shows]
   return {
     ...second,
-    changes: (tested, size) => second.changes(first.changes(tested, firstSize), size),
+    changes:
+      first.changes === unchanged && second.changes === unchanged
+        ? unchanged
+        : (tested, size) => second.changes(first.changes(tested, firstSize), size),
     ...(shown.every(one => one === undefined)
       ? {}
       : {

@@ -42,7 +42,7 @@ export function logSum(logs: readonly number[]): number {
 
 /**
  * Share of healthy cases that lie farther than this squared distance: the cube root of a chi-squared is all but normal
- * (Wilson and Hilferty, memory). Good to a few parts in a thousand, which is all that is asked of it.
+ * (Wilson and Hilferty, memory). Out where one case in a thousand lies it is a fifth off for one reading, less for more.
  */
 export function beyond(distance: number, count: number): number {
   if (count <= 0) return 1

@@ -1,5 +1,5 @@
 import { pointText } from './drawn.ts'
-import type { Fault } from './fault.ts'
+import { type Fault, unchanged } from './fault.ts'
 import type { Probe } from './probe.ts'
 
 /** A range misread or a prefix lost, by tens; leads the wrong way round. */
@@ -35,7 +35,7 @@ function misreadAt(i: number, place: string): Fault {
     sizes: { by: 'list', of: FACTORS.map(([size, name]) => ({ size, name })) },
     sizeSays: 'shown against true',
     unit: '',
-    changes: tested => tested,
+    changes: unchanged,
     shows: (values, factor) => values.map((value, j) => (j === i ? factor * value : value))
   }
 }

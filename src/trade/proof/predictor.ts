@@ -1,10 +1,10 @@
 import { type Given, plainOf } from '../../formula/given.ts'
 import { silently } from '../../formula/working.ts'
-import type { Fault } from './fault.ts'
+import { type Fault, unchanged } from './fault.ts'
 import { Gaussian } from './gaussian.ts'
 import { type Meter, meterError } from './meter.ts'
 import { type Probe, probed, type Tested } from './probe.ts'
-import type { Takes } from './reading-unit.ts'
+import { mostShown } from './reading-unit.ts'
 import { deviationRatio } from './spread.ts'
 
 /** A test point with the meter that is put there. */
@@ -41,11 +41,8 @@ export function predictorOf(tested: Tested, points: readonly TestPoint[], measur
     .map((slot, i) => ({ ...slot, i, deviation: deviationOf(slot.given), shift: slot.given.value - middle[i]! }))
     .filter(({ deviation }) => deviation > 0)
   for (const [i, { set }] of slots.entries()) set(middle[i]!)
-  const valuesOf = (fault: Fault, size: number) => {
-    const values = probed(fault.changes(plain, size), points)
-    return fault.shows === undefined ? values : fault.shows(values, size)
-  }
-  const slopesOf = (fault: Fault, size: number) => {
+  const valuesOf: Of<Predicted['values']> = ({ changes }, size) => probed(changes(plain, size), points)
+  const slopesOf: Of<Predicted['slopes']> = (fault, size) => {
     const before = valuesOf(fault, size)
     return inputs.map(({ set, i, deviation }) => {
       set(middle[i]! + STEP * deviation)
@@ -54,14 +51,31 @@ export function predictorOf(tested: Tested, points: readonly TestPoint[], measur
       return after.map((value, j) => (value - before[j]!) / STEP)
     })
   }
+  // A fault of the meter leaves the circuit as it is, and most faults looked for are such.
+  const [values, slopes] = [onceUnchanged(valuesOf), onceUnchanged(slopesOf)]
   const settled = ({ values, slopes }: Predicted) =>
     values.map((value, j) => inputs.reduce((sum, { shift, deviation }, p) => sum + (shift / deviation) * slopes[p]![j]!, value))
   return {
     points,
-    valuesOf: (fault, size) => silently(() => valuesOf(fault, size)),
-    slopesOf: (fault, size) => silently(() => slopesOf(fault, size)),
+    valuesOf: (fault, size) => shown(fault, size, values(fault, size)),
+    slopesOf: (fault, size) => slopes(fault, size).map(row => shown(fault, size, row)),
     settled
   }
+}
+
+type Of<T> = (fault: Fault, size: number) => T
+
+function onceUnchanged<T>(of: Of<T>): Of<T> {
+  let known: T | undefined
+  return (fault, size) => {
+    if (fault.changes !== unchanged) return silently(() => of(fault, size))
+    known ??= silently(() => of(fault, size))
+    return known
+  }
+}
+
+function shown({ shows }: Fault, size: number, values: readonly number[]): readonly number[] {
+  return shows === undefined ? values : shows(values, size)
 }
 
 /** An input that is not in the middle of its bounds may be as far off as the farther end. */
@@ -69,12 +83,9 @@ function deviationOf({ value, low, high }: Given): number {
   return deviationRatio({ halfWidthRatio: Math.max(value - low, high - value) })
 }
 
-/** No meter shows more: a misread of a thousand times would. */
-const MOST_SHOWN: { readonly [T in Takes]: number } = { volts: 1000, amps: 1e5, ohms: 1e9 }
-
-/** Variance of what a meter shows. A reading is never sharper than rounding. */
+/** Variance of what a meter shows; a misread of a thousand times is shown on its highest range. A reading is never sharper than rounding. */
 export function meterVariance({ takes, meter }: TestPoint, value: number): number {
-  const shown = Math.min(Math.abs(value), MOST_SHOWN[takes])
+  const shown = Math.min(Math.abs(value), mostShown(takes))
   return (
     Math.max(
       1e-9,

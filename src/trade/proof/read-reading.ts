@@ -3,7 +3,7 @@ import { type Amount, parseQuantity } from '../../quantity/parse-quantity.ts'
 import { quoted } from '../../quantity/quoted.ts'
 import { type Points, readPoints } from './points.ts'
 import { OVER_OHM } from './probe.ts'
-import type { Takes } from './reading-unit.ts'
+import { beyondShown, type Takes } from './reading-unit.ts'
 
 /** A reading as it was typed on one line. */
 export interface TypedReading extends Points {
@@ -23,7 +23,9 @@ export function readReading(text: string, known: readonly string[]): Outcome<Typ
   const points = readPoints(text.slice(0, equals), known)
   if (!points.ok) return points
   const shown = shownOf(text.slice(equals + 1))
-  return shown.ok ? good({ ...points.value, ...shown.value, text }) : shown
+  if (!shown.ok) return shown
+  const fault = beyondShown(shown.value.takes, shown.value.amount.value)
+  return fault === undefined ? good({ ...points.value, ...shown.value, text }) : { ok: false, fault }
 }
 
 type Shown = Pick<TypedReading, 'takes' | 'amount' | 'passingA'>

@@ -1,7 +1,7 @@
-import type { Diagnosis } from './diagnosis.ts'
-import { goodness } from './diagnosis.ts'
+import { type Diagnosis, goodness } from './diagnosis.ts'
 import { type Fault, withFirst } from './fault.ts'
-import { type FittedFault, fitFault, ROUGH } from './fit-fault.ts'
+import { type FittedFault, fitFault } from './fit-fault.ts'
+import { CLOSE, type Closeness, ROUGH } from './look-through.ts'
 import type { Predictor } from './predictor.ts'
 
 /** Rarer than this no single fault is taken to explain the readings. */
@@ -14,49 +14,64 @@ export interface TwoFaults {
   readonly fitRatio: number
 }
 
-/** How many of the best single faults are tried beside every other. */
-const FIRSTS = 4
+/** How many of the best single faults are tried beside every other, how many pairs are looked at closely, and how often they are turned about. */
+const FIRSTS = 6
+const PAIRS = 4
+const TURNS = 2
 
 /** Where no single fault explains the readings, the two that do it best, if any two do. A hint, not a verdict. */
-export function twoFaults(
-  predictor: Predictor,
-  { suspects, fitRatio }: Diagnosis,
-  faults: readonly Fault[],
-  readings: readonly number[]
-): TwoFaults | null {
+export function twoFaults(predictor: Predictor, { suspects, fitRatio }: Diagnosis, readings: readonly number[]): TwoFaults | null {
   if (fitRatio >= UNEXPLAINED_RATIO) return null
-  const singles = suspects.flatMap(({ members }) => members.map(({ fitted }) => fitted))
-  const firsts = singles
+  const singles = suspects
+    .flatMap(({ members }) => members.map(({ fitted }) => fitted))
     .filter(({ fault }) => fault.kind !== 'healthy')
-    .sort((a, b) => b.best.logLikelihood - a.best.logLikelihood)
+    .sort(byLikelihood)
+  const pairs = singles
     .slice(0, FIRSTS)
-  const pairs = firsts.flatMap(first => faults.filter(second => mayJoin(first.fault, second)).map(second => paired(first, second)))
-  const found = pairs.map(({ first, firstSize, second }) => ({
-    first,
-    firstSize,
-    fitted: fitFault(predictor, withFirst(first, firstSize, second), readings, ROUGH)
-  }))
-  const best = found.sort((a, b) => b.fitted.best.logLikelihood - a.fitted.best.logLikelihood)[0]
+    .flatMap(first => singles.filter(second => mayJoin(first.fault, second.fault)).map(second => joined(first, second.fault)))
+    .sort((a, b) => byLikelihood(a.fitted, b.fitted))
+    .slice(0, PAIRS)
+    .map(pair => settled(pair, TURNS, CLOSE))
+  const best = pairs.sort((a, b) => byLikelihood(a.fitted, b.fitted))[0]
   if (best === undefined) return null
-  const settled = turnAbout(predictor, best, readings)
-  return settled.fitRatio < UNEXPLAINED_RATIO ? null : settled
+  const found = goodness(predictor, best.fitted, readings)
+  return found < UNEXPLAINED_RATIO
+    ? null
+    : { faults: [best.first, best.second], sizes: [best.firstSize, best.fitted.best.size], fitRatio: found }
 
-  function turnAbout(over: Predictor, { first, fitted }: { readonly first: Fault; readonly fitted: FittedFault }, seen: readonly number[]) {
-    const second = faults.find(({ id }) => id === fitted.fault.id)!
-    const again = fitFault(over, withFirst(second, fitted.best.size, first), seen)
-    return {
-      faults: [first, second] as const,
-      sizes: [again.best.size, fitted.best.size] as const,
-      fitRatio: Math.max(goodness(over, again, seen), goodness(over, fitted, seen))
+  /** At the size that it has alone the first may leave the second no room: each is found anew beside the other. */
+  function joined({ fault: first, best: { size: firstSize } }: FittedFault, second: Fault): Pair {
+    return settled(
+      { first, firstSize, second, fitted: fitFault(predictor, withFirst(first, firstSize, second), readings, ROUGH) },
+      1,
+      ROUGH
+    )
+  }
+
+  /** The size of each in turn, with the other as it was last found. */
+  function settled(pair: Pair, turns: number, closeness: Closeness): Pair {
+    let now = pair
+    for (let turn = 0; turn < turns; turn++) {
+      const { first: second, second: first, fitted } = now
+      const firstSize = fitted.best.size
+      now = { first, firstSize, second, fitted: fitFault(predictor, withFirst(first, firstSize, second), readings, closeness) }
     }
+    return now
   }
 }
 
-function paired(first: FittedFault, second: Fault) {
-  return { first: first.fault, firstSize: first.best.size, second }
+interface Pair {
+  readonly first: Fault
+  readonly firstSize: number
+  readonly second: Fault
+  readonly fitted: FittedFault
+}
+
+function byLikelihood(a: FittedFault, b: FittedFault): number {
+  return b.best.logLikelihood - a.best.logLikelihood
 }
 
 /** Two faults of one place are one fault. */
 function mayJoin(first: Fault, second: Fault): boolean {
-  return second.kind !== 'healthy' && second.id !== first.id && !(second.at === first.at && second.kind !== 'misread')
+  return second.id !== first.id && second.at !== first.at
 }

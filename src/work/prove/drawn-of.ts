@@ -24,7 +24,8 @@ export function drawnOf(circuit: Circuit): Drawn {
       from,
       to,
       wire: wire === null ? null : silently(() => wireOf(wire)),
-      through: through.map(item => markedItem(item).what)
+      through: through.map(item => markedItem(item).what),
+      protects: through.some(item => markedItem(item).does === 'protects')
     })),
     loads: circuit.loads.map(load => ({ id: loadId(loadName(load)), name: loadName(load), from: load.from, to: load.to }))
   }

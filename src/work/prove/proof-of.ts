@@ -79,7 +79,7 @@ function toldBy(measured: Measured, points: readonly NamedPoint[]): Told {
   const next = gains(diagnosis.suspects.flatMap(({ members }) => members))
   if (readings.length === 0) return { faults, predictor, diagnosis: null, two: null, next, between: null }
   const between = suspect!.members.length < 2 ? undefined : gains(evenly(suspect!.members))[0]
-  return { faults, predictor, diagnosis, two: twoFaults(predictor, diagnosis, faults, values), next, between: between ?? null }
+  return { faults, predictor, diagnosis, two: twoFaults(predictor, diagnosis, values), next, between: between ?? null }
 }
 
 function turned(reading: TakenReading): TakenReading {

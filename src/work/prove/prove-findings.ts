@@ -1,10 +1,10 @@
-import type { Given } from '../../formula/given.ts'
-import { Given as GivenNumber } from '../../formula/given.ts'
+import { Given } from '../../formula/given.ts'
 import type { Finding } from '../../rules/finding.ts'
 import { faultLikely } from '../../rules/prove/fault-likely.ts'
 import { loopOpen } from '../../rules/prove/loop-open.ts'
 import { outOfBand } from '../../rules/prove/out-of-band.ts'
 import { asked } from '../../rules/rule.ts'
+import type { Suspect } from '../../trade/proof/diagnosis.ts'
 import { pointText } from '../../trade/proof/drawn.ts'
 import { UNEXPLAINED_RATIO } from '../../trade/proof/two-faults.ts'
 import type { Proof } from './proof-of.ts'
@@ -37,8 +37,14 @@ function loopFindings({ loops, readings }: Proof): readonly Finding[] {
 function readingFinding(reading: TakenReading, { low, high, ideal }: Proof['bands'][number]): Finding {
   const { takes, value, meter, path } = reading
   const assumedMeter: readonly Given[] =
-    meter.assumed === undefined ? [] : [new GivenNumber(meter.accuracyPercent, { assumed: meter.assumed, at: ['proof', 'meter', takes] })]
+    meter.assumed === undefined ? [] : [new Given(meter.accuracyPercent, { assumed: meter.assumed, at: ['proof', 'meter', takes] })]
   return asked(outOfBand, { takes, at: pointText(reading), value, low, high, hangsOn: [...ideal.hangsOn, ...assumedMeter], path })
+}
+
+/** The first of those that look the same, and how many more. */
+function nameOf({ members }: Suspect): string {
+  const [first, ...others] = members
+  return `${first!.fault.says}${others.length === 0 ? '' : ` or ${others.length} more that look the same`}`
 }
 
 function faultFinding({ diagnosis }: Proof): Finding {
@@ -50,7 +56,7 @@ function faultFinding({ diagnosis }: Proof): Finding {
     diagnosis: {
       healthyPercent: 100 * (healthy?.probabilityRatio ?? 0),
       likeliestPercent: 100 * (likeliest?.probabilityRatio ?? 0),
-      likeliest: likeliest?.members.map(({ fault }) => fault.says).join(' or ') ?? 'none',
+      likeliest: likeliest === undefined ? 'none' : nameOf(likeliest),
       unexplained: fitRatio < UNEXPLAINED_RATIO
     }
   })

@@ -2,7 +2,6 @@ import { plainOf } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { withWorking } from '../../formula/working.ts'
-import { inputOf, inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
 import { pointsOf, unjoined } from '../../job/reading-links.ts'
@@ -11,20 +10,22 @@ import { onCommandLine } from '../../quantity/diagnostic.ts'
 import { quoted } from '../../quantity/quoted.ts'
 import type { Answer, WorkingLine } from '../../report/answer.ts'
 import type { Locate } from '../../report/json.ts'
-import { noAnswer } from '../../rules/finding.ts'
+import { type Finding, noAnswer } from '../../rules/finding.ts'
 import { notJudged } from '../../rules/judge.ts'
-import { meterError, meterText, usualMeter } from '../../trade/proof/meter.ts'
+import { faultLikely } from '../../rules/prove/fault-likely.ts'
+import { asked } from '../../rules/rule.ts'
+import { meterError } from '../../trade/proof/meter.ts'
 import { probed } from '../../trade/proof/probe.ts'
 import { readReading, type TypedReading } from '../../trade/proof/read-reading.ts'
 import { outsideFaults } from '../job/outside-faults.ts'
-import { benchOf } from './bench-of.ts'
+import { proofInputs } from './proof-inputs.ts'
 import { type Proof, proofOf } from './proof-of.ts'
 import { proofFindings } from './prove-findings.ts'
 import { proofNotes } from './prove-notes.ts'
 import { proofResults } from './prove-results.ts'
 import { allowancesTable, expectedTable, faultsTable, loopsTable, nextTable, readingsTable } from './prove-tables.ts'
 
-export interface Asked {
+export interface WantedProof {
   readonly file: string
   readonly text: string
   /** Readings as they were typed, `left+ TO left-=26.4 V`. */
@@ -39,21 +40,21 @@ export interface ProvedJob {
 }
 
 /** Reads a job, and says what its circuit should show and what the readings taken say of it. */
-export function proveJob(asked: Asked): ProvedJob {
-  const read = readJob(asked.file, asked.text)
+export function proveJob(wanted: WantedProof): ProvedJob {
+  const read = readJob(wanted.file, wanted.text)
   const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
   const locate: Locate = path => (path[0] === '--reading' ? onCommandLine('--reading') : read.locate(path))
-  const answer = errors.length > 0 ? { ...BLANK, errors } : proved(read, asked)
+  const answer = errors.length > 0 ? { ...BLANK, errors } : proved(read, wanted)
   return { answer, locate }
 }
 
 const BLANK: Answer = { command: 'prove', title: '', inputs: {}, results: [], tables: {}, findings: [], cautions: [] }
 
-function proved(read: ReadJob, { typed, working }: Asked): Answer {
+function proved(read: ReadJob, { typed, working }: WantedProof): Answer {
   const { job } = read
   const { circuit } = job
-  const blank = { ...BLANK, title: job.job.title, inputs: jobInputs(read) }
-  if (circuit === null) return { ...blank, findings: [noCircuit()] }
+  if (circuit === null) return { ...BLANK, title: job.job.title, findings: [noCircuit()] }
+  const blank = { ...BLANK, title: job.job.title, inputs: proofInputs(job) }
   const readings = typed.map(text => ({ text, read: readReading(text, pointsOf(circuit)) }))
   const errors = readings.flatMap(({ text, read: one }) => typedFaults(text, one, circuit))
   if (errors.length > 0) return { ...blank, errors }
@@ -112,29 +113,8 @@ function unjoinedReading({ takes, ...points }: TypedReading, circuit: NonNullabl
   return unjoined(takes, points, circuit)
 }
 
-/** The quantities of the circuit and its readings, and what was taken for the bench. */
-function jobInputs({ job }: ReadJob): Answer['inputs'] {
-  const { leads, testCurrent } = benchOf(job)
-  const usual = [leads, testCurrent].filter(({ assumed }) => assumed !== undefined)
-  const given = Object.entries(inputsOf(job)).filter(([path]) => /^(circuit|proof|readings)\./.test(path))
-  const bench = usual.map(one => [one.at.join('.'), inputOf(one, one === leads ? 'ohm' : 'A')] as const)
-  const meters = TAKES.filter(takes => job.proof.meter[takes] === null).map(takes => [`proof.meter.${takes}`, meterInput(takes)] as const)
-  return Object.fromEntries([
-    ...given.map(([path, input]) => [path, { ...input, text: `${input.value} ${input.unit}`.trim() }] as const),
-    ...bench.map(([path, input]) => [path, { ...input, text: `${input.value} ${input.unit}` }] as const),
-    ...meters
-  ])
-}
-
-const TAKES = ['volts', 'amps', 'ohms'] as const
-
-function meterInput(takes: (typeof TAKES)[number]) {
-  const meter = usualMeter(takes)
-  const text = meterText(meter)
-  return { value: text, low: null, high: null, unit: '', assumed: meter.assumed ?? null, text }
-}
-
-function noCircuit() {
-  const judged = notJudged('circuit', 'draw every run from the source to the load and back')
-  return { ...judged, rule: 'prove/fault-likely', change: judged.change ?? '', source: 'arithmetic' }
+/** The rule that asks for readings asks for a circuit first. */
+function noCircuit(): Finding {
+  const { says, change = '' } = notJudged('circuit', 'draw every run from the source to the load and back')
+  return { ...asked(faultLikely, { diagnosis: null }), says, change }
 }

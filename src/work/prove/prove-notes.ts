@@ -1,12 +1,25 @@
+import { showNumber } from '../../quantity/show.ts'
+import { pointText } from '../../trade/proof/drawn.ts'
 import { PRIOR } from '../../trade/proof/fault-prior.ts'
+import type { ProbeGain } from '../../trade/proof/next-probe.ts'
+import { READING_UNIT } from '../../trade/proof/reading-unit.ts'
 import { unseenFaults } from '../../trade/proof/unseen-faults.ts'
 import type { Proof } from './proof-of.ts'
 import { probeText } from './prove-tables.ts'
 
 /** Sentences that belong to no rule: what cannot be told, what would tell it, what the figures rest on. */
 export function proofNotes(proof: Proof): readonly string[] {
-  if (proof.diagnosis === null) return [ORDER]
-  return [...alikeNote(proof), ...twoNote(proof), ...openFuseNote(proof), ...unseenNote(proof), PRIOR_NOTE]
+  if (proof.diagnosis === null) return [...idleNote(proof), ORDER]
+  return [...idleNote(proof), ...alikeNote(proof), ...twoNote(proof), ...openFuseNote(proof), ...unseenNote(proof), PRIOR_NOTE]
+}
+
+const LEAST_A = 1e-3
+
+/** A circuit that was not drawn to its end proves nothing. */
+function idleNote({ points, expected }: Proof): readonly string[] {
+  const idle = points.filter(({ takes }, i) => takes === 'amps' && Math.abs(expected[i]!.value) < LEAST_A)
+  if (idle.length === 0) return []
+  return [`as drawn no current flows ${idle.map(point => `from ${pointText(point)}`).join(', nor ')}: draw every run there and back`]
 }
 
 const ORDER =
@@ -25,9 +38,14 @@ function alikeNote({ diagnosis, between }: Proof): readonly string[] {
   const names = suspect!.members.map(({ fault }) => fault.says).join('; ')
   const tells =
     between !== null && between.gainBits >= LEAST_BITS
-      ? `${probeText(between)} would tell`
+      ? `${probeText(between)} would tell (${wouldShow(between)})`
       : `no test point of the table would tell: ${byEye(suspect!.members)}`
   return [`the readings given cannot tell these apart, so they count as one: ${names}; ${tells}`]
+}
+
+/** What each of them would show there. */
+function wouldShow({ point, wouldShow: shown }: ProbeGain): string {
+  return shown.map(({ fault, value }) => `${showNumber(value, 'reading')} ${READING_UNIT[point.takes]} if ${fault.says}`).join('; ')
 }
 
 function byEye(members: readonly { readonly fault: { readonly kind: string } }[]): string {
@@ -45,7 +63,7 @@ function twoNote({ two }: Proof): readonly string[] {
 
 /** A fuse seldom opens by itself. */
 function openFuseNote({ diagnosis }: Proof): readonly string[] {
-  const open = diagnosis!.suspects[0]!.members.some(({ fault }) => fault.kind === 'open' && fault.says.includes('('))
+  const open = diagnosis!.suspects[0]!.members.some(({ fault }) => fault.kind === 'open' && /\b(fuse|breaker)\b/i.test(fault.says))
   return open ? ['a fuse or breaker that is open may have opened for a short: measure the loads cold before it is closed again'] : []
 }
 

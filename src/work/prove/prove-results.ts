@@ -45,5 +45,5 @@ function diagnosisResults({ diagnosis }: Proof): readonly Result[] {
 }
 
 function nextResults({ next: [best] }: Proof): readonly Result[] {
-  return best === undefined ? [] : [resultOf('next', NEXT, probeText(best)), resultOf('next.gain', GAIN, best.gainBits)]
+  return best === undefined ? [] : [resultOf('next-probe', NEXT, probeText(best)), resultOf('next-probe.gain', GAIN, best.gainBits, 'bits')]
 }

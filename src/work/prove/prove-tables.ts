@@ -1,4 +1,5 @@
 import { ALLOWANCES } from '../../fitting/proof-allowance.ts'
+import { showNumber } from '../../quantity/show.ts'
 import type { Column, Table } from '../../report/answer.ts'
 import type { Finding } from '../../rules/finding.ts'
 import { pointText } from '../../trade/proof/drawn.ts'
@@ -90,14 +91,14 @@ export function faultsTable({ diagnosis }: Proof): Table {
         low: size?.low ?? null,
         high: size?.high ?? null,
         unit: fault.unit,
-        'size-name': fitted.best.name
+        'size-text': fitted.best.name ?? (size === null ? '' : `${showNumber(size.value, 'resistance')} ${fault.unit}`.trim())
       })
     )
   )
   const columns: readonly Column[] = [
     { key: 'suspect', name: '', unit: '' },
     { key: 'probability', name: 'likely', unit: '%', shown: 'percent' },
-    { ...own('size', 'size'), shown: 'resistance' },
+    { key: 'size-text', name: 'size', unit: '' },
     { ...LOW, shown: 'resistance' },
     { ...HIGH, shown: 'resistance' },
     WHAT
@@ -112,7 +113,7 @@ const MOST_FAULTS = 12
 export function nextTable({ next, points }: Proof): Table {
   const rows = next.map(({ point, gainBits }) => ({ ...placeOf(point), gain: gainBits, what: wordsFor(point, points) }))
   const columns: readonly Column[] = [
-    { key: 'gain', name: 'tells, bits', unit: '', shown: 'factor' },
+    { key: 'gain', name: 'tells, bits', unit: '', shown: 'bits' },
     { key: 'takes', name: 'take', unit: '' },
     AT,
     POWER,

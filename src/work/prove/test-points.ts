@@ -15,7 +15,7 @@ type Named = Probe & { readonly says: string }
 
 /** Every point at which the finished circuit is measured: power on first, then power off. */
 export function testPoints(job: Job, circuit: Circuit): readonly NamedPoint[] {
-  const named = [...liveVolts(circuit), ...liveAmps(circuit), ...coldOhms(circuit), ...groundTests(job, circuit)]
+  const named = [...liveVolts(circuit), ...liveAmps(circuit), ...coldOhms(circuit), ...feedOhms(circuit), ...groundTests(job, circuit)]
   return named
     .filter((one, i) => named.findIndex(other => samePlace(one, other)) === i)
     .map(one => ({ ...one, meter: benchMeter(job, one.takes) }))
@@ -67,6 +67,19 @@ function coldOhms({ loads }: Circuit): readonly Named[] {
     passingA: null,
     says: `${loadName(load)} cold, one lead off`
   }))
+}
+
+/** From each feed to the 0 V node: a short to ground shows here when its fuse is open. */
+function feedOhms({ source, loads }: Circuit): readonly Named[] {
+  return loads
+    .filter(({ to }) => to !== source.ground)
+    .map(({ from }) => ({
+      takes: 'ohms',
+      red: from,
+      black: source.ground,
+      passingA: null,
+      says: `${from} to ground through the circuit, source off`
+    }))
 }
 
 /** From each return to the 0 V node, a known current passed. */

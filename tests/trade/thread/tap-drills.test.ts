@@ -3,10 +3,11 @@ import { describe, expect, it } from 'vitest'
 import { DRILL_SETS } from '../../../src/trade/thread/drill.ts'
 import { drillsOf } from '../../../src/trade/thread/drill-sets.ts'
 import { metricThreads } from '../../../src/trade/thread/thread-list.ts'
+import { unifiedThreads } from '../../../src/trade/thread/unified-series.ts'
 import { resultsOf } from './known-thread.ts'
 
-describe.each(metricThreads())('$name', ({ name, majorMm, pitchMm }) => {
-  const { tapDrills, minor, internal, published } = resultsOf(name)
+describe.each([...metricThreads(), ...unifiedThreads()])('$name', ({ name, system, majorMm, pitchMm }) => {
+  const { tapDrills, minor, internal } = resultsOf(name)
 
   it('holds every drill from the basic minor diameter to half the height on 3/4 H', () => {
     const greatestMm = majorMm - 0.5 * 1.299038 * pitchMm
@@ -23,16 +24,18 @@ describe.each(metricThreads())('$name', ({ name, majorMm, pitchMm }) => {
     }
   })
 
-  it('is within from some drill down, and out above', () => {
-    const turns = tapDrills.filter((row, i) => row.within !== (tapDrills[i - 1]?.within ?? true))
-    expect(turns.length).toBeLessThanOrEqual(1)
-    for (const row of tapDrills) expect(row.within).toBe(row.diameterMm <= internal.minor.maxMm)
+  it('is within from some drill down, and out above; a unified limit may be rounded up from basic', () => {
+    const turns = tapDrills.filter((row, i) => i > 0 && row.within !== tapDrills[i - 1]!.within)
+    expect(turns.length).toBeLessThanOrEqual(system === 'metric' ? 1 : 2)
+    const { minMm, maxMm } = internal.minor
+    for (const row of tapDrills) expect(row.within).toBe(row.diameterMm >= minMm && row.diameterMm <= maxMm)
   })
+})
 
-  it('recommends one drill, within the limits', () => {
-    const recommended = tapDrills.filter(row => row.recommended)
-    expect(recommended.filter(({ set }) => set === 'metric')).toHaveLength(1)
-    expect(recommended[0]).toMatchObject({ diameterMm: published.diameterMm, within: true })
-    expect(published.drill?.diameterMm).toBe(published.diameterMm)
-  })
+it.each(metricThreads())('$name has one recommended drill of the metric set, within the limits', ({ name }) => {
+  const { tapDrills, published } = resultsOf(name)
+  const recommended = tapDrills.filter(row => row.recommended)
+  expect(recommended.filter(({ set }) => set === 'metric')).toHaveLength(1)
+  expect(recommended[0]).toMatchObject({ diameterMm: published.diameterMm, within: true })
+  expect(published.drill?.diameterMm).toBe(published.diameterMm)
 })

@@ -1,5 +1,5 @@
 import { showNumber } from '../../../quantity/show.ts'
-import { drillStepsMm } from '../../../trade/hole/drill-steps.ts'
+import { stepDrills } from '../../../trade/hole/step-drills.ts'
 import { drillMmOf } from '../drill-of.ts'
 import { inBoth, ofNumber, ofResult } from '../figure.ts'
 import { type HoleStepsOf, step } from '../step.ts'
@@ -9,12 +9,14 @@ export const drilling: HoleStepsOf = ({ place, hole, part, result }, { job }) =>
   const tip = ofResult(result('hole.tip-depth'), 'depth-down', 'depth at the tip')
   if (tip === null) return undefined
   const point = showNumber(hole.drill.point.value, 'plain')
-  const drills = drillStepsMm({ foundDiameterMm: hole.found.diameter.value, drillMm: drillMmOf(hole, part) })
+  const drillMm = drillMmOf(hole, part)
+  const steps = stepDrills({ foundDiameterMm: hole.found.diameter.low, drillMm, system: part.thread.system })
+  const drills = [...steps.map(({ drill }) => drill.diameterMm), drillMm]
   const most = showNumber(tip.value + job.tools['stop-error'].high, 'depth-down')
   return [
-    ...drills.map((drillMm, i) =>
+    ...drills.map((sizeMm, i) =>
       step('drill', place, `open the hole with this drill, point ${point}°, to the stop; out often for the chips`, {
-        figure: inBoth(ofNumber('drillMm', 'drill', drillMm), 'drill'),
+        figure: inBoth(ofNumber('drillMm', 'drill', sizeMm), 'drill'),
         caution:
           i === 0 ? 'square to the face; hold it back: an old hole pulls the drill in' : 'set the same stop on this drill before it turns'
       })

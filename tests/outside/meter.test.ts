@@ -1,0 +1,28 @@
+// table: accuracy of a meter as its maker prints it; the typical figures as they were noted
+import { describe, expect, it } from 'vitest'
+import { usualMeter } from '../../src/trade/proof/meter.ts'
+import { meterErrorV } from '../../src/trade/proof/meter-error.ts'
+
+// Source: an instrument maker's primer (read): a reading of 100.0 V with ± (1 % + 2 digits). Printed to 0.1 V.
+it.each([
+  ['meter-001 low', 98.8, -1],
+  ['meter-002 high', 101.2, 1]
+])('%s', (_, printedV, side) => {
+  const errorV = meterErrorV({ shownV: 100, accuracyPercent: 1, digitsCount: 2, resolutionV: 0.1 })
+  expect(Math.abs(100 + side * errorV - printedV)).toBeLessThanOrEqual(0.05)
+})
+
+// Sources: typical hand-meter and clamp sheets (memory). Ohms are noted as 1 to 2 digits, amps as 5 to 10 counts.
+describe('shipped data: what is taken of a meter nobody named', () => {
+  it.each([
+    ['meter-007 DC volts', 'volts', 0.5, 2, 2],
+    ['meter-008 ohms', 'ohms', 0.9, 1, 2],
+    ['meter-009 DC clamp', 'amps', 2, 5, 10]
+  ] as const)('%s', (_, takes, percent, leastDigits, mostDigits) => {
+    const meter = usualMeter(takes)
+    expect(meter.accuracyPercent).toBe(percent)
+    expect(meter.digitsCount).toBeGreaterThanOrEqual(leastDigits)
+    expect(meter.digitsCount).toBeLessThanOrEqual(mostDigits)
+    expect(meter.source?.label).toBe('memory')
+  })
+})

@@ -1,0 +1,55 @@
+// property: the size of a fault is found again from readings without error, and its band holds it
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { HEALTHY } from '../../../src/trade/proof/fault.ts'
+import { fitFault, sizeBand } from '../../../src/trade/proof/fit-fault.ts'
+import { predictorOf } from '../../../src/trade/proof/predictor.ts'
+import { faultNamed, TWO_POINTS, twoHeaters } from './invented.ts'
+
+const predictor = predictorOf(twoHeaters(), TWO_POINTS)
+
+describe.each([
+  'bad-ground@block to chassis',
+  'high-resistance@bus to tee',
+  'short@left',
+  'wrong-part@right, less resistance',
+  'bus-low@bus'
+])('%s', id => {
+  const fault = faultNamed(id)
+  it('is found again, whatever its size', () => {
+    if (fault.sizes.by !== 'range') throw new Error('no range')
+    const { low, high } = fault.sizes
+    fc.assert(
+      fc.property(fc.double({ min: 0.1, max: 0.9, noNaN: true }), share => {
+        const size = low * (high / low) ** share
+        const fitted = fitFault(predictor, fault, predictor.valuesOf(fault, size))
+        const band = sizeBand(fitted)!
+        expect(band.low).toBeLessThanOrEqual(size * 1.02)
+        expect(band.high).toBeGreaterThanOrEqual(size / 1.02)
+        expect(band.low).toBeLessThanOrEqual(band.value)
+        expect(band.high).toBeGreaterThanOrEqual(band.value)
+      }),
+      { numRuns: 8 }
+    )
+  })
+})
+
+it('the shares of all sizes tried make one', () => {
+  for (const id of ['bad-ground@block to chassis', 'wrong-wire@bus to tee', 'open@left']) {
+    const { sizes } = fitFault(predictor, faultNamed(id), predictor.valuesOf(HEALTHY, 0))
+    expect(sizes.reduce((sum, { logShare }) => sum + Math.exp(logShare), 0)).toBeCloseTo(1, 9)
+  }
+})
+
+it('the likelihood over all sizes is that of a fine and even grid', () => {
+  const fault = faultNamed('bad-ground@block to chassis')
+  if (fault.sizes.by !== 'range') throw new Error('no range')
+  const readings = predictor.valuesOf(fault, 0.08)
+  const fitted = fitFault(predictor, fault, readings)
+  const fine = fitFault(predictor, fault, readings, { coarseCount: 800, slopesCount: 20, tops: 0, around: false })
+  expect(Math.abs(fitted.logEvidence - fine.logEvidence)).toBeLessThan(0.1)
+})
+
+it('a fault without a size has no band', () => {
+  expect(sizeBand(fitFault(predictor, faultNamed('open@left'), predictor.valuesOf(HEALTHY, 0)))).toBeNull()
+})

@@ -1,0 +1,34 @@
+// example: a fault that draws too much is measured with its fuse open
+import { describe, expect, it } from 'vitest'
+import { plainOf } from '../../../src/formula/given.ts'
+import { behindFuse } from '../../../src/trade/proof/opening-fuse.ts'
+import { probed } from '../../../src/trade/proof/probe.ts'
+import { faultNamed, TWO_POINTS, twoHeaters } from './invented.ts'
+
+const { plain } = plainOf(twoHeaters())
+// The feed of the two heaters carries 12/(0.01 + 0.04 + 2.41 + 0.03) = 4.82 A by hand.
+const FEED = [{ id: 'feed', currentA: 4.82 }]
+const at = (takes: string, red: string) => TWO_POINTS.findIndex(point => point.takes === takes && point.red === red)
+
+function shown(id: string, size: number): readonly number[] {
+  return probed(behindFuse(faultNamed(id), FEED).changes(plain, size), TWO_POINTS)
+}
+
+describe('a dead short', () => {
+  const values = shown('short@left', 0.01)
+  it('leaves no current, and the whole voltage over the fuse', () => {
+    expect(values[at('amps', 'bus')]).toBeCloseTo(0, 6)
+    expect(values[TWO_POINTS.findIndex(({ red, black }) => red === 'bus' && black === 'tee')]).toBeCloseTo(12, 3)
+  })
+
+  it('shows in the ohms of the part', () => expect(values[at('ohms', 'left+')]).toBeLessThan(0.25))
+})
+
+it('a fault that draws little more leaves the fuse whole', () => {
+  expect(shown('wrong-part@left, less resistance', 0.7)[at('amps', 'bus')]).toBeGreaterThan(5)
+})
+
+it('without a fuse nothing opens', () => {
+  const fault = faultNamed('short@left')
+  expect(behindFuse(fault, [])).toBe(fault)
+})

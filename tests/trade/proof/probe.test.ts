@@ -1,0 +1,67 @@
+// table: what a meter shows in circuits worked by hand
+import { describe, expect, it } from 'vitest'
+import { plainOf } from '../../../src/formula/given.ts'
+import { joining, OVER_OHM, type Probe, probed } from '../../../src/trade/proof/probe.ts'
+import { twoHeaters } from './invented.ts'
+
+// Invented shared return, closed form: Vg = (V/Rs + I)/(1/Rg + 1/Rs) with Rs = 2.45: heater 5.546559 A, strap 0.210931 V.
+const SHARED = {
+  network: {
+    ground: 'battery-',
+    elements: [
+      { kind: 'source', id: 'source', from: 'battery-', to: 'bus', sourceV: 13.8, insideOhm: 0 },
+      { kind: 'resistor', id: 'feed', from: 'bus', to: 'heater+', resistanceOhm: 0.05 },
+      { kind: 'resistor', id: 'heater', from: 'heater+', to: 'engine', resistanceOhm: 2.4 },
+      { kind: 'resistor', id: 'strap', from: 'engine', to: 'battery-', resistanceOhm: 0.02 },
+      { kind: 'draw', id: 'other', from: 'bus', to: 'engine', drawA: 5 }
+    ]
+  },
+  leadsOhm: 0.2,
+  colds: [{ id: 'heater', coldFactor: 0.98 }]
+} as const
+
+const at = (takes: Probe['takes'], red: string, black: string, passingA: number | null = null): Probe => ({ takes, red, black, passingA })
+const shown = (probe: Probe) => probed(SHARED, [probe])[0]!
+
+describe('power on', () => {
+  it('volts from the red to the black lead, either way round', () => {
+    expect(shown(at('volts', 'engine', 'battery-'))).toBeCloseTo(0.210931174, 8)
+    expect(shown(at('volts', 'battery-', 'engine'))).toBeCloseTo(-0.210931174, 8)
+  })
+
+  it('amps through what joins the two points', () => {
+    expect(shown(at('amps', 'heater+', 'engine'))).toBeCloseTo(5.5465587, 6)
+    expect(shown(at('amps', 'engine', 'heater+'))).toBeCloseTo(-5.5465587, 6)
+    expect(shown(at('amps', 'battery-', 'bus'))).toBeCloseTo(10.5465587, 6)
+  })
+})
+
+describe('power off', () => {
+  it('ohms of a part by itself, cold, with the leads', () => {
+    expect(shown(at('ohms', 'heater+', 'engine'))).toBeCloseTo(2.4 * 0.98 + 0.2, 9)
+  })
+
+  it('ohms of the circuit between two points that no part joins, its source off', () => {
+    expect(shown(at('ohms', 'bus', 'battery-'))).toBeCloseTo(0.05 + 2.4 * 0.98 + 0.02 + 0.2, 9)
+  })
+
+  it('millivolts over a strap at a known current', () => {
+    expect(shown(at('volts', 'engine', 'battery-', 10))).toBeCloseTo(0.2, 9)
+  })
+
+  it('the whole way round counts, not the strap alone', () => {
+    const tested = plainOf(twoHeaters()).plain
+    // From tee to chassis: both branches with their heaters in parallel, then the strap: 1/(1/4.02 + 1/6.02) + 0.03 by hand; cold is as hot here.
+    expect(probed(tested, [at('volts', 'tee', 'chassis', 1)])[0]).toBeCloseTo(1 / (1 / 4.02 + 1 / 6.02) + 0.03, 9)
+  })
+
+  it('an open path shows no end, and no more than drives the test', () => {
+    expect(shown(at('ohms', 'bus', 'nowhere'))).toBe(OVER_OHM)
+    expect(shown(at('volts', 'engine', 'nowhere', 10))).toBe(12)
+  })
+})
+
+it('nothing joins points that no element does', () => {
+  expect(joining(SHARED.network, { red: 'bus', black: 'engine' }).map(({ id }) => id)).toEqual(['other'])
+  expect(joining(SHARED.network, { red: 'bus', black: 'battery-' }).map(({ id }) => id)).toEqual(['source'])
+})

@@ -1,0 +1,180 @@
+// example: from the file to the answer: findings with their place, tables, notes, faults of the input
+import { describe, expect, it } from 'vitest'
+import { documentOf } from '../../../src/report/json.ts'
+import { proveJob } from '../../../src/work/prove/prove-job.ts'
+import { BENCH, jobText } from './invented.ts'
+
+const prove = (text: string, ...typed: readonly string[]) => proveJob({ file: 'job.yaml', text, typed, working: false })
+
+interface Document {
+  readonly results: { readonly [id: string]: { readonly value: number | string; readonly unit: string } }
+  readonly tables: { readonly [name: string]: readonly { readonly [key: string]: unknown }[] }
+  readonly findings: readonly { readonly rule: string; readonly verdict: string; readonly says: string; readonly where: object }[]
+  readonly sources: object
+}
+
+function documentFor(text: string, ...typed: readonly string[]): Document {
+  const { answer, locate } = prove(text, ...typed)
+  return JSON.parse(JSON.stringify(documentOf(answer, locate)))
+}
+
+/** A bad joint of half an ohm in the return of the left heater, worked by the solver of the tests elsewhere. */
+const BAD_RETURN = `${BENCH}readings:
+  - { at: bus to chassis, volts: 27.34 V }
+  - { at: left+ to left-, volts: 25.96 V }
+  - { at: right+ to right-, volts: 27.02 V }
+  - { at: left+ to left-, amps: 2.15 A }
+`
+
+describe('without readings', () => {
+  const { results, tables, findings } = documentFor(jobText(BENCH))
+
+  it('what to expect, and where to begin', () => {
+    expect(Object.keys(tables)).toEqual(['expected', 'allowances', 'next'])
+    expect(Object.keys(results)).toEqual(['next-probe', 'next-probe.gain'])
+    expect(tables['expected']![0]).toMatchObject({
+      at: 'bus to chassis',
+      takes: 'volts',
+      power: 'on',
+      unit: 'V',
+      passing: null,
+      percent: 0.5
+    })
+  })
+
+  it('is not judged', () => {
+    expect(findings.map(({ rule, verdict }) => [rule, verdict])).toEqual([['prove/fault-likely', 'not-judged']])
+  })
+})
+
+describe('with readings of the job', () => {
+  const { results, tables, findings, sources } = documentFor(jobText(BAD_RETURN))
+
+  it('the reading out of its band fails, in its place', () => {
+    const failed = findings.filter(({ verdict }) => verdict === 'fail')
+    expect(failed.map(({ rule }) => rule)).toEqual(['prove/out-of-band'])
+    expect(failed[0]!.where).toMatchObject({ file: 'job.yaml', path: 'readings.1.volts', line: 27 })
+  })
+
+  it('the joints that the readings cannot tell apart count as one', () => {
+    expect(results['fault.alike']!.value).toBeGreaterThanOrEqual(1)
+    const first = tables['faults']!.filter(({ suspect }) => suspect === 1).map(({ fault }) => fault)
+    expect(first).toContain('high-resistance@left- to block')
+    expect(first).toContain('high-resistance@tee to left+')
+    expect(results['fault.probability']!.value).toBeGreaterThan(90)
+    expect(results['healthy']!.value).toBeLessThan(1)
+  })
+
+  it('and what would tell is named', () => {
+    const [note] = prove(jobText(BAD_RETURN)).answer.cautions
+    expect(note).toContain('cannot tell these apart')
+    expect(note).toMatch(/(left- to block|tee to left\+|left- to chassis).* would tell/)
+  })
+
+  it('probabilities of the table sum to a hundred', () => {
+    expect(tables['faults']!.reduce((sum, { own }) => sum + Number(own), 0)).toBeCloseTo(100, 6)
+    expect(tables['faults']!.reduce((sum, { prior }) => sum + Number(prior), 0)).toBeCloseTo(100, 6)
+  })
+
+  it('the size of the fault has a band with the true one in it', () => {
+    expect(tables['faults']![0]).toMatchObject({ unit: 'ohm' })
+    expect(Number(tables['faults']![0]!['low'])).toBeLessThan(0.5)
+    expect(Number(tables['faults']![0]!['high'])).toBeGreaterThan(0.4)
+  })
+
+  it('every source is named with its label', () => {
+    expect(sources).toMatchObject({ 'meter-accuracy': { label: 'read' }, 'wire-drum': { label: 'memory' } })
+  })
+
+  it('the prior is stated', () => {
+    expect(prove(jobText(BAD_RETURN)).answer.cautions.at(-1)).toMatch(/healthy 50 %.*no published source/)
+  })
+})
+
+describe('with readings typed', () => {
+  it('they come after those of the job, and are found by their option', () => {
+    const { findings, tables } = documentFor(jobText(BAD_RETURN), 'left- TO block=1.10 V')
+    expect(tables['readings']).toHaveLength(5)
+    expect(findings.find(({ says }) => says.includes('left- to block'))).toMatchObject({
+      verdict: 'fail',
+      where: { file: null, path: '--reading' }
+    })
+    expect(tables['faults']!.filter(({ suspect }) => suspect === 1).map(({ fault }) => fault)).toEqual(['high-resistance@left- to block'])
+  })
+
+  it.each([
+    ['left+ TO lef-=1 V', '"lef-"', 'left-'],
+    ['bus TO left+=1 A', 'nothing joins', undefined],
+    ['bus=1 V', 'no two points', undefined]
+  ])('%s is refused', (typed, found, near) => {
+    const [error] = prove(jobText(BENCH), typed).answer.errors ?? []
+    expect(error?.found).toContain(found)
+    expect(error?.near).toBe(near)
+    expect(error?.where).toMatchObject({ file: null, path: '--reading' })
+  })
+})
+
+describe('a loop of readings', () => {
+  const around = (rightV: string) =>
+    documentFor(
+      jobText(
+        `${BENCH}readings: [{ at: right+ to right-, volts: ${rightV} }, { at: tee to right+, volts: 29 mV }, { at: tee to block, volts: 27.06 V }, { at: right- to block, volts: 19.4 mV }]\n`
+      )
+    )
+
+  it('that closes passes', () => {
+    const { findings, tables } = around('27.01 V')
+    expect(findings.find(({ rule }) => rule === 'prove/loop-open')?.verdict).toBe('pass')
+    expect(tables['loops']).toHaveLength(1)
+  })
+
+  it('that does not is told first, and fails', () => {
+    expect(around('26.2 V').findings[0]).toMatchObject({ rule: 'prove/loop-open', verdict: 'fail' })
+  })
+})
+
+describe('a fuse that is open', () => {
+  const LIVE = ['bus TO chassis=27.4 V', 'panel TO tee=27.4 V', 'left+ TO left-=0.0 V', 'bus TO panel=0.00 A']
+
+  it('may have opened for a short: both are named, and the ohms that tell', () => {
+    const { tables } = documentFor(jobText(BENCH), ...LIVE)
+    const alike = tables['faults']!.filter(({ suspect }) => suspect === 1).map(({ fault }) => fault)
+    expect(alike).toEqual(expect.arrayContaining(['open@panel to tee', 'short@left', 'short@right', 'short-to-ground@left, left+']))
+    const { cautions } = prove(jobText(BENCH), ...LIVE).answer
+    expect(cautions.join('\n')).toContain('may have opened for a short')
+    expect(cautions[0]).toMatch(/ohms .* would tell/)
+  })
+
+  it('for which of them, the ohms tell', () => {
+    const { results } = documentFor(jobText(BENCH), ...LIVE, 'left+ TO left-=12.2 ohm', 'right+ TO right-=0.3 ohm')
+    expect(results['fault']!.value).toBe('short@right')
+  })
+})
+
+it('a job without a circuit is not judged, and says what is missing', () => {
+  const { answer } = prove(jobText('').replace(/circuit:.*/s, ''))
+  expect(answer.findings).toMatchObject([{ verdict: 'not-judged', change: 'give circuit' }])
+})
+
+it('a circuit without an answer is told in words', () => {
+  const stray = '    - { from: lamp+, to: lamp-, wire: { size: 1.5 mm2, length: 1 m } }\n  loads:'
+  const { answer } = prove(jobText(BENCH).replace('  loads:', stray))
+  expect(answer.findings).toMatchObject([{ rule: 'circuit/no-answer', verdict: 'fail' }])
+})
+
+it('a circuit that was not drawn to its end is told so', () => {
+  const { answer } = prove(jobText(BENCH).replace('from: block, to: chassis', 'from: block, to: nowhere'))
+  expect(answer.cautions[0]).toContain('as drawn no current flows from bus to panel')
+})
+
+it('a number outside a range is told at its place', () => {
+  const { answer } = prove(jobText(BENCH).replace('length: 4.6 m', 'length: 46000 m'))
+  expect(answer.errors?.[0]?.where).toMatchObject({ path: 'circuit.runs.1.wire.length' })
+})
+
+it('working shows the circuit solved and what the meter may be off', () => {
+  const { answer } = proveJob({ file: 'job.yaml', text: jobText(BENCH), typed: [], working: true })
+  const says = answer.working!.map(line => line.says)
+  expect(says).toContain('voltage at left+ against chassis')
+  expect(says).toContain('how far a reading of amps may be off')
+})
