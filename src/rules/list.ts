@@ -114,6 +114,7 @@ export interface CircuitSubject extends Pick<Circuit, 'groundPoints'> {
   readonly limit: Limit
   readonly walk: readonly WalkedFault[]
   readonly known: number
+  readonly silent: readonly string[]
   readonly marks: readonly string[]
   readonly labels: { readonly [mark: string]: string | null }
 }
