@@ -20,7 +20,7 @@ it('tells of the wire that is overloaded most, against what it carries', () => {
   const mild = walked({ fault: { kind: 'shorted', point: 'plus' }, overloads: [over(Number.POSITIVE_INFINITY, 25)] })
   const worst = walked({ fault: { kind: 'cranking', id: 'run strap' }, overloads: [over(Number.POSITIVE_INFINITY, 180)] })
   const { says } = asked(burns, { walk: [mild, worst], known: 1, silent: [] })
-  expect(says).toContain('run strap off while cranking: run thin carries 180 A, it is good for 20.0 A')
+  expect(says).toContain('run strap off while cranking: run thin carries 180 A, it is good for 20 A')
 })
 
 it('without any wire of known capacity is not judged', () => {

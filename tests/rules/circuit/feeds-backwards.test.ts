@@ -19,6 +19,6 @@ it.each([
 
 it('says which fault feeds which load, and with how much', () => {
   expect(asked(feedsBackwards, { walk: [walked({ backwards: [reversed] })] }).says).toBe(
-    'run strap open: load lamp is fed backwards with 6.00 V'
+    'run strap open: load lamp is fed backwards with 6 V'
   )
 })
