@@ -25,10 +25,14 @@ async function main(): Promise<number> {
   return 2
 }
 
-/** A reader that went away (`| head`) is no fault of ours. */
-stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error
+/** A reader that went away (`| head`) is no fault of ours; a full disk must not pass for a verdict. */
+stdout.on('error', ({ code, message }: NodeJS.ErrnoException) => {
+  if (code === 'EPIPE') return
+  stderr.write(`fettle: what was found could not be written: ${message}\n`)
+  process.exit(2)
 })
+/** Nobody is left to tell. */
+stderr.on('error', () => {})
 
 try {
   process.exitCode = await main()

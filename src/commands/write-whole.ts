@@ -1,31 +1,27 @@
-import { existsSync } from 'node:fs'
-import { rename, rm, writeFile } from 'node:fs/promises'
+import { lstat, realpath, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import { quoted } from '../quantity/quoted.ts'
-
-const REASONS: { readonly [code: string]: string } = {
-  ENOENT: 'a folder that is not there',
-  EACCES: 'a place that may not be written',
-  EROFS: 'a place that may not be written',
-  EISDIR: 'a folder',
-  ENOSPC: 'a full disk',
-  ENOTDIR: 'a file where a folder should be'
-}
+import { systemReason } from './system-reason.ts'
 
 /** Writes a file whole or not at all; never over another unless told to. What stopped it comes back as a fault. */
 export async function writeWhole(file: string, text: string, { over }: { readonly over: boolean }): Promise<Diagnostic | undefined> {
-  const where = onCommandLine('--output')
-  if (!over && existsSync(file))
-    return { found: `${quoted(file)}, which is there already`, accepted: 'a new name, or --force as well', where }
-  const beside = `${file}.${process.pid}.part`
+  const refused = (found: string, accepted: string) => ({ found: `${quoted(file)}${found}`, accepted, where: onCommandLine('--output') })
+  const there = await stat(file)
+    .catch(() => lstat(file))
+    .catch(() => undefined)
+  if (there !== undefined && !there.isFile()) return refused(': a folder, a device or a broken link', 'a file')
+  if (there !== undefined && !over) return refused(', which is there already', 'a new name, or --force as well')
+  // A link stays a link: what it leads to is written.
+  const target = await realpath(file).catch(() => file)
+  const beside = `${target}.${process.pid}.part`
   try {
     await writeFile(beside, text)
-    await rename(beside, file)
+    await rename(beside, target)
     return undefined
   } catch (error) {
     await rm(beside, { force: true }).catch(() => {})
-    const reason = REASONS[(error as NodeJS.ErrnoException).code ?? '']
+    const reason = systemReason(error)
     if (reason === undefined) throw error
-    return { found: `${quoted(file)}: ${reason}`, accepted: 'a file that can be written', where }
+    return refused(`: ${reason}`, 'a file that can be written')
   }
 }

@@ -1,6 +1,7 @@
 import { noise } from './climb.ts'
 import { type Given, type Plain, plainOf, type Slot } from './given.ts'
 import { type Leaf, leavesOf } from './leaves.ts'
+import { NoAnswer } from './no-answer.ts'
 import { OutsideRange } from './outside-range.ts'
 import { silently } from './working.ts'
 
@@ -45,7 +46,9 @@ export function evaluatorOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Eva
 }
 
 function numberAt(results: unknown, { path }: Leaf): number {
-  const value = path.reduce<unknown>((node, key) => (node as Record<string, unknown>)[key], results)
+  const value = path.reduce<unknown>((node, key) => (node as Record<string, unknown> | null)?.[key], results)
+  if (value === undefined || value === null)
+    throw new NoAnswer('a result there is at the numbers given is not there at an end of their bounds', 'narrower bounds')
   // NaN loses every comparison, so a NaN corner would pass unseen.
   if (typeof value !== 'number' || Number.isNaN(value)) throw new Error(`a calculation gave no number for ${path.join('.')}`)
   return value

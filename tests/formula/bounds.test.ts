@@ -3,6 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { boundsOf } from '../../src/formula/bounds.ts'
 import { Given } from '../../src/formula/given.ts'
+import { NoAnswer } from '../../src/formula/no-answer.ts'
 
 const pm = (value: number, off: number) => new Given(value, { low: value - off, high: value + off })
 
@@ -28,6 +29,11 @@ describe('bounds', () => {
     const { powerW } = boundsOf({ load }, ({ load }) => ({ powerW: (12 / (2 + load)) ** 2 * load }))
     expect(powerW.high).toBeCloseTo(18, 9) // U²/(4R) = 144/8
     expect(powerW.turned).toEqual([load])
+  })
+
+  it('a result that is gone at an end of the bounds is told, not stumbled over', () => {
+    const shortens = ({ runM }: { runM: number }) => ({ short: runM < 1 ? null : { faultA: 1 / runM } })
+    expect(() => boundsOf({ runM: pm(2, 1.5) }, shortens)).toThrow(NoAnswer)
   })
 
   it('a product through nought reaches its far corner', () => {
