@@ -22,7 +22,7 @@ export const run: Run = async (typed, shell) => {
 async function judgedFile(file: string): Promise<JobAnswer> {
   const read = await readJobFile(file)
   if ('text' in read) return judgeJob(file, read.text)
-  return { file, title: '', verdict: null, inputs: {}, results: [], findings: [], errors: [read.error] }
+  return { file, title: '', verdict: null, inputs: {}, results: [], findings: [], cautions: [], errors: [read.error] }
 }
 
 async function printed(answer: JobsAnswer, shell: Shell): Promise<void> {

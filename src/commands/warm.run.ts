@@ -34,7 +34,7 @@ export const run: Run = quickSum(description, { material: (text: string) => read
     results: WARM_RESULTS,
     more: () => [...(typeof still === 'object' ? [resultOf('steady.still', STILL, still)] : []), ...specificHeat(words.material)],
     tables: r => ({ 'warm-up': warmUpTable(words, tree, r) }),
-    findings: ({ holdMarginK }) => (holdMarginK === null ? [] : [asked(neverReaches, { hold: { holdMarginK } })]),
+    findings: ({ holdMarginK }) => (holdMarginK === null ? [] : [asked(neverReaches, { hold: { holdMarginK, cutMarginK: null } })]),
     cautions: r => [...cautionsOf(air.film, r), ...(still === 'too hot' ? [TOO_HOT] : [])]
   })
 })

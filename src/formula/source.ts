@@ -117,6 +117,7 @@ const TITLES = {
   'callister-b': ['Callister, Fundamentals of Materials Science and Engineering, appendix B', 'memory'],
   'aluminium-heat': ['specific heat of aluminium, alloy not named', 'memory'],
   'weight-and-balance': ['mass and moment, FAA airframe and weight-and-balance handbooks', 'read-secondary'],
+  'adverse-loading': ['FAA AC 43.13-1B chapter 10, adverse-loaded centre of gravity checks', 'memory'],
   'ac-43.13-1b-10-2': ['FAA AC 43.13-1B par. 10-2c, negligible weight change', 'read-secondary'],
   'ac-11-9-currents': ['FAA AC 43.13-1B table 11-9, currents of aircraft wire in bundles', 'read-secondary'],
   'ac-11-9-unseen': ['FAA AC 43.13-1B table 11-9, the 150 °C column', 'memory'],

@@ -1,14 +1,15 @@
 import { quoted } from '../quantity/quoted.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
 import { loadName, markedItem } from './circuit-names.ts'
-import { type Found, knownName, oneOf, twice } from './link.ts'
+import { oneOf, twice } from './link.ts'
 import type { Job } from './read-job.ts'
+import { type LinkFault, unknownName } from './unknown-name.ts'
 
 type Circuit = NonNullable<Job['circuit']>
 type JobLoad = Circuit['loads'][number]
 type JobRun = Circuit['runs'][number]
 
-export function circuitLinks(job: Job): readonly Found[] {
+export function circuitLinks(job: Job): readonly LinkFault[] {
   const { circuit } = job
   if (circuit === null) return []
   const { loads, runs, cranking, labels, path } = circuit
@@ -23,7 +24,7 @@ export function circuitLinks(job: Job): readonly Found[] {
     ),
     ...twice(marks, 'part'),
     ...Object.keys(labels).flatMap(mark =>
-      knownName(
+      unknownName(
         mark,
         items.map(({ mark: known }) => known),
         'switch, fuse or breaker',
@@ -32,11 +33,11 @@ export function circuitLinks(job: Job): readonly Found[] {
     ),
     ...(cranking === null
       ? []
-      : knownName(cranking.at, [...new Set(runs.flatMap(({ from, to }) => [from, to]))], 'point', [...cranking.path, 'at']))
+      : unknownName(cranking.at, [...new Set(runs.flatMap(({ from, to }) => [from, to]))], 'point', [...cranking.path, 'at']))
   ]
 }
 
-function loadLinks({ holes, parts }: Job, load: JobLoad): readonly Found[] {
+function loadLinks({ holes, parts }: Job, load: JobLoad): readonly LinkFault[] {
   const { heater, load: other, path, current, power, resistance, voltage } = load
   const either = oneOf({ heater, load: other }, path)
   if (either.length > 0) return either
@@ -52,8 +53,8 @@ function loadLinks({ holes, parts }: Job, load: JobLoad): readonly Found[] {
   return heaterLinks({ holes, parts }, heater, [...path, 'heater'])
 }
 
-function heaterLinks({ holes, parts }: Pick<Job, 'holes' | 'parts'>, heater: string, at: Found['path']): readonly Found[] {
-  if (!Object.hasOwn(holes, heater)) return knownName(heater, Object.keys(holes), 'hole', at)
+function heaterLinks({ holes, parts }: Pick<Job, 'holes' | 'parts'>, heater: string, at: LinkFault['path']): readonly LinkFault[] {
+  if (!Object.hasOwn(holes, heater)) return unknownName(heater, Object.keys(holes), 'hole', at)
   const part = Object.hasOwn(parts, holes[heater]!.takes) ? parts[holes[heater]!.takes] : undefined
   if (part === undefined || part.rated !== null) return []
   return [
@@ -65,7 +66,7 @@ function heaterLinks({ holes, parts }: Pick<Job, 'holes' | 'parts'>, heater: str
   ]
 }
 
-function runLinks({ wire, bond, through, path }: JobRun): readonly Found[] {
+function runLinks({ wire, bond, through, path }: JobRun): readonly LinkFault[] {
   const items = through.flatMap(({ what, fuse, breaker, switch: switched, thermostat, path: at }) =>
     oneOf({ what, fuse, breaker, switch: switched, thermostat }, at)
   )
@@ -77,7 +78,7 @@ function runLinks({ wire, bond, through, path }: JobRun): readonly Found[] {
 }
 
 /** Loads of the circuit are counted by themselves: one of the same name would be counted twice. */
-export function supplyLinks({ circuit, supply }: Job): readonly Found[] {
+export function supplyLinks({ circuit, supply }: Job): readonly LinkFault[] {
   if (supply === null) return []
   const wired = (circuit?.loads ?? []).map(load => [loadName(load), load.path] as const)
   return twice([...wired, ...supply.loads.map(load => [load.load, load.path] as const)], 'load')

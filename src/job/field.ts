@@ -24,7 +24,7 @@ export type QuantityField = About & Partial<Default> & { readonly is: 'quantity'
 export type SpanField = About & { readonly is: 'span'; readonly kind: Kind }
 export type ChoiceField = About & { readonly is: 'choice'; readonly of: readonly string[]; readonly default?: string }
 export type TextField = About & { readonly is: 'text' }
-export type WordField = About & { readonly is: 'word'; readonly read: (text: string) => Outcome<unknown> }
+export type WordField = About & { readonly is: 'word'; readonly read: (text: string, at: Path) => Outcome<unknown> }
 export type MapField = About & { readonly is: 'map'; readonly of: Fields; readonly optional?: true }
 export type NamedField = About & { readonly is: 'named'; readonly of: Field }
 export type ListField = About & { readonly is: 'list'; readonly of: Field }
@@ -49,7 +49,7 @@ export type Read<F extends Field> = F extends QuantityField
       : F extends TextField
         ? Sure<F, string>
         : F extends WordField
-          ? Sure<F, F['read'] extends (text: string) => Outcome<infer T> ? T : never>
+          ? Sure<F, F['read'] extends (text: string, at: Path) => Outcome<infer T> ? T : never>
           : F extends MapField
             ? F extends { readonly optional: true }
               ? ReadMap<F['of']> | null
@@ -84,7 +84,11 @@ export function text<const E extends More = Record<never, never>>(says: string, 
   return { is: 'text', says, ...(extra as NoInfer<E>) } as const
 }
 /** A word that a trade room reads: a thread, a drill, a wire. */
-export function word<T, const E extends More = Record<never, never>>(read: (text: string) => Outcome<T>, says: string, extra?: E) {
+export function word<T, const E extends More = Record<never, never>>(
+  read: (text: string, at: Path) => Outcome<T>,
+  says: string,
+  extra?: E
+) {
   return { is: 'word', read, says, ...(extra as NoInfer<E>) } as const
 }
 export function map<const O extends Fields, const E extends More & { readonly optional?: true } = Record<never, never>>(

@@ -1,9 +1,10 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { quoted } from '../quantity/quoted.ts'
 import { circuitLinks, supplyLinks } from './circuit-links.ts'
-import { type Found, knownName } from './link.ts'
+import { heatLinks } from './heat-links.ts'
 import type { Job, ReadJob } from './read-job.ts'
 import { readingLinks } from './reading-links.ts'
+import { type LinkFault, unknownName } from './unknown-name.ts'
 
 /** What no field can see alone: names that point at nothing, values that only fit together. */
 export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): readonly Diagnostic[] {
@@ -12,14 +13,15 @@ export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): r
     ...circuitLinks(job),
     ...supplyLinks(job),
     ...readingLinks(job),
-    ...tapOrder(job)
+    ...tapOrder(job),
+    ...heatLinks(job)
   ]
   return found.map(({ path, ...fault }) => ({ ...fault, where: locate(path) }))
 }
 
-function holeLinks({ parts }: Job, { takes, found, path }: Job['holes'][string]): readonly Found[] {
+function holeLinks({ parts }: Job, { takes, found, path }: Job['holes'][string]): readonly LinkFault[] {
   return [
-    ...knownName(takes, Object.keys(parts), 'part', [...path, 'takes']),
+    ...unknownName(takes, Object.keys(parts), 'part', [...path, 'takes']),
     ...(found.bottom === 'radius' && found['bottom-radius'] === null
       ? [{ found: 'bottom: radius without its fillet', accepted: 'bottom-radius, as 1 mm', path: [...path, 'found', 'bottom'] }]
       : [])
@@ -27,7 +29,7 @@ function holeLinks({ parts }: Job, { takes, found, path }: Job['holes'][string])
 }
 
 /** Each tap cuts deeper than the one before it. */
-function tapOrder({ tools: { taps } }: Job): readonly Found[] {
+function tapOrder({ tools: { taps } }: Job): readonly LinkFault[] {
   return taps.flatMap(({ name, chamfer, path }, i) => {
     const before = taps[i - 1]
     if (taps.findIndex(tap => tap.name === name) < i)

@@ -14,7 +14,7 @@ export function readScalar(field: ScalarField, text: string, at: Path): Outcome<
     case 'choice':
       return field.of.includes(text) ? good(text) : bad(quoted(text), field.of.join(', '), nearest(text, field.of))
     case 'word':
-      return field.read(text)
+      return field.read(text, at)
     case 'span':
       return parseSpan(field.kind, text)
     case 'quantity': {

@@ -7,8 +7,8 @@ export type StarterKind = (typeof STARTER_KINDS)[number]
 /** What a plain part or an unwired one has no use for. */
 const LEFT_OUT: { readonly [K in StarterKind]: readonly string[] } = {
   heater: [],
-  sensor: ['rated', 'least-power', 'circuit', 'proof', 'readings'],
-  plug: ['rated', 'least-power', 'circuit', 'proof', 'readings']
+  sensor: ['rated', 'least-power', 'circuit', 'proof', 'readings', 'warm'],
+  plug: ['rated', 'least-power', 'circuit', 'proof', 'readings', 'warm']
 }
 /** The names a starter gives to what the file names itself. */
 const NAMES: { readonly [key: string]: string } = { parts: 'part', holes: 'left', output: 'idle', labels: 'S4' }

@@ -17,6 +17,8 @@ export interface JobAnswer {
   readonly inputs: { readonly [path: string]: Omit<AnswerInput, 'text'> }
   readonly results: readonly Result[]
   readonly findings: readonly PlacedFinding[]
+  /** Sentences that belong to no rule. */
+  readonly cautions: readonly string[]
   readonly errors: readonly Diagnostic[]
 }
 

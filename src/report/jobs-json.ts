@@ -11,7 +11,7 @@ export function jobsDocument({ command, jobs }: JobsAnswer): object {
     results: jobs.flatMap(job => job.results),
     tables: {},
     findings: jobs.flatMap(job => job.findings),
-    cautions: []
+    cautions: [...new Set(jobs.flatMap(job => job.cautions))]
   }
   return {
     ...documentOf(answer),
@@ -22,12 +22,13 @@ export function jobsDocument({ command, jobs }: JobsAnswer): object {
   }
 }
 
-function jobJson({ file, verdict, inputs, results, errors }: JobAnswer): object {
+function jobJson({ file, verdict, inputs, results, cautions, errors }: JobAnswer): object {
   return {
     file,
     verdict,
     inputs,
     results: Object.fromEntries(results.map(result => [result.id, resultJson(result)])),
+    cautions,
     errors: errors.map(errorJson)
   }
 }

@@ -25,7 +25,8 @@ function jobText(job: JobAnswer, width: number, ink: ChalkInstance): string {
         { width, ink }
       )
     ),
-    ...assumedText(job.inputs, width)
+    ...assumedText(job.inputs, width),
+    ...job.cautions.map(caution => wrapAnsi(`${ink.yellow('note')}  ${caution}`, width))
   ].join('\n')
 }
 

@@ -28,6 +28,7 @@ import { outsideBand } from './joint/outside-band.ts'
 import { partStrips } from './joint/part-strips.ts'
 import type { Lack, Limit } from './judge.ts'
 import { missing } from './label/missing.ts'
+import { change } from './mass/change.ts'
 import { outsideLimits } from './mass/outside-limits.ts'
 import { farEndShort } from './protect/far-end-short.ts'
 import { inrush } from './protect/inrush.ts'
@@ -50,7 +51,10 @@ import { underRated } from './switch/under-rated.ts'
 import { tapered } from './thread/tapered.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
+import { needsThermostat } from './warm/needs-thermostat.ts'
 import { neverReaches } from './warm/never-reaches.ts'
+import { tooHot } from './warm/too-hot.ts'
+import { tooSlow } from './warm/too-slow.ts'
 import { overAmpacity } from './wire/over-ampacity.ts'
 import { shortCircuit } from './wire/short-circuit.ts'
 import { tooSmall } from './wire/too-small.ts'
@@ -118,6 +122,16 @@ export interface CircuitSubject extends Pick<Circuit, 'groundPoints'> {
   readonly marks: readonly string[]
   readonly labels: { readonly [mark: string]: string | null }
 }
+type SubjectOf<R> = R extends Rule<infer Subject> ? Subject : never
+
+/** What the rules of a warm-up are asked about. */
+export type WarmSubject = SubjectOf<typeof neverReaches> &
+  SubjectOf<typeof tooSlow> &
+  SubjectOf<typeof tooHot> &
+  SubjectOf<typeof needsThermostat>
+
+export type AirSubject = SubjectOf<typeof surfaceWet>
+export type MassSubject = SubjectOf<typeof outsideLimits> & SubjectOf<typeof change>
 
 export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   oldHoleTooLarge,
@@ -151,8 +165,14 @@ export const CIRCUIT_RULES: readonly Rule<CircuitSubject>[] = [shift, feedsBackw
 /** Asked of every joint to a ground. */
 const BOND_RULES = [magnesium]
 
+export const WARM_RULES: readonly Rule<WarmSubject>[] = [neverReaches, tooSlow, tooHot, needsThermostat]
+
+export const AIR_RULES: readonly Rule<AirSubject>[] = [surfaceWet]
+
+export const MASS_RULES: readonly Rule<MassSubject>[] = [outsideLimits, change]
+
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
-const QUICK_RULES = [brokenThrough, noDrillFits, stackTooThick, connectorMisclocked, tapered, surfaceWet, neverReaches, outsideLimits]
+const QUICK_RULES = [brokenThrough, noDrillFits, stackTooThick, connectorMisclocked, tapered]
 
 /** What the rules of a wire are asked about. */
 const WIRE_RULES = [overAmpacity, tooSmall, shortCircuit]
@@ -174,6 +194,9 @@ export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...HEATER_RULES,
   ...CIRCUIT_RULES,
   ...BOND_RULES,
+  ...WARM_RULES,
+  ...AIR_RULES,
+  ...MASS_RULES,
   ...QUICK_RULES,
   ...WIRE_RULES,
   ...PROTECT_RULES,

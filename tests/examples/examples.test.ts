@@ -11,11 +11,14 @@ const judged = (folder: string, name: string) => judgeJob(`${folder}/${name}.yam
 
 /** What each bad job is there to fail: one rule, or a rule with the one that follows from it. */
 const REASON: { readonly [name: string]: readonly string[] } = {
+  'centre-too-far-forward': ['mass/outside-limits'],
   'floor-too-thin': ['hole/metal-below-thin'],
   'jams-in-run-out': ['seat/jams-in-run-out'],
   'strips-the-casting': ['joint/casting-strips', 'joint/outside-band'],
   'tap-meets-the-point': ['hole/tap-centre-meets-point'],
+  'too-hot-standing-still': ['warm/too-hot'],
   'too-much-drop': ['drop/too-much'],
+  'wet-metal': ['dew/surface-wet'],
   'wrench-too-large': ['torque/outside-wrench-range']
 }
 

@@ -3,11 +3,14 @@ import { choice, map, named, quantity, text } from '../field.ts'
 import { ASK_FIRST } from './ask-first.ts'
 import { CIRCUIT } from './circuit.ts'
 import { HOLE } from './hole.ts'
+import { MASS } from './mass.ts'
 import { PART } from './part.ts'
 import { PROOF, READINGS } from './proof.ts'
 import { RECORD } from './record.ts'
 import { SUPPLY } from './supply.ts'
+import { SURROUNDINGS } from './surroundings.ts'
 import { TOOLS } from './tools.ts'
+import { WARM } from './warm.ts'
 
 const reason = text('why this limit instead of that of the practice', { required: true, example: "maker's letter 14" })
 
@@ -45,6 +48,9 @@ export const JOB = map('one whole fitting', {
   holes: named('holes to be opened', HOLE),
   circuit: CIRCUIT,
   supply: SUPPLY,
+  surroundings: SURROUNDINGS,
+  warm: WARM,
+  mass: MASS,
   proof: PROOF,
   readings: READINGS,
   record: RECORD

@@ -1,12 +1,18 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { holdMarginK as facts } from '../../trade/heat/heating.ts'
+import { cutMarginK as cut, holdMarginK as facts } from '../../trade/heat/heating.ts'
 import { atLeast, figure } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import type { Rule } from '../rule.ts'
 
+interface Hold {
+  readonly holdMarginK: Bounded
+  /** How far above the target a thermostat takes the power off, where there is one. */
+  readonly cutMarginK: Bounded | null
+}
+
 /** Whether the block settles above its target. What settles just there reaches it in the end, that is never. */
-export const neverReaches: Rule<{ readonly hold: Missing | { readonly holdMarginK: Bounded } }> = {
+export const neverReaches: Rule<{ readonly hold: Missing | Hold }> = {
   id: 'warm/never-reaches',
   question: 'does the metal settle above its target, with all against it?',
   why: 'Below that the heater runs for ever and the metal stays wet, frosted or stiff with cold.',
@@ -14,12 +20,15 @@ export const neverReaches: Rule<{ readonly hold: Missing | { readonly holdMargin
   source: SOURCES['heat-balance'],
   judge: ({ hold }) => {
     if (isMissing(hold)) return notJudgedFor(hold)
-    const { value, low, high } = hold.holdMarginK
+    const { holdMarginK, cutMarginK } = hold
+    if (cutMarginK !== null && cutMarginK.low <= 0)
+      return atLeast(cut, cutMarginK, { value: 0 }, 'the thermostat opens before the target is reached')
+    const { value, low, high } = holdMarginK
     const end = low === high ? '' : ' at the worst end'
     const gap = figure(Math.abs(low), facts)
     const says =
       low > 0 ? `it settles ${gap} above the target${end}` : `the target is ${word(value)} reached: it settles ${gap} below it${end}`
-    return atLeast(facts, hold.holdMarginK, { value: 0 }, says)
+    return atLeast(facts, holdMarginK, { value: 0 }, says)
   }
 }
 

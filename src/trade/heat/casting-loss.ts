@@ -33,7 +33,15 @@ function filmsWhenSteady(x: Plain<CastingLoss>, powerW: number) {
 
 /** All that takes heat away as one conductance to one temperature, with the films as they are when it has settled. */
 export function outOf(x: Plain<CastingLoss>, powerW: number) {
-  const { filmWPerM2K, radiationWPerM2K, wholeWPerM2K } = filmsWhenSteady(x, powerW)
+  return together(x, filmsWhenSteady(x, powerW))
+}
+
+/** The same with the films at a surface temperature. */
+export function outAt(x: Plain<CastingLoss>, surfaceC: number) {
+  return together(x, filmsAt(x, surfaceC))
+}
+
+function together(x: Plain<CastingLoss>, { filmWPerM2K, radiationWPerM2K, wholeWPerM2K }: ReturnType<typeof filmsAt>) {
   const { machineWPerK, machineC } = machineOf(x)
   const lossWPerK = heating.lossWPerK({ filmWPerM2K: wholeWPerM2K, areaM2: x.areaM2 })
   return {

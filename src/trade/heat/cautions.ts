@@ -22,3 +22,7 @@ export const SLOW_AIR = 'the air moves so slowly that its own rise matters besid
 export const BULB_BELOW_FREEZING = 'the wet bulb is at or below 0 °C: it is taken as iced'
 
 export const MAKER = "the maker's instructions, local codes and licensed practice come before this"
+
+export const FLAT_JOINT = 'figures of joints are for flat faces pressed together: none was found for a thread in a hole'
+
+export const BODY_LEFT_OUT = 'a heat test goes before the body of its own: how much hotter the heated part gets is not told'

@@ -12,13 +12,15 @@ export interface Warmed {
   readonly buoyancyRatio: number | null
   /** The metal at the start above the higher of dew and frost point, where that is known. */
   readonly startMarginK: number | null
+  /** Neither radiation nor the machine behind it is reckoned with. */
+  readonly airAlone?: boolean
 }
 
-/** What has to be said beside a warm-up of one node. */
-export function warmCautions({ filmBy, biotRatio, buoyancyRatio, startMarginK }: Warmed): readonly string[] {
+/** What has to be said beside a warm-up. */
+export function warmCautions({ filmBy, biotRatio, buoyancyRatio, startMarginK, airAlone = true }: Warmed): readonly string[] {
   return [
     cautions.ICING,
-    cautions.NO_RADIATION,
+    ...(airAlone ? [cautions.NO_RADIATION] : []),
     ...(filmBy === 'value' ? [] : [cautions.CORRELATION_SPREAD]),
     ...(biotRatio !== null && biotRatio >= MUCH_BIOT ? [cautions.ONE_TEMPERATURE] : []),
     ...(buoyancyRatio !== null && buoyancyRatio > MUCH_BUOYANCY && !filmBy.startsWith('mixed') ? [cautions.SLOW_AIR] : []),

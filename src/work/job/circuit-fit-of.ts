@@ -88,10 +88,11 @@ function itemOhm({ resistance, style, rating }: JobItem): Given {
   })
 }
 
-function wirePart({ job }: Job, { altitude }: JobCircuit, wire: NonNullable<JobRun['wire']>): RunPart {
+function wirePart({ job, surroundings }: Job, { altitude: own }: JobCircuit, wire: NonNullable<JobRun['wire']>): RunPart {
   const { size, length: lengthM, conductor, temperature: conductorC, ambient, insulation, bundle } = wire
   const found = conductorOf({ size, kind: conductor ?? usualKind(size) })
   if (!found.ok) throw new Error('a job with a conductor that is not made came to be judged')
+  const altitude = own.assumed === undefined || surroundings === null ? own : surroundings.altitude
   const lies =
     insulation === null || ambient === null
       ? null

@@ -1,17 +1,18 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
-import type { Path } from '../../job/field.ts'
 import { inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { noAnswer, worstOf } from '../../rules/finding.ts'
+import { heatThings } from './heat-things.ts'
+import type { FedLoads } from './heaters-of.ts'
 import { circuitJudged, judgeCircuit } from './judge-circuit.ts'
 import { judgeHole } from './judge-hole.ts'
+import { judgeMass } from './judge-mass.ts'
 import { judgeSupply } from './judge-supply.ts'
-import type { JudgedThing } from './judged-thing.ts'
 import { outsideFaults } from './outside-faults.ts'
-import type { Placed } from './placed.ts'
+import { type Placed, placed } from './placed.ts'
 
 /** Reads a job and asks every rule of it. */
 export function judgeJob(file: string, text: string): JobAnswer {
@@ -21,7 +22,7 @@ export function judgeJob(file: string, text: string): JobAnswer {
 /** Asks every rule of a job that was read. */
 export function judgeRead(read: ReadJob): JobAnswer {
   const { file } = read
-  const blank = { file, title: '', verdict: null, inputs: {}, results: [], findings: [] }
+  const blank = { file, title: '', verdict: null, inputs: {}, results: [], findings: [], cautions: [] }
   const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
   if (errors.length > 0) return { ...blank, errors }
   try {
@@ -32,37 +33,35 @@ export function judgeRead(read: ReadJob): JobAnswer {
   }
 }
 
-function judged({ job, locate }: ReadJob): Pick<JobAnswer, 'verdict' | 'results' | 'findings'> {
+function judged({ job, locate }: ReadJob): Pick<JobAnswer, 'verdict' | 'results' | 'findings' | 'cautions'> {
   const holes = Object.entries(job.holes).map(([name, hole]) => placed(`holes.${name}`, hole.path, 'hole', () => judgeHole(job, hole)))
-  const things = [...holes, ...electricThings(job)]
+  const { electric, fed } = electricThings(job)
+  const things: readonly Placed[] = [...holes, ...electric, ...heatThings(job, fed), ...massThings(job)]
   const findings = things.flatMap(({ findings, path, place }) =>
     findings.map(finding => ({ ...finding, thing: place, where: locate(finding.at.length > 0 ? finding.at : path) }))
   )
   return {
     verdict: worstOf(findings.map(({ verdict }) => verdict)),
     results: things.flatMap(({ place, results }) => results.map(result => ({ ...result, id: `${place}:${result.id}` }))),
-    findings
+    findings,
+    cautions: [...new Set(things.flatMap(({ cautions = [] }) => cautions))]
   }
 }
 
-/** What has no answer at all is a finding of its own; the other things are judged all the same. */
-function placed(place: string, path: Path, room: string, judge: () => JudgedThing): Placed {
-  try {
-    return { place, path, ...judge() }
-  } catch (error) {
-    if (!(error instanceof NoAnswer)) throw error
-    return { place, path, results: [], findings: [noAnswer(room, error)] }
-  }
+function massThings(job: ReadJob['job']): readonly Placed[] {
+  const { mass } = job
+  return mass === null ? [] : [placed('mass', mass.path, 'mass', () => judgeMass(job, mass))]
 }
 
-/** Circuit and supply. A circuit without an answer leaves the supply unjudged as well: nobody knows what it takes. */
-function electricThings(job: ReadJob['job']): readonly Placed[] {
+/** Circuit and supply, and what each load gets. A circuit without an answer leaves the supply unjudged as well: nobody knows what it takes. */
+function electricThings(job: ReadJob['job']): { readonly electric: readonly Placed[]; readonly fed: FedLoads } {
   const { circuit, supply } = job
   try {
     const judged = circuit === null ? null : circuitJudged(job, circuit)
-    return [...(judged === null ? [] : judgeCircuit(judged)), ...(supply === null ? [] : judgeSupply(job, supply, judged))]
+    const electric = [...(judged === null ? [] : judgeCircuit(judged)), ...(supply === null ? [] : judgeSupply(job, supply, judged))]
+    return { electric, fed: judged?.bounds.loads ?? [] }
   } catch (error) {
     if (!(error instanceof NoAnswer)) throw error
-    return [{ place: 'circuit', path: circuit?.path ?? [], results: [], findings: [noAnswer('circuit', error)] }]
+    return { electric: [{ place: 'circuit', path: circuit?.path ?? [], results: [], findings: [noAnswer('circuit', error)] }], fed: [] }
   }
 }

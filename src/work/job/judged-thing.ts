@@ -5,6 +5,8 @@ import type { Finding } from '../../rules/finding.ts'
 export interface JudgedThing {
   readonly results: readonly Result[]
   readonly findings: readonly Finding[]
+  /** Sentences that belong to no rule. */
+  readonly cautions?: readonly string[]
 }
 
 /** Results under the name of the quick command that gives them too. */

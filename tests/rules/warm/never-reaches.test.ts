@@ -4,7 +4,7 @@ import { asked } from '../../../src/rules/rule.ts'
 import { neverReaches } from '../../../src/rules/warm/never-reaches.ts'
 import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
 
-const hold = (holdMarginK: ReturnType<typeof sharp>) => ({ hold: { holdMarginK } })
+const hold = (holdMarginK: ReturnType<typeof sharp>) => ({ hold: { holdMarginK, cutMarginK: null } })
 
 it.each([
   ['above at the worst end', between(0.1, 4), 'pass'],
@@ -20,6 +20,14 @@ it.each([
   [between(-1, 5), 'the target is not surely reached: it settles 1.0 K below it at the worst end']
 ])('says how far', (holdMarginK, says) => {
   expect(asked(neverReaches, hold(holdMarginK)).says).toBe(says)
+})
+
+it.each([
+  ['opens above the target', between(5, 15), 'pass'],
+  ['may open below it', between(-5, 15), 'fail'],
+  ['opens just at it', sharp(0), 'caution']
+])('a thermostat that %s', (_, cutMarginK, verdict) => {
+  expect(verdictOf(neverReaches, { hold: { holdMarginK: sharp(30), cutMarginK } })).toBe(verdict)
 })
 
 it('on an assumed value is a caution at best', () => {

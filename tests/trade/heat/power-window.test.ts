@@ -1,15 +1,14 @@
-// Example: power against cold moving and hot still air (invented inputs, hand arithmetic); property: the window shuts in words.
+// Example: power against cold moving and hot still air (invented inputs, hand arithmetic); property: a wider bus never opens the window.
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { Plain } from '../../../src/formula/given.ts'
-import { NoAnswer } from '../../../src/formula/no-answer.ts'
-import { type PowerWindow, powerWindow, requireFixedPower } from '../../../src/trade/heat/power-window.ts'
+import { type PowerWindow, powerWindow } from '../../../src/trade/heat/power-window.ts'
 
-const window: Plain<PowerWindow> = {
-  areaM2: 0.04,
-  altitudeM: 0,
-  cold: { targetC: 5, airC: -20, film: { by: 'value', filmWPerM2K: 30 }, busV: 11 },
-  hot: { limitC: 105, airC: 45, film: { by: 'value', filmWPerM2K: 10 }, busV: 15 },
+const surface = (filmWPerM2K: number) =>
+  ({ by: 'surface', areaM2: 0.04, film: { by: 'value', filmWPerM2K }, emissivityRatio: null, machineWPerK: null }) as const
+const around = (airC: number) => ({ airC, machineC: airC, altitudeM: 0 })
+const window: PowerWindow = {
+  cold: { targetC: 5, around: around(-20), loss: surface(30), busV: 11 },
+  hot: { limitC: 105, around: around(45), loss: surface(10), busV: 15 },
   ratedV: 12
 }
 
@@ -20,24 +19,26 @@ describe('rated power', () => {
     expect(greatestPowerW).toBeCloseTo(24 * (12 / 15) ** 2, 9)
     expect(spanW).toBeCloseTo(greatestPowerW - leastPowerW, 12)
   })
-  it('is shut here: a thermostat or an interlock is needed', () => {
-    expect(() => requireFixedPower(powerWindow(window))).toThrow(NoAnswer)
-    expect(() => requireFixedPower(powerWindow(window))).toThrow(
-      /no fixed power meets both: .* 35\.7 W .* 15\.4 W .* thermostat or an airflow interlock/
-    )
+  it('by a loss from a heat test: 1.2·25 W and 0.4·60 W', () => {
+    const tested = {
+      ...window,
+      cold: { ...window.cold, loss: { by: 'test', lossWPerK: 1.2 } },
+      hot: { ...window.hot, loss: { by: 'test', lossWPerK: 0.4 } }
+    } as const
+    expect(powerWindow(tested)).toEqual(powerWindow(window))
   })
-  it('is open with a steadier bus, warmer cold and a hotter limit', () => {
-    const open = { ...window, cold: { ...window.cold, airC: 0, busV: 12 }, hot: { ...window.hot, limitC: 120, busV: 12 } }
-    expect(() => requireFixedPower(powerWindow(open))).not.toThrow()
+  it('a machine behind it as cold as the air asks for more: 0.5 W/K more', () => {
+    const bolted = { ...window, cold: { ...window.cold, loss: { ...surface(30), machineWPerK: 0.5 } } }
+    expect(powerWindow(bolted).leastPowerW).toBeCloseTo(42.5 * (12 / 11) ** 2, 9)
   })
   it('films by correlation are taken at target and limit', () => {
-    const by = powerWindow({
-      ...window,
-      cold: { ...window.cold, film: { by: 'churchill-bernstein', airflowMPerS: 10, sizeMm: 60 } },
-      hot: { ...window.hot, film: { by: 'horizontal-cylinder', sizeMm: 60 } }
-    })
+    const blown = { ...surface(1), film: { by: 'churchill-bernstein', airflowMPerS: 10, sizeMm: 60 } } as const
+    const standing = { ...surface(1), film: { by: 'horizontal-cylinder', sizeMm: 60 } } as const
+    const by = powerWindow({ ...window, cold: { ...window.cold, loss: blown }, hot: { ...window.hot, loss: standing } })
+    const hotter = powerWindow({ ...window, hot: { ...window.hot, limitC: 125, loss: standing } })
     expect(by.leastPowerW).toBeGreaterThan(0)
-    expect(by.greatestPowerW).toBeGreaterThan(0)
+    // The film of still air grows with the gap: 80 K over 60 K is more than a third more.
+    expect(hotter.greatestPowerW / by.greatestPowerW).toBeGreaterThan(80 / 60)
   })
   it('a wider span of the bus never opens the window', () => {
     fc.assert(

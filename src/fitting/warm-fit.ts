@@ -1,0 +1,115 @@
+import type { Given, Plain } from '../formula/given.ts'
+import { type Around, asPair, type Block, type Loss, warmBlock } from '../trade/heat/block.ts'
+import { airAtPartC, type Cooling } from '../trade/heat/cooling.ts'
+import { type Dew, dew, type OverIce } from '../trade/heat/dew.ts'
+import * as heating from '../trade/heat/heating.ts'
+import { surfaceMarginK } from '../trade/heat/moist-air.ts'
+import { powerWindow } from '../trade/heat/power-window.ts'
+import type { Target } from '../trade/heat/read-target.ts'
+import { steppedToTargetS } from '../trade/heat/stepped-time.ts'
+import { twoNode } from '../trade/heat/two-node.ts'
+
+/** The coldest air, and what it becomes on its way to the part. */
+export interface ColdAir {
+  readonly airC: Given
+  readonly altitudeM: Given
+  readonly moisture: Dew['moisture'] | null
+  readonly cooling: Cooling
+}
+
+/** A casting warmed in cold air. */
+export interface WarmFit {
+  readonly heatersW: readonly Given[]
+  readonly air: ColdAir
+  readonly block: Block
+  readonly startC: Given
+  readonly target: Target | null
+  /** The metal at which a thermostat takes the power off. */
+  readonly offC: Given | null
+}
+
+/** `ice` is settled once, so that bounds that cross 0 °C do not make a frost point come and go. */
+export function warmFit({ heatersW, air, block, startC, target, offC }: Plain<WarmFit>, ice: OverIce | null) {
+  const around = coldAround(air)
+  const powerW = heatersW.reduce((sum, heaterW) => sum + heaterW, 0)
+  const pointC = pointOf(air, ice)
+  const targetC = targetOf(target, pointC)
+  const warmed = warmBlock(block, { ...around, powerW, startC, targetC })
+  return {
+    ...warmed,
+    powerW,
+    targetC,
+    cutMarginK: targetC === null || offC === null ? null : heating.cutMarginK({ offC, targetC }),
+    airAtPartC: around.airC,
+    dewMarginK: pointC === null ? null : surfaceMarginK({ surfaceC: warmed.steadyC, pointC }),
+    startMarginK: pointC === null ? null : surfaceMarginK({ surfaceC: startC, pointC })
+  }
+}
+
+/** A second opinion on the time, with film and radiation as they change on the way. Null but for a heated part told apart. */
+export function steppedFit({ heatersW, air, block, startC, target }: Plain<WarmFit>, ice: OverIce | null): number | null {
+  const powerW = heatersW.reduce((sum, heaterW) => sum + heaterW, 0)
+  const course = { ...coldAround(air), powerW, startC, targetC: targetOf(target, pointOf(air, ice)) }
+  const pair = asPair(block, course)
+  return pair === null ? null : steppedToTargetS(pair, twoNode(pair).timeToTargetS ?? 0)
+}
+
+function coldAround({ airC, altitudeM, cooling }: Plain<ColdAir>): Around {
+  return { airC: airAtPartC(airC, cooling), machineC: airC, altitudeM }
+}
+
+/** The higher of dew and frost point: what evaporates on the way is no water. */
+function pointOf({ airC, altitudeM, moisture }: Plain<ColdAir>, ice: OverIce | null): number | null {
+  return moisture === null || ice === null ? null : dew({ airC, moisture, altitudeM, surfaceC: null }, ice).pointC
+}
+
+function targetOf(target: Plain<Target> | null, pointC: number | null): number | null {
+  if (target === null) return null
+  if (target.by === 'temperature') return target.targetC
+  return pointC === null ? null : heating.targetC({ pointC, aboveK: target.aboveK })
+}
+
+/** The same casting in the hottest air, which stands. */
+export interface HotFit {
+  readonly heatersW: readonly Given[]
+  readonly hotC: Given
+  readonly altitudeM: Given
+  readonly block: Block
+}
+
+export function hotFit({ heatersW, hotC, altitudeM, block }: Plain<HotFit>) {
+  const powerW = heatersW.reduce((sum, heaterW) => sum + heaterW, 0)
+  const { steadyC, bodyC, hottestC, filmWPerM2K } = warmBlock(block, {
+    airC: hotC,
+    machineC: hotC,
+    altitudeM,
+    powerW,
+    startC: hotC,
+    targetC: null
+  })
+  return { steadyC, bodyC, hottestC, filmWPerM2K }
+}
+
+/** What a heater of fixed resistance must give in the cold at low bus, and may give in the heat at high bus. */
+export interface WindowFit {
+  readonly air: ColdAir
+  readonly target: Target
+  readonly moving: Loss
+  readonly hotC: Given
+  readonly limitC: Given
+  readonly still: Loss
+  readonly ratedV: Given
+  readonly lowV: Given
+  readonly highV: Given
+}
+
+export function windowFit({ air, target, moving, hotC, limitC, still, ratedV, lowV, highV }: Plain<WindowFit>, ice: OverIce | null) {
+  const around = coldAround(air)
+  const targetC = targetOf(target, pointOf(air, ice))
+  if (targetC === null) throw new Error('a window without a target came to be worked out')
+  return powerWindow({
+    cold: { targetC, around, loss: moving, busV: lowV },
+    hot: { limitC, around: { airC: hotC, machineC: hotC, altitudeM: air.altitudeM }, loss: still, busV: highV },
+    ratedV
+  })
+}

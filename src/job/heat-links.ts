@@ -1,0 +1,61 @@
+import { quoted } from '../quantity/quoted.ts'
+import type { Job } from './read-job.ts'
+import { type LinkFault, unknownName } from './unknown-name.ts'
+
+/** Fewer say nothing of three figures and how far they may be off. */
+const LEAST_READINGS = 5
+
+/** What only fits together, or not, in the parts of a job on heat and mass. */
+export function heatLinks(job: Job): readonly LinkFault[] {
+  return [...airLinks(job), ...heaterLinks(job), ...coolingLinks(job), ...testLinks(job), ...massLinks(job)]
+}
+
+function airLinks({ surroundings }: Job): readonly LinkFault[] {
+  if (surroundings === null || surroundings.humidity === null || surroundings['wet-bulb'] === null) return []
+  return [{ found: 'a wet bulb beside the humidity', accepted: 'one of the two', path: [...surroundings.path, 'wet-bulb'] }]
+}
+
+function heaterLinks({ warm, holes, parts }: Job): readonly LinkFault[] {
+  return (warm?.heaters ?? []).flatMap((name, i) => {
+    const path = [...warm!.path, 'heaters', i]
+    if (!Object.hasOwn(holes, name)) return unknownName(name, Object.keys(holes), 'hole', path)
+    const part = Object.hasOwn(parts, holes[name]!.takes) ? parts[holes[name]!.takes] : undefined
+    if (part === undefined || part.rated !== null) return []
+    return [
+      { found: `the part of hole ${quoted(name)} without rated power and voltage`, accepted: 'a part with rated: { power, voltage }', path }
+    ]
+  })
+}
+
+function coolingLinks({ warm }: Job): readonly LinkFault[] {
+  if (warm === null || warm.cooling === null) return []
+  const { fall, 'fuel-air': fuelAir, throat, path } = warm.cooling
+  const flow = fuelAir !== null || throat !== null
+  if (fall === null && !flow) return [{ found: 'cooling of nothing', accepted: 'fall, as 0 K, or fuel-air and throat', path }]
+  return fall !== null && flow ? [{ found: 'a fall beside what makes it', accepted: 'fall alone, or fuel-air and throat', path }] : []
+}
+
+function testLinks({ warm }: Job): readonly LinkFault[] {
+  const test = warm?.['heat-test'] ?? null
+  if (test === null || test.readings.length >= LEAST_READINGS) return []
+  const count = test.readings.length
+  return [
+    {
+      found: count === 0 ? 'no readings' : count === 1 ? 'one reading' : `${count} readings`,
+      accepted: `${LEAST_READINGS} readings or more, until the rise has plainly slowed`,
+      path: [...test.path, 'readings']
+    }
+  ]
+}
+
+function massLinks({ mass, parts }: Job): readonly LinkFault[] {
+  return (mass?.adds ?? []).flatMap(({ part, mass: own, path }) => {
+    if (part === null) return own === null ? [{ found: 'a change without a mass', accepted: 'mass, or the part that it is', path }] : []
+    if (own !== null) return [{ found: 'a mass beside the part', accepted: 'one of the two', path: [...path, 'mass'] }]
+    const at = [...path, 'part']
+    if (!Object.hasOwn(parts, part)) return unknownName(part, Object.keys(parts), 'part', at)
+    return parts[part]!.mass === null
+      ? [{ found: `the part ${quoted(part)} without a mass`, accepted: 'a part with its mass', path: at }]
+      : []
+  })
+}

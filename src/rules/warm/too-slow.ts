@@ -1,0 +1,43 @@
+import type { Bounded } from '../../formula/bounds.ts'
+import { SOURCES } from '../../formula/source.ts'
+import { timeToTargetS as facts } from '../../trade/heat/heating.ts'
+import { atMost, type Limit, notJudged } from '../judge.ts'
+import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
+import type { Rule } from '../rule.ts'
+
+interface Subject {
+  readonly reach: Missing | { readonly timeToTargetS: Bounded }
+  readonly within: Limit | null
+}
+
+/** Whether the metal is at its target in time, in the coldest air and at the lowest power. */
+export const tooSlow: Rule<Subject> = {
+  id: 'warm/too-slow',
+  question: 'is the metal at its target in the time it may take, with all against it?',
+  why: 'Who finds it still cold goes without it, or starts against frozen or stiff metal.',
+  change: 'fit more power, switch it on earlier, keep the moving air off, or ask for less',
+  source: SOURCES['heat-balance'],
+  judge: ({ reach, within }) => {
+    if (isMissing(reach)) return notJudgedFor(reach)
+    if (within === null) return notJudged('warm.within', 'say how long the warming may take')
+    const { timeToTargetS } = reach
+    return timeToTargetS.high === Number.POSITIVE_INFINITY
+      ? atMost(facts, timeToTargetS, within, `the target may never be reached, and it may take ${spoken(within.value)}`)
+      : atMost(
+          facts,
+          timeToTargetS,
+          within,
+          `it takes ${spoken(timeToTargetS.high)}${worst(timeToTargetS)}, and may take ${spoken(within.value)}`
+        )
+  }
+}
+
+function worst({ low, high }: Bounded): string {
+  return low === high ? '' : ' at the worst end'
+}
+
+/** As somebody would say it. */
+function spoken(timeS: number): string {
+  if (timeS < 120) return `${Math.round(timeS)} s`
+  return timeS < 7200 ? `${(timeS / 60).toFixed(1)} min` : `${(timeS / 3600).toFixed(1)} h`
+}

@@ -1,0 +1,57 @@
+import type { Bounded, BoundsOf } from '../../formula/bounds.ts'
+import { Given } from '../../formula/given.ts'
+import type { Job } from '../../job/read-job.ts'
+import type { Missing } from '../../rules/missing.ts'
+import type { LoadResults } from '../results/drop-results.ts'
+
+/** What the circuit gives a heater, by the name of its hole. */
+export type FedLoads = readonly BoundsOf<LoadResults>[]
+
+/** A heater that warms the casting: what it gives, and between which voltages. */
+export interface WarmingHeater {
+  readonly powerW: Given
+  readonly ratedV: Given
+  /** Null where no circuit feeds it. */
+  readonly atV: Bounded | null
+}
+
+/** The heaters that the job names, else every heater of it. */
+export function heatersOf(job: Job, loads: FedLoads): readonly WarmingHeater[] | Missing {
+  const names =
+    job.warm !== null && job.warm.heaters.length > 0 ? job.warm.heaters : Object.keys(job.holes).filter(name => ratedOf(job, name) !== null)
+  if (names.length === 0) return { field: 'parts.rated', measure: 'read power and voltage on the heater, and name the hole it goes into' }
+  return names.map(name =>
+    heaterOf(
+      job,
+      name,
+      loads.find(load => load.name === name)
+    )
+  )
+}
+
+function ratedOf({ holes, parts }: Job, name: string) {
+  return parts[holes[name]?.takes ?? '']?.rated ?? null
+}
+
+function heaterOf(job: Job, name: string, load: FedLoads[number] | undefined): WarmingHeater {
+  const rated = ratedOf(job, name)
+  if (rated === null) throw new Error('a job whose heater is not rated came to be warmed')
+  if (load !== undefined) return { powerW: fromCircuit(load.powerW), ratedV: rated.voltage, atV: load.atV }
+  const { value, low, high, at } = rated.power
+  return {
+    powerW: new Given(value, { low, high, at, assumed: 'default: its rated power, as no circuit feeds it' }),
+    ratedV: rated.voltage,
+    atV: null
+  }
+}
+
+/** As one number with bounds: what moves it in the circuit most is its place, and what it hangs on there goes along. */
+function fromCircuit({ value, low, high, shares, hangsOn }: Bounded): Given {
+  const [doubt] = hangsOn
+  return new Given(value, {
+    low,
+    high,
+    at: (shares[0]?.given ?? doubt)?.at ?? ['circuit'],
+    assumed: doubt && `${doubt.at.join('.')}: ${doubt.assumed}`
+  })
+}

@@ -1,0 +1,67 @@
+import { type MassFit, massFit } from '../../fitting/mass-fit.ts'
+import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
+import { Given } from '../../formula/given.ts'
+import { SOURCES } from '../../formula/source.ts'
+import type { Job } from '../../job/read-job.ts'
+import { type ResultMap, resultsBy } from '../../report/result-map.ts'
+import { MASS_RULES, type MassSubject } from '../../rules/list.ts'
+import { asked } from '../../rules/rule.ts'
+import * as moment from '../../trade/mass/moment.ts'
+import { negligibleChangeKg } from '../../trade/mass/negligible.ts'
+import { MASS_RESULTS } from '../results/mass-results.ts'
+import { type JudgedThing, prefixed } from './judged-thing.ts'
+
+type JobMass = NonNullable<Job['mass']>
+
+/** Mass and centre of the machine after the work. */
+export function judgeMass({ parts }: Job, mass: JobMass): JudgedThing {
+  const bounds = boundsOf(treeOf(parts, mass), massFit)
+  const subject = subjectOf(mass, bounds)
+  const { after, loaded } = bounds
+  return {
+    results: prefixed('mass', [...resultsBy(MASS_RESULTS, after), ...(loaded === null ? [] : resultsBy(LOADED_RESULTS, loaded))]),
+    findings: MASS_RULES.map(rule => asked(rule, subject))
+  }
+}
+
+function treeOf(parts: Job['parts'], { before, adds, loads, limits }: JobMass): MassFit {
+  return {
+    before: { massKg: before.mass, armM: before.arm },
+    adds: adds.map(({ part, mass, arm }) => ({ massKg: massOf(parts, part, mass), armM: arm })),
+    loads: loads.map(({ least, greatest, arm }) => ({ leastKg: least, greatestKg: greatest, armM: arm })),
+    limits: limits === null ? null : { forwardM: new Given(limits.low), rearwardM: new Given(limits.high) }
+  }
+}
+
+function massOf(parts: Job['parts'], part: string | null, mass: Given | null): Given {
+  const found = part === null ? mass : (parts[part]?.mass ?? null)
+  if (found === null) throw new Error('a change without a mass came to be judged')
+  return found
+}
+
+type Loaded = NonNullable<BoundsOf<ReturnType<typeof massFit>>['loaded']>
+
+const loadedCentreM = { ...moment.centreM, source: SOURCES['adverse-loading'] }
+
+/** The two loadings that try the limits hardest. */
+const LOADED_RESULTS: ResultMap<NonNullable<ReturnType<typeof massFit>['loaded']>> = {
+  'centre.forward': [loadedCentreM, r => r.forward.centreM, 'centre of mass, loaded as far forward as can be', 'arm'],
+  'centre.rearward': [loadedCentreM, r => r.rearward.centreM, 'centre of mass, loaded as far to the rear as can be', 'arm']
+}
+
+function subjectOf({ before, limits }: JobMass, { after, loaded }: BoundsOf<ReturnType<typeof massFit>>): MassSubject {
+  const negligible = negligibleChangeKg(before.mass.low)
+  return {
+    centres: loaded === null ? [{ of: 'the centre of mass', centreM: after.centreM }] : centresOf(loaded),
+    limits,
+    movedKg: after.movedKg,
+    negligible: negligible === null ? null : { value: negligible }
+  }
+}
+
+function centresOf({ forward, rearward }: Loaded): MassSubject['centres'] {
+  return [
+    { of: 'the centre of mass, loaded as far forward as can be,', centreM: forward.centreM },
+    { of: 'the centre of mass, loaded as far to the rear as can be,', centreM: rearward.centreM }
+  ]
+}

@@ -1,0 +1,85 @@
+import type { HotFit, WarmFit, WindowFit } from '../../fitting/warm-fit.ts'
+import { Given } from '../../formula/given.ts'
+import type { Job } from '../../job/read-job.ts'
+import { isMissing, type Missing } from '../../rules/missing.ts'
+import { blockOf, type FittedTest, type JobWarm } from './block-of.ts'
+import { coldAirOf, type JobSurroundings, NO_AIR } from './cold-air-of.ts'
+import type { WarmingHeater } from './heaters-of.ts'
+
+export type WarmJob = Job & { readonly warm: JobWarm }
+
+/** What the three calculations of a warm-up share. */
+export interface WarmGiven {
+  readonly job: WarmJob
+  readonly heaters: readonly WarmingHeater[]
+  readonly test: FittedTest | null
+}
+
+const NO_HOT: Missing = { field: 'surroundings.hot', measure: 'a thermometer beside the casting, shut down after work on a hot day' }
+const NO_LIMIT: Missing = {
+  field: 'warm.limit',
+  measure: 'ask what the seals, wires and parts beside it stand, and give it with its reason'
+}
+export const NO_TARGET: Missing = {
+  field: 'warm.target',
+  measure: 'say what it must reach: a temperature, or so far above dew, as 3 K above dew'
+}
+
+/** The coldest air, moving. */
+export function coldTree({ job, heaters, test }: WarmGiven): WarmFit | Missing {
+  const { warm, surroundings } = job
+  if (surroundings === null) return NO_AIR
+  const air = coldAirOf(surroundings, warm)
+  if (isMissing(air)) return air
+  const block = blockOf(job, 'moving', test)
+  if (isMissing(block)) return block
+  return {
+    heatersW: heaters.map(({ powerW }) => powerW),
+    air,
+    block,
+    startC: startOf(warm, surroundings),
+    target: warm.target,
+    offC: warm.thermostat?.off ?? null
+  }
+}
+
+function startOf({ start, path }: JobWarm, { air, metal }: JobSurroundings): Given {
+  if (start !== null) return start.by === 'air' ? air : start.startC
+  if (metal !== null) return metal
+  const { value, low, high } = air
+  return new Given(value, { low, high, assumed: 'default: as the air', at: [...path, 'start'] })
+}
+
+/** The hottest air, standing. */
+export function hotTree({ job, heaters, test }: WarmGiven): HotFit | Missing {
+  const { hot, altitude } = job.surroundings ?? { hot: null, altitude: null }
+  if (hot === null || altitude === null) return NO_HOT
+  const block = blockOf(job, 'still', test)
+  return isMissing(block) ? block : { heatersW: heaters.map(({ powerW }) => powerW), hotC: hot, altitudeM: altitude, block }
+}
+
+/** Both, for heaters of one rated voltage in a circuit: low bus in the cold, high bus in the heat. */
+export function windowTree(given: WarmGiven): WindowFit | Missing {
+  const { warm } = given.job
+  const [cold, hot, bus] = [coldTree(given), hotTree(given), busOf(given.heaters)]
+  const missing = [cold, hot, bus].find(isMissing)
+  if (missing !== undefined) return missing
+  if (isMissing(cold) || isMissing(hot) || isMissing(bus)) throw new Error('what is missing was not found')
+  if (cold.target === null) return NO_TARGET
+  if (warm.limit === null) return NO_LIMIT
+  const { air, target, block } = cold
+  return { air, target, moving: block.loss, hotC: hot.hotC, limitC: warm.limit.greatest, still: hot.block.loss, ...bus }
+}
+
+/** The lowest and the highest voltage that any of the heaters sees: exact numbers, since both ends are met in one year. */
+function busOf(heaters: readonly WarmingHeater[]): Pick<WindowFit, 'ratedV' | 'lowV' | 'highV'> | Missing {
+  const ends = heaters.flatMap(({ atV }) => (atV === null ? [] : [atV]))
+  const rated = new Set(heaters.map(({ ratedV }) => ratedV.value))
+  if (ends.length < heaters.length) return { field: 'circuit', measure: 'draw every run from the source to the heater and back' }
+  if (rated.size > 1) return { field: 'one rated voltage', measure: 'take heaters of one rated voltage, or judge them apart' }
+  return {
+    ratedV: new Given([...rated][0]!),
+    lowV: new Given(Math.min(...ends.map(({ low }) => low))),
+    highV: new Given(Math.max(...ends.map(({ high }) => high)))
+  }
+}

@@ -1,0 +1,58 @@
+// table: hottest spot on a hot day against a limit, with a thermostat or without; the numbers are invented
+import { describe, expect, it } from 'vitest'
+import { asked } from '../../../src/rules/rule.ts'
+import { tooHot } from '../../../src/rules/warm/too-hot.ts'
+import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
+
+const limit = { value: 110, reason: 'card of the seal' }
+const alone = (hottestC: ReturnType<typeof sharp>) => ({ hot: { hottestC }, limit, thermostatC: null })
+
+it.each([
+  ['below at the worst end', between(60, 109), 'pass'],
+  ['above at the worst end', between(60, 111), 'fail'],
+  ['just there', sharp(110), 'caution']
+])('%s', (_, hottestC, verdict) => {
+  expect(verdictOf(tooHot, alone(hottestC))).toBe(verdict)
+})
+
+it('gives limit, margin and the reason', () => {
+  expect(asked(tooHot, alone(sharp(142)))).toMatchObject({ value: 142, limit: 110, margin: -32, unit: '°C' })
+  expect(asked(tooHot, alone(sharp(142))).says).toContain('card of the seal')
+})
+
+it('hotter than can be told fails', () => {
+  const { verdict, says } = asked(tooHot, { hot: { beyondC: 355 }, limit, thermostatC: null })
+  expect(verdict).toBe('fail')
+  expect(says).toContain('hotter than the 355.0 °C')
+})
+
+describe('with a thermostat', () => {
+  it.each([
+    ['that opens below the limit', sharp(142), 80, 'pass'],
+    ['that opens above it', sharp(142), 120, 'fail'],
+    ['that opens just at it', sharp(142), 110, 'caution'],
+    ['that never comes to open', sharp(90), 120, 'pass']
+  ])('%s', (_, hottestC, thermostatC, verdict) => {
+    expect(verdictOf(tooHot, { ...alone(hottestC), thermostatC })).toBe(verdict)
+  })
+  it('says what it keeps off', () => {
+    expect(asked(tooHot, { ...alone(sharp(142)), thermostatC: 80 }).says).toBe(
+      'the thermostat takes the power off at 80.0 °C; without it, it would settle at 142.0 °C'
+    )
+    expect(asked(tooHot, { hot: { beyondC: 355 }, limit, thermostatC: 80 })).toMatchObject({ verdict: 'pass', margin: 30 })
+  })
+})
+
+it('on an assumed value is a caution at best', () => {
+  expectDoubted(tooHot, alone(assumed(sharp(90))))
+})
+
+it('without what it takes, or without a limit, is not judged', () => {
+  expectNotJudged(
+    tooHot,
+    { ...alone(sharp(90)), hot: { field: 'surroundings.hot', measure: 'a thermometer' } },
+    'surroundings.hot',
+    'a thermometer'
+  )
+  expectNotJudged(tooHot, { ...alone(sharp(90)), limit: null }, 'warm.limit', 'seals')
+})

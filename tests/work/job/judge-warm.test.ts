@@ -1,0 +1,220 @@
+// example: what a job says of a warm-up, what is missing in it, and what goes before what; all figures are invented
+import { describe, expect, it } from 'vitest'
+import { CIRCUIT, judged } from './heat-job.ts'
+
+const AIR = 'surroundings: { air: 4 °C, humidity: 78 %, altitude: 0 m, airflow: 2 m/s, hot: 40 °C }\n'
+const BLOCK = 'mass: 0.45 kg, material: aluminium, area: 0.03 m2, size: 60 mm'
+const WANTED = 'start: as the air, target: 3 K above dew, within: 6 min, limit: { greatest: 120 °C, reason: invented }'
+const NONE = 'cooling: { fall: 0 K }'
+const warm = (...fields: readonly string[]) => `warm: { ${fields.join(', ')} }\n`
+const WHOLE = AIR + warm(BLOCK, WANTED, NONE)
+
+describe('a whole job', () => {
+  const { verdicts, errors, cautions } = judged(CIRCUIT + WHOLE)
+  it('is judged in every question', () => {
+    expect(errors).toEqual([])
+    expect(verdicts).toEqual({
+      'dew/surface-wet': 'pass',
+      'warm/never-reaches': 'pass',
+      'warm/too-slow': 'pass',
+      'warm/too-hot': 'fail',
+      'warm/needs-thermostat': 'pass'
+    })
+  })
+  it('says that it is no icing protection, and what a margin is', () => {
+    expect(cautions).toContain('no icing protection')
+    expect(cautions).toContain('estimate of the temperature of the metal')
+    expect(cautions).toContain('left out')
+  })
+})
+
+describe('what is missing is named', () => {
+  it.each([
+    ['warm/never-reaches', AIR + warm(BLOCK, WANTED), 'warm.cooling'],
+    ['warm/too-slow', AIR + warm(BLOCK, WANTED), 'warm.cooling'],
+    ['dew/surface-wet', AIR + warm(BLOCK, WANTED), 'warm.cooling'],
+    ['warm/never-reaches', warm(BLOCK, WANTED, NONE), 'surroundings.air'],
+    ['warm/never-reaches', AIR.replace('humidity: 78 %, ', '') + warm(BLOCK, WANTED, NONE), 'surroundings.humidity'],
+    ['dew/surface-wet', AIR.replace('humidity: 78 %, ', '') + warm(BLOCK, WANTED, NONE), 'surroundings.humidity'],
+    ['warm/never-reaches', AIR.replace(', airflow: 2 m/s', '') + warm(BLOCK, WANTED, NONE), 'surroundings.airflow'],
+    ['warm/never-reaches', AIR + warm(BLOCK.replace(', size: 60 mm', ''), WANTED, NONE), 'warm.size'],
+    ['warm/never-reaches', AIR + warm(BLOCK.replace(', area: 0.03 m2', ''), WANTED, NONE), 'warm.area'],
+    ['warm/too-slow', AIR + warm(BLOCK.replace('mass: 0.45 kg, ', ''), WANTED, NONE), 'warm.mass'],
+    ['warm/too-slow', AIR + warm(BLOCK.replace(', material: aluminium', ''), WANTED, NONE), 'warm.material'],
+    ['warm/never-reaches', AIR + warm(BLOCK, NONE), 'warm.target'],
+    ['warm/too-slow', AIR + warm(BLOCK, WANTED.replace(', within: 6 min', ''), NONE), 'warm.within'],
+    ['warm/too-hot', AIR + warm(BLOCK, WANTED.replace(/, limit.*/, ''), NONE), 'warm.limit'],
+    ['warm/too-hot', AIR.replace(', hot: 40 °C', '') + warm(BLOCK, WANTED, NONE), 'surroundings.hot'],
+    ['warm/needs-thermostat', WHOLE, 'circuit'],
+    ['dew/surface-wet', 'surroundings: { air: 4 °C, humidity: 78 % }\n', 'surroundings.metal'],
+    ['dew/surface-wet', 'surroundings: { air: 4 °C, metal: 2 °C }\n', 'surroundings.humidity']
+  ])('%s %#', (rule, text, field) => {
+    const { finding, errors } = judged(text)
+    expect(errors).toEqual([])
+    expect(finding(rule)).toMatchObject({ verdict: 'not-judged', change: `give ${field}` })
+  })
+
+  it('and the hot day is judged all the same', () => {
+    expect(judged(CIRCUIT + AIR + warm(BLOCK, WANTED)).finding('warm/too-hot')?.verdict).toBe('fail')
+  })
+})
+
+describe('the power', () => {
+  it('comes from the circuit, low and high bus', () => {
+    const power = judged(CIRCUIT + WHOLE).result('warm:warm.power')
+    expect(power?.value).toBeCloseTo(18, 9)
+    expect(power?.low).toBeCloseTo(18 * (11 / 12) ** 2, 9)
+    expect(power?.high).toBeCloseTo(18 * (15 / 12) ** 2, 9)
+  })
+  it('without a circuit is the rated one, and that is assumed', () => {
+    const { finding, result } = judged(WHOLE)
+    expect(result('warm:warm.power')?.value).toBe(18)
+    expect(finding('warm/never-reaches')).toMatchObject({ verdict: 'caution', says: expect.stringContaining('no circuit feeds it') })
+  })
+  it('is judged at low bus in the cold and at high bus in the heat', () => {
+    const { result } = judged(CIRCUIT + AIR + warm(BLOCK.replace('size: 60 mm', 'film: 20 W/m2K, still-film: 10 W/m2K'), WANTED, NONE))
+    expect(result('warm:warm.steady')?.low).toBeCloseTo(4 + (18 * (11 / 12) ** 2) / 0.6, 6)
+    expect(result('warm:warm.steady.hot')?.high).toBeCloseTo(40 + (18 * (15 / 12) ** 2) / 0.3, 6)
+  })
+  it('fixed or not: the window between cold moving and hot still air', () => {
+    const narrow = WANTED.replace('120 °C', '60 °C').replace('3 K above dew', '25 °C')
+    const { result, finding } = judged(
+      CIRCUIT + AIR + warm(BLOCK.replace('size: 60 mm', 'film: 20 W/m2K, still-film: 10 W/m2K'), narrow, NONE)
+    )
+    // 0.6·21 W at 11 V and 0.3·20 W at 15 V, turned to 12 V.
+    expect(result('warm:warm.power.least')?.value).toBeCloseTo(12.6 * (12 / 11) ** 2, 9)
+    expect(result('warm:warm.power.greatest')?.value).toBeCloseTo(6 * (12 / 15) ** 2, 9)
+    expect(finding('warm/needs-thermostat')).toMatchObject({ verdict: 'fail', says: expect.stringContaining('no fixed power meets both') })
+  })
+})
+
+describe('cooling', () => {
+  it('by a fall lowers where it settles by as much', () => {
+    const at = (fall: string) =>
+      judged(AIR + warm(BLOCK.replace('size', 'film: 20 W/m2K, size'), WANTED, `cooling: { fall: ${fall} }`)).result('warm:warm.steady')
+    expect(Number(at('0 K')?.value) - Number(at('22 K')?.value)).toBeCloseTo(22, 9)
+  })
+  it('by fuel and throat does so too, and leaves the dew point where it is', () => {
+    const cooled = judged(AIR + warm(BLOCK, WANTED, 'cooling: { fuel-air: 0.08, throat: 100 m/s }'))
+    expect(4 - Number(cooled.result('warm:warm.air')?.value)).toBeCloseTo(24.5 + 4.98, 0)
+    expect(cooled.result('warm:warm.target')?.value).toBe(judged(WHOLE).result('warm:warm.target')?.value)
+  })
+  it('does not help on the hot day, when the air stands', () => {
+    const hot = (cooling: string) => judged(CIRCUIT + AIR + warm(BLOCK, WANTED, cooling)).result('warm:warm.steady.hot')?.value
+    expect(hot('cooling: { fall: 20 K }')).toBe(hot(NONE))
+  })
+})
+
+it('air that stands on the cold day, too, has the film of still air', () => {
+  const still = judged(AIR.replace('airflow: 2 m/s', 'airflow: 0 m/s') + warm(BLOCK, WANTED, NONE))
+  expect(still.errors).toEqual([])
+  expect(Number(still.result('warm:warm.film')?.value)).toBeLessThan(Number(judged(WHOLE).result('warm:warm.film')?.value))
+})
+
+describe('start', () => {
+  it('left out is the metal of the surroundings, else the air, which is assumed', () => {
+    const free = WANTED.replace('start: as the air, ', '').replace('3 K above dew', '9 °C')
+    const asAir = judged(CIRCUIT + AIR + warm(BLOCK, free, NONE)).finding('warm/too-slow')
+    expect(asAir).toMatchObject({ verdict: 'caution', says: expect.stringContaining('warm.start (as the air)') })
+    expect(judged(CIRCUIT + AIR.replace('hot:', 'metal: 4 °C, hot:') + warm(BLOCK, free, NONE)).finding('warm/too-slow')?.verdict).toBe(
+      'pass'
+    )
+  })
+})
+
+describe('a thermostat', () => {
+  it('keeps it from getting too hot', () => {
+    const { verdicts } = judged(CIRCUIT + AIR + warm(BLOCK, WANTED, NONE, 'thermostat: { off: 60 °C ± 5 K }'))
+    expect(verdicts).toMatchObject({ 'warm/too-hot': 'pass', 'warm/needs-thermostat': 'pass', 'warm/never-reaches': 'pass' })
+  })
+  it('that may open below the target keeps it from that, too', () => {
+    const { verdicts } = judged(CIRCUIT + AIR + warm(BLOCK, WANTED, NONE, 'thermostat: { off: 6 °C ± 3 K }'))
+    expect(verdicts).toMatchObject({ 'warm/never-reaches': 'fail', 'warm/too-slow': 'fail' })
+  })
+})
+
+it('hotter than films are worked out for is too hot, and the rest is judged', () => {
+  const { verdicts, finding } = judged((CIRCUIT + WHOLE).replace('0.03 m2', '0.004 m2'))
+  expect(verdicts['warm/too-hot']).toBe('fail')
+  expect(finding('warm/too-hot')?.says).toContain('up to which a film is worked out')
+})
+
+describe('a heated part of its own', () => {
+  const BODY = 'body: { mass: 41 g, material: brass, contact: 400 mm2, joint: aluminium-grease }'
+  it('is hotter than the casting by power over conductance: 18·0.07e-4/400e-6 K', () => {
+    const { result, cautions } = judged(AIR + warm(BLOCK, WANTED, NONE, BODY))
+    expect(Number(result('warm:warm.body')?.value) - Number(result('warm:warm.steady')?.value)).toBeCloseTo(0.315, 9)
+    expect(cautions).toContain('flat faces')
+  })
+  it('has its time told by steps as well', () => {
+    const { result } = judged(AIR + warm(BLOCK, WANTED.replace('3 K above dew', '9 °C'), NONE, BODY))
+    const [closed, stepped] = ['time-to-target', 'time-to-target.stepped'].map(id => Number(result(`warm:warm.${id}`)?.value))
+    expect(stepped! / closed!).toBeCloseTo(1, 1)
+    expect(judged(WHOLE).result('warm:warm.time-to-target.stepped')).toBeUndefined()
+  })
+  it('is what gets too hot', () => {
+    const bare = BODY.replace('aluminium-grease', 'aluminium-bare')
+    const [plain, two] = [NONE, `${NONE}, ${bare}`].map(
+      more => judged(CIRCUIT + AIR + warm(BLOCK, WANTED, more)).finding('warm/too-hot')!.value!
+    )
+    expect(two! - plain!).toBeCloseTo((28.125 * 2.75e-4) / 400e-6, 6)
+  })
+})
+
+describe('a heat test', () => {
+  /** Rises of a block of 420 J/K and 0.5 W/K under 18 W, in closed form. */
+  const readings = Array.from(
+    { length: 13 },
+    (_, i) => `{ at: ${i} min, metal: ${(12 + 36 * (1 - Math.exp((-i * 60 * 0.5) / 420))).toFixed(3)} °C }`
+  )
+  const test = (air: string) =>
+    `heat-test: { power: 18 W, air: 12 °C, air-was: ${air}, accuracy: 0.05 K, readings: [${readings.join(', ')}] }`
+
+  it('gives capacity and loss, with bounds that hold them', () => {
+    const { result, errors } = judged(AIR + warm(WANTED, NONE, test('moving')))
+    expect(errors).toEqual([])
+    for (const [id, known] of [
+      ['warm:heat-test.capacity', 420],
+      ['warm:heat-test.loss', 0.5]
+    ] as const) {
+      const found = result(id)
+      expect(Math.abs(Number(found?.value) / known - 1)).toBeLessThan(0.001)
+      expect(found?.low).toBeLessThan(known)
+      expect(found?.high).toBeGreaterThan(known)
+    }
+  })
+  it('in moving air goes before mass, film and correlation', () => {
+    const { result } = judged(AIR + warm(BLOCK, WANTED, NONE, test('moving')))
+    expect(Number(result('warm:warm.steady')?.value)).toBeCloseTo(4 + 36, 1)
+    expect(Number(result('warm:warm.time-constant')?.value)).toBeCloseTo(840, 0)
+    expect(result('warm:warm.film')).toBeUndefined()
+  })
+  it('in moving air says nothing of air that stands', () => {
+    const { finding } = judged(CIRCUIT + AIR + warm(WANTED, NONE, test('moving')))
+    expect(finding('warm/too-hot')).toMatchObject({ verdict: 'not-judged', change: 'give warm.area' })
+  })
+  it('in still air gives its capacity alone to the cold day, and its loss to the hot one', () => {
+    const { result, finding } = judged(CIRCUIT + AIR + warm(WANTED, NONE, test('still')))
+    expect(finding('warm/never-reaches')).toMatchObject({ verdict: 'not-judged', change: 'give warm.area' })
+    expect(Number(result('warm:warm.steady.hot')?.value)).toBeCloseTo(40 + 36, 1)
+    const film = judged(CIRCUIT + AIR + warm(WANTED, NONE, test('still'), 'area: 0.03 m2, film: 20 W/m2K'))
+    expect(Number(film.result('warm:warm.time-constant')?.value)).toBeCloseTo(420 / 0.6, 0)
+  })
+  it('that tells nothing has no answer, in words', () => {
+    const even = test('moving').replace(/metal: [\d.]+/g, 'metal: 12')
+    const { finding, verdicts } = judged(AIR + warm(WANTED, NONE, even))
+    expect(finding('warm/no-answer')?.says).toContain('does not get warmer')
+    expect(verdicts['dew/surface-wet']).toBe('not-judged')
+  })
+})
+
+describe('several heaters', () => {
+  const two = (text: string) =>
+    judged(text.replace('circuit:', '  right: { takes: cartridge, found: { diameter: 9.8 mm, depth: 19 mm } }\ncircuit:'))
+  it('warm together where none is named', () => {
+    expect(two(CIRCUIT + WHOLE).result('warm:warm.power')?.value).toBe(36)
+  })
+  it('warm alone where one is named', () => {
+    expect(two(CIRCUIT + AIR + warm(BLOCK, WANTED, NONE, 'heaters: [right]')).result('warm:warm.power')?.value).toBe(18)
+  })
+})
