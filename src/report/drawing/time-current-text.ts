@@ -16,7 +16,7 @@ export function timeCurrentText(drawing: TimeCurrent, width: number): readonly s
   }
   for (let column = 0; column < columns; column++) {
     const at = nearest(drawing.band, column, { currents, columns })
-    if (at !== undefined)
+    if (at !== undefined && (at.shortestS ?? 0) < TIMES.most)
       for (let row = rowOf(at.longestS ?? TIMES.most); row <= rowOf(at.shortestS ?? TIMES.least); row++) put(row, column, BAND)
     const stands = nearest(drawing.wire, column, { currents, columns })?.timeS
     if (stands !== undefined && stands !== null && stands <= TIMES.most) put(rowOf(stands), column, WIRE)
@@ -67,7 +67,7 @@ function axis(currents: LogAxis, columns: number): readonly string[] {
 
 function legend({ wire, marks }: TimeCurrent, width: number): readonly string[] {
   const words = [
-    `${BAND} it may open here, above it has opened`,
+    `${BAND} the band in which it opens`,
     ...(wire.length === 0 ? [] : [`${WIRE} the wire stands it so long`]),
     ...marks.map(({ name, timeS }) => `${timeS === null ? STEADY : POINT} ${name}`)
   ]

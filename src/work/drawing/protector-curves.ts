@@ -7,10 +7,11 @@ import type { GuardedWireGiven } from '../../trade/circuit/guarded-wire.ts'
 import { heatedWire } from '../../trade/circuit/heated-wire.ts'
 import { openingTime } from '../../trade/circuit/protection-opening.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
-import { ADIABATIC_S } from '../../trade/circuit/short-heating.ts'
+import { ADIABATIC_S, withstandARootSPerMm2 } from '../../trade/circuit/short-heating.ts'
 import { wireTimeS } from '../../trade/circuit/short-heating-end.ts'
-import { shortTimeLimitC } from '../../trade/circuit/short-heating-material.ts'
+import { shortTimeLimitC, WIRE_MATERIALS } from '../../trade/circuit/short-heating-material.ts'
 import { threeDigits } from '../../trade/circuit/three-digits.ts'
+import { conductorMm2 } from '../../trade/circuit/wire-resistance.ts'
 import { loadedWireC } from '../../trade/circuit/wire-warmth.ts'
 
 type Guarded = Plain<GuardedWireGiven>
@@ -60,11 +61,20 @@ function wireStands(x: Guarded): ((currentA: number) => number) | null {
   if (current.kind === 'no figure') return null
   const wire = heatedWire({ conductor, current, insulationC })
   const startC = loadedWireC({ current, currentA: loadA, insulationC, ambientC })
-  const limitC = shortTimeLimitC({ kind: 'unknown', insulationC })
+  const keptS = allHeatKept(x)
   return currentA => {
     const lasting = wireTimeS({ wire, currentA, startC, limitC: insulationC })
-    return lasting > ADIABATIC_S ? lasting : Math.min(ADIABATIC_S, wireTimeS({ wire, currentA, startC: insulationC, limitC }))
+    return lasting > ADIABATIC_S ? lasting : Math.min(ADIABATIC_S, keptS(currentA))
   }
+}
+
+/** As the standard for shorts has it: nothing where the wire is at its short-time limit already. */
+function allHeatKept({ insulationC, conductor }: Guarded): (currentA: number) => number {
+  const limitC = shortTimeLimitC({ kind: 'unknown', insulationC })
+  if (limitC <= insulationC) return () => 0
+  const { materialARootSPerMm2, zeroC } = WIRE_MATERIALS.copper
+  const factor = withstandARootSPerMm2({ materialARootSPerMm2, zeroC, startC: insulationC, limitC })
+  return currentA => ((factor * conductorMm2(conductor)) / currentA) ** 2
 }
 
 function marksOf({ loadA, inrush, faultA, ratingA, style }: Guarded): readonly TimedCurrent[] {
