@@ -1,9 +1,3 @@
-import type { circuitFit } from '../fitting/circuit-fit.ts'
-import type { holeFit } from '../fitting/hole-fit.ts'
-import type { jointFit } from '../fitting/joint-fit.ts'
-import type { Bounded, BoundsOf } from '../formula/bounds.ts'
-import type { Span } from '../quantity/parse-quantity.ts'
-import type { WalkedFault } from '../trade/circuit/fault-walk.ts'
 import { burns } from './circuit/burns.ts'
 import { feedsBackwards } from './circuit/feeds-backwards.ts'
 import { surfaceWet } from './dew/surface-wet.ts'
@@ -26,7 +20,6 @@ import { crushesUnderShoulder } from './joint/crushes-under-shoulder.ts'
 import { engagementShort } from './joint/engagement-short.ts'
 import { outsideBand } from './joint/outside-band.ts'
 import { partStrips } from './joint/part-strips.ts'
-import type { Lack, Limit } from './judge.ts'
 import { missing } from './label/missing.ts'
 import { change } from './mass/change.ts'
 import { outsideLimits } from './mass/outside-limits.ts'
@@ -45,6 +38,16 @@ import { connectorMisclocked } from './seat/connector-misclocked.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
 import { stackTooThick } from './seat/stack-too-thick.ts'
+import type {
+  AirSubject,
+  CircuitSubject,
+  HeaterSubject,
+  HoleSubject,
+  JointSubject,
+  LoadSubject,
+  MassSubject,
+  WarmSubject
+} from './subjects.ts'
 import { endurance } from './supply/endurance.ts'
 import { short } from './supply/short.ts'
 import { underRated } from './switch/under-rated.ts'
@@ -58,80 +61,6 @@ import { tooSlow } from './warm/too-slow.ts'
 import { overAmpacity } from './wire/over-ampacity.ts'
 import { shortCircuit } from './wire/short-circuit.ts'
 import { tooSmall } from './wire/too-small.ts'
-
-type Fitted = BoundsOf<ReturnType<typeof holeFit>>
-
-/** What the rules of a hole, and of the part in it, are asked about. */
-export type HoleSubject = Fitted['hole'] & {
-  readonly runOut: NonNullable<Fitted['seat']>['runOut'] | null
-  readonly floor: NonNullable<Fitted['seat']>['floor']
-  readonly leastFloor: Limit | null
-  readonly drillMm: Bounded
-  readonly thread: string
-  readonly majorMm: number
-  readonly waysOut: readonly string[]
-  readonly minor: { readonly minMm: number; readonly maxMm: number }
-  readonly cardThreads: 'dry' | 'lubricated' | null
-  readonly threadsWith: string | null
-  readonly settingNm: Bounded | null
-  readonly tool: Span | null
-}
-
-/** What the rules of a joint are asked about: nulls where something is missing, and what that is. */
-export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & {
-  readonly lacks: Lack | null
-  /** Whether the strength of the casting is that of its alloy. */
-  readonly typical: boolean
-  readonly castingMetal: { readonly tensileMpa: number; readonly yieldMpa: number | null } | null
-}
-
-export type JointFigure = keyof Pick<
-  ReturnType<typeof jointFit>,
-  | 'torqueNm'
-  | 'preloadN'
-  | 'internalStripLoadN'
-  | 'castingMarginN'
-  | 'partMarginN'
-  | 'bodyMarginMpa'
-  | 'engagementSpareMm'
-  | 'bearingPressureMpa'
-  | 'lowestTorqueNm'
-  | 'highestTorqueNm'
->
-
-type Circuit = BoundsOf<ReturnType<typeof circuitFit>>
-
-/** What the rules of any load are asked about. */
-export type LoadSubject = Pick<Circuit['loads'][number], 'dropV' | 'dropPercent'> & {
-  readonly limit: (Limit & { readonly unit: '%' | 'V' }) | null
-}
-
-/** What the rules of a heater are asked about besides. */
-export interface HeaterSubject {
-  readonly powerW: Bounded
-  readonly ratedSharePercent: Bounded
-  readonly leastPowerW: number | null
-}
-
-/** What the rules of a whole circuit are asked about. */
-export interface CircuitSubject extends Pick<Circuit, 'groundPoints'> {
-  readonly limit: Limit
-  readonly walk: readonly WalkedFault[]
-  readonly known: number
-  readonly silent: readonly string[]
-  readonly marks: readonly string[]
-  readonly labels: { readonly [mark: string]: string | null }
-}
-type SubjectOf<R> = R extends Rule<infer Subject> ? Subject : never
-
-/** What the rules of a warm-up are asked about. */
-export type WarmSubject = SubjectOf<typeof neverReaches> &
-  SubjectOf<typeof tooSlow> &
-  SubjectOf<typeof tooHot> &
-  SubjectOf<typeof needsThermostat>
-
-export type AirSubject = SubjectOf<typeof surfaceWet>
-export type MassSubject = SubjectOf<typeof outsideLimits> & SubjectOf<typeof change>
 
 export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   oldHoleTooLarge,

@@ -13,12 +13,20 @@ const judged = (folder: string, name: string) => judgeJob(`${folder}/${name}.yam
 const REASON: { readonly [name: string]: readonly string[] } = {
   'centre-too-far-forward': ['mass/outside-limits'],
   'floor-too-thin': ['hole/metal-below-thin'],
+  'fuse-above-its-wire': ['protect/over-wire'],
+  'fuse-opens-at-switch-on': ['protect/inrush'],
+  'ground-on-magnesium': ['ground/magnesium'],
   'jams-in-run-out': ['seat/jams-in-run-out'],
+  'no-label': ['label/missing'],
+  'shared-return-lifts-ground': ['ground/shift'],
   'strips-the-casting': ['joint/casting-strips', 'joint/outside-band'],
+  'supply-short': ['supply/short'],
+  'switch-too-small': ['switch/under-rated'],
   'tap-meets-the-point': ['hole/tap-centre-meets-point'],
   'too-hot-standing-still': ['warm/too-hot'],
   'too-much-drop': ['drop/too-much'],
   'wet-metal': ['dew/surface-wet'],
+  'wire-overloaded': ['wire/over-ampacity', 'protect/over-wire', 'circuit/burns'],
   'wrench-too-large': ['torque/outside-wrench-range']
 }
 
