@@ -1,10 +1,10 @@
+import { PROTECTOR } from '../../job/circuit-names.ts'
 import { showNumber } from '../../quantity/show.ts'
 import { pointText } from '../../trade/proof/drawn.ts'
 import { PRIOR } from '../../trade/proof/fault-prior.ts'
 import type { ProbeGain } from '../../trade/proof/next-probe.ts'
 import { READING_UNIT } from '../../trade/proof/reading-unit.ts'
 import { unseenFaults } from '../../trade/proof/unseen-faults.ts'
-import { PROTECTOR } from './drawn-of.ts'
 import type { Proof } from './proof-of.ts'
 import { probeText } from './prove-tables.ts'
 
