@@ -1,7 +1,7 @@
 import { Command, CommanderError, Option } from 'commander'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import { COMMON_ROWS } from './common-rows.ts'
 import type { Description, Live, Row, Shell, Typed } from './describe.ts'
+import { FOR_EVERY, HELP } from './every-command.ts'
 
 /** What one call came to. */
 export type Called = { readonly exit: number } | { readonly errors: readonly Diagnostic[]; readonly command: string }
@@ -33,7 +33,7 @@ export async function called(
   const program = new Command('fettle')
     .description('Sums for fitting a low-voltage heater or like screw-in part into a casting.')
     .version(version, '--version', 'print the version')
-    .helpOption('-h, --help', 'print this help')
+    .helpOption(`-h, ${HELP.word}`, HELP.says)
     .helpCommand(false)
     .exitOverride()
     .configureOutput({
@@ -76,9 +76,9 @@ function dress(command: Command, { rows, examples }: Description): Command {
     if (row.argument) command.argument(row.required ? `<${name}...>` : `[${name}...]`, row.says)
     else command.addOption(optionOf(name, row))
   }
-  for (const [name, row] of Object.entries(COMMON_ROWS)) command.addOption(optionOf(name, row))
+  for (const [name, row] of Object.entries(FOR_EVERY)) command.addOption(optionOf(name, row))
   return command
-    .helpOption('-h, --help', 'print this help')
+    .helpOption(`-h, ${HELP.word}`, HELP.says)
     .addHelpText('after', `\nExamples:\n${examples.map(example => `  fettle ${example}`).join('\n')}`)
 }
 

@@ -1,5 +1,5 @@
 import type { BoundsOf } from '../formula/bounds.ts'
-import { Given } from '../formula/given.ts'
+import { Given, type Plain } from '../formula/given.ts'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { farEndShort } from '../rules/protect/far-end-short.ts'
 import { inrush } from '../rules/protect/inrush.ts'
@@ -19,6 +19,7 @@ import { readInrush } from '../trade/circuit/read-inrush.ts'
 import type { SwitchGiven } from '../trade/circuit/switch.ts'
 import { assumedOf } from '../trade/circuit/wire-choice.ts'
 import { readWire } from '../trade/circuit/wire-size.ts'
+import { protectorCurves } from '../work/drawing/protector-curves.ts'
 import { PROTECT_RESULTS, ratingsTable } from '../work/results/protect-results.ts'
 import type { Run } from './describe.ts'
 import { protect as description } from './protect.ts'
@@ -50,6 +51,7 @@ export const run: Run = quickSum(description, readers, words => {
     calculation: guardedWire,
     results: PROTECT_RESULTS,
     tried: words.rating === null && choice.candidates.length > 0 ? { ratings: ratingsTable(choice, choice.ratingA) } : {},
+    ...(words.plot ? { curves: (plain: Plain<GuardedWireGiven>) => protectorCurves(plain, `${plain.ratingA} A ${says}`) } : {}),
     findings: r => [...(words.rating === null ? [] : ratingFindings(words, r, wish)), ...placeFindings(words, r)],
     cautions: r => cautionsOf(words, r)
   })
@@ -124,7 +126,7 @@ function placeFindings(words: ProtectWords, r: Found) {
   ]
 }
 
-function cautionsOf({ style, practice, sheathed, inrush, fault }: ProtectWords, r: Found): readonly string[] {
+function cautionsOf({ style, practice, sheathed, inrush, fault, plot }: ProtectWords, r: Found): readonly string[] {
   const place = PROTECTOR_PLACES[practice][sheathed ? 'sheathed' : 'open']
   return [
     `wire: ${r.limit.says}`,
@@ -135,6 +137,7 @@ function cautionsOf({ style, practice, sheathed, inrush, fault }: ProtectWords, 
       : []),
     ...(fault === null ? ['without --fault nothing is said of a short: give the current of one at the far end, bus low and wire hot'] : []),
     ...(fault === null ? [] : ['right behind the protector a short is larger than at the far end: judge what it can break with that one']),
+    ...(plot && styleOf(style).gates.length === 0 ? ['nothing is drawn: no opening times are published for this style'] : []),
     ...(r.contacts === null ? [] : r.contacts.says),
     "the maker's sheet of the part in hand, local codes and a licensed electrician go before this"
   ]

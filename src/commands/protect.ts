@@ -31,12 +31,13 @@ export const protect = describe({
     altitude: quantity('run', 'L', 'altitude', { default: '0 m', why: 'sea level' }),
     distance: quantity('length', 'L', 'wire between the source and the protector, along it'),
     sheathed: flag('that wire lies in a sheath or enclosure all the way'),
+    plot: flag('draw its opening times against its wire and load, both axes logarithmic'),
     switch: quantity('current', 'A', 'DC rating of a switch in the same run, to be judged'),
     load: choice(['resistive', 'lamp', 'inductive', 'motor'], 'kind of load, for the switch', { default: 'resistive', why: 'a heater' }),
     bus: quantity('voltage', 'V', 'voltage of the bus, for the switch')
   },
   examples: [
-    'protect --current "5.6 A" --wire "1.5 mm2" --rating "10 A" --fault "60..90 A" --inrush "14 A,3 s" --practice road',
+    'protect --current "5.6 A" --wire "1.5 mm2" --rating "10 A" --fault "60..90 A" --inrush "14 A,3 s" --practice road --plot',
     'protect --current "7 A" --wire "AWG 16" --practice boat --insulation "105 °C" --switch "15 A" --bus "13.8 V"'
   ],
   load: () => import('./protect.run.ts')

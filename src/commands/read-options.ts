@@ -1,8 +1,8 @@
 import { bad, type Fault, good, type Outcome } from '../quantity/fault.ts'
 import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
-import { COMMON_ROWS } from './common-rows.ts'
 import type { Description, Row, Rows, Typed } from './describe.ts'
+import { FOR_EVERY, HELP } from './every-command.ts'
 
 /** The words of one call by their rows; those that every command takes stand beside. */
 export interface ReadOptions {
@@ -48,7 +48,7 @@ function optionOf(word: string, rows: Rows): { readonly name: string; readonly r
   if (!word.startsWith('--')) return shortOf(word, rows)
   const at = word.indexOf('=')
   const name = word.slice(2, at < 0 ? undefined : at)
-  const row = Object.hasOwn(rows, name) ? rows[name] : Object.hasOwn(COMMON_ROWS, name) ? (COMMON_ROWS as Rows)[name] : undefined
+  const row = Object.hasOwn(rows, name) ? rows[name] : Object.hasOwn(FOR_EVERY, name) ? (FOR_EVERY as Rows)[name] : undefined
   if (row === undefined || row.argument === true || (at >= 0 && row.takes === 'flag')) return undefined
   return at < 0 ? { name, row } : { name, row, value: word.slice(at + 1) }
 }
@@ -61,7 +61,7 @@ function shortOf(word: string, rows: Rows) {
 }
 
 function put({ own, common }: Found, name: string, row: Row, value: string | true): void {
-  if (!Object.hasOwn(own, name) && Object.hasOwn(COMMON_ROWS, name)) common[name] = value
+  if (!Object.hasOwn(own, name) && Object.hasOwn(FOR_EVERY, name)) common[name] = value
   else if (row.many === undefined) own[name] = value
   else own[name] = [...((own[name] as string[] | undefined) ?? []), String(value)]
 }
@@ -77,7 +77,7 @@ function withArgument(command: string, rows: Rows, { own, common, bare }: Found)
 /** The words that stand before options, as somebody would type them. */
 export function optionNames(rows: Rows): readonly string[] {
   const own = Object.entries(rows).flatMap(([name, row]) => (row.argument ? [] : [`--${name}`]))
-  return [...own, ...Object.keys(COMMON_ROWS).map(name => `--${name}`), '--help']
+  return [...own, ...Object.keys(FOR_EVERY).map(name => `--${name}`), HELP.word]
 }
 
 function unknownOption(word: string, command: string, rows: Rows): Fault {

@@ -4,6 +4,7 @@ import { NoAnswer } from '../formula/no-answer.ts'
 import { silently, withWorking } from '../formula/working.ts'
 import type { Answer, Result, Table, WorkingLine } from '../report/answer.ts'
 import type { Section } from '../report/drawing/section.ts'
+import type { TimeCurrent } from '../report/drawing/time-current.ts'
 import { noResultsBy, type ResultMap, resultsBy, searchedBy } from '../report/result-map.ts'
 import { type Finding, noAnswer } from '../rules/finding.ts'
 
@@ -26,12 +27,14 @@ export interface Sum<T, R> {
   readonly first?: (results: BoundsOf<R>) => string | undefined
   /** To scale, at the nominal. */
   readonly drawing?: (plain: Plain<T>, results: R) => Section
+  /** Drawn over logarithmic axes, at the nominal. */
+  readonly curves?: (plain: Plain<T>) => TimeCurrent | undefined
   readonly findings?: (results: BoundsOf<R>) => readonly Finding[]
   readonly cautions?: (results: BoundsOf<R>) => readonly string[]
 }
 
 /** What a sum contributes to an answer. */
-export type Parts = Pick<Answer, 'title' | 'first' | 'results' | 'tables' | 'drawing' | 'findings' | 'cautions'> & {
+export type Parts = Pick<Answer, 'title' | 'first' | 'results' | 'tables' | 'drawing' | 'curves' | 'findings' | 'cautions'> & {
   readonly working: readonly WorkingLine[]
   readonly taken: Taken
 }
@@ -87,10 +90,12 @@ function partsOf<T, R>(
 }
 
 /** Drawn once, without a trace in any working. */
-function drawingOf<T, R>({ calculation, drawing }: Sum<T, R>, tree: T): Pick<Parts, 'drawing'> {
-  if (drawing === undefined) return {}
+function drawingOf<T, R>({ calculation, drawing, curves }: Sum<T, R>, tree: T): Pick<Parts, 'drawing' | 'curves'> {
   const { plain } = plainOf(tree)
-  return { drawing: silently(() => drawing(plain, calculation(plain))) }
+  return {
+    ...(drawing === undefined ? {} : { drawing: silently(() => drawing(plain, calculation(plain))) }),
+    ...(curves === undefined ? {} : { curves: silently(() => curves(plain)) })
+  }
 }
 
 /** Every formula with its numbers at the nominal; for each verdict, those whose numbers differ at the worst end and were not shown yet. */

@@ -4,7 +4,9 @@ import { OutsideRange } from '../formula/outside-range.ts'
 import { silently } from '../formula/working.ts'
 import type { OverIce } from '../trade/heat/dew.ts'
 import { crossing } from '../trade/heat/settle.ts'
-import { type CircuitFit, circuitFit, type HeaterC } from './circuit-fit.ts'
+import type { CircuitFit } from './circuit.ts'
+import { circuitFit, settledLoads } from './circuit-fit.ts'
+import type { HeaterC } from './rated-ohm.ts'
 import { coldAround, type HotFit, hotFit, type WarmFit, warmFit } from './warm-fit.ts'
 
 // A heater whose resistance follows its temperature: resistance sets the current, the current the drop, the drop the power,
@@ -21,8 +23,7 @@ export interface HeatedCircuit<W> {
 /** In the coldest air, moving. */
 export function heatedCold({ circuit, warming, warm }: Plain<HeatedCircuit<WarmFit>>, ice: OverIce | null) {
   const at = (fedW: readonly number[]) => warmFit({ ...warm, heatersW: [...warm.heatersW, ...fedW] }, ice)
-  const { loads, warmed } = together({ circuit, warming, leastC: coldAround(warm.air).airC, at })
-  return { loads, warmed }
+  return together({ circuit, warming, leastC: coldAround(warm.air).airC, at })
 }
 
 /** In the hottest air, standing. */
@@ -39,13 +40,14 @@ interface Together<R> {
   readonly at: (fedW: readonly number[]) => R
 }
 
+type Loads = ReturnType<typeof settledLoads>['loads']
+
 function together<R extends { readonly hottestC: number }>({ circuit, warming, leastC, at }: Together<R>) {
-  const feed = (partC: number) => {
-    const { loads } = circuitFit(circuit, heatersAt(warming, partC))
-    return { loads, fedW: loads.filter(({ name }) => warming.includes(name)).map(({ powerW }) => powerW) }
-  }
-  const { loads, fedW } = feed(silently(() => settledC(partC => hottestC(() => at(feed(partC).fedW)), leastC)))
-  return { loads, warmed: at(fedW) }
+  const fedW = (loads: Loads) => loads.filter(({ name }) => warming.includes(name)).map(({ powerW }) => powerW)
+  const warmedBy = (partC: number) => at(fedW(settledLoads(circuit, heatersAt(warming, partC)).loads))
+  const partC = silently(() => settledC(trialC => hottestC(() => warmedBy(trialC)), leastC))
+  const fed = circuitFit(circuit, heatersAt(warming, partC))
+  return { fed, warmed: at(fedW(fed.loads)) }
 }
 
 function heatersAt(warming: readonly string[], partC: number): HeaterC {

@@ -1,30 +1,33 @@
 import { type Bounded, boundsOf } from '../formula/bounds.ts'
 import { Given, type Plain } from '../formula/given.ts'
 import * as load from '../trade/circuit/load.ts'
+import type { Element } from '../trade/circuit/network.ts'
 import type { Tested } from '../trade/proof/probe.ts'
-import { type CircuitFit, type FittedHeater, heaterId, partOhm, type Run, type RunPart, runId, SOURCE_ID } from './circuit-fit.ts'
+import type { CircuitFit, FittedLoad, Run, RunPart } from './circuit.ts'
+import { loadId, partOhm, runId, SOURCE } from './circuit-parts.ts'
 import { coldFactor, endsOhm, joined, wireFactor } from './proof-allowance.ts'
 
 /** The circuit of a job as it is put to the test: each element with the bounds that all it is made of gives it. */
-export function testedCircuit({ ground, bus, busV, insideOhm, runs, heaters }: CircuitFit, leadsOhm: Given): Tested {
+export function testedCircuit({ ground, bus, busV, insideOhm, others, runs, loads }: CircuitFit, leadsOhm: Given): Tested {
   return {
     network: {
       ground,
       elements: [
-        { kind: 'source', id: SOURCE_ID, from: ground, to: bus, sourceV: busV, insideOhm },
-        ...runs.map(({ from, to, parts }, i) => ({ kind: 'resistor' as const, id: runId(i), from, to, resistanceOhm: runOhm(parts) })),
-        ...heaters.map(heater => ({ kind: 'resistor' as const, ...heaterEnds(heater), resistanceOhm: heaterOhm(heater) }))
+        { kind: 'source', id: SOURCE, from: ground, to: bus, sourceV: busV, insideOhm },
+        ...others.map(other => ({ kind: 'source' as const, ...other })),
+        ...runs.map(({ id, from, to, parts }) => ({ kind: 'resistor' as const, id: runId(id), from, to, resistanceOhm: runOhm(parts) })),
+        ...loads.map(load => loadElement(load, busV))
       ]
     },
     leadsOhm,
-    colds: heaters.map(({ name }) => ({ id: heaterId(name), coldFactor: coldFactor() }))
+    colds: loads.filter(({ takes }) => takes.by === 'rated').map(({ name }) => ({ id: loadId(name), coldFactor: coldFactor() }))
   }
 }
 
 /** The circuit with the bus held at what was measured: what stands behind it no longer matters. */
 export function heldAt(tested: Tested, busV: Given): Tested {
   const elements = tested.network.elements.map(element =>
-    element.kind === 'source' ? { ...element, sourceV: busV, insideOhm: new Given(0) } : element
+    element.kind === 'source' && element.id === SOURCE ? { ...element, sourceV: busV, insideOhm: new Given(0) } : element
   )
   return { ...tested, network: { ...tested.network, elements } }
 }
@@ -51,11 +54,22 @@ function allowedOhm({ part, factor, ends }: Plain<Allowed>): number {
   return factor * partOhm(part) + ends
 }
 
-function heaterEnds({ name, from, to }: FittedHeater) {
-  return { id: heaterId(name), from, to }
+function loadElement({ name, from, to, takes }: FittedLoad, busV: Given): Element {
+  const ends = { id: loadId(name), from, to }
+  switch (takes.by) {
+    case 'rated':
+      return { kind: 'resistor', ...ends, resistanceOhm: ratedOhm(takes) }
+    case 'resistance':
+      return { kind: 'resistor', ...ends, resistanceOhm: takes.resistanceOhm }
+    case 'current':
+      return { kind: 'draw', ...ends, drawA: takes.currentA }
+    case 'power':
+      // A load of constant power is put to the test as the resistance that it has at the bus.
+      return { kind: 'resistor', ...ends, resistanceOhm: ratedOhm({ powerW: takes.powerW, ratedV: busV }) }
+  }
 }
 
-function heaterOhm({ powerW, ratedV }: FittedHeater): Given {
+function ratedOhm({ powerW, ratedV }: { readonly powerW: Given; readonly ratedV: Given }): Given {
   const { ohm } = boundsOf({ powerW, ratedV }, x => ({ ohm: load.resistanceOhm(x) }))
   return asGiven(ohm)
 }

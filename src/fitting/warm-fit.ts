@@ -9,7 +9,7 @@ import { powerWindow } from '../trade/heat/power-window.ts'
 import type { Target } from '../trade/heat/read-target.ts'
 import { steppedToTargetS } from '../trade/heat/stepped-time.ts'
 import { twoNode } from '../trade/heat/two-node.ts'
-import type { FittedHeater } from './circuit-fit.ts'
+import type { Follows } from './circuit.ts'
 
 /** The coldest air, and what it becomes on its way to the part. */
 export interface ColdAir {
@@ -104,7 +104,7 @@ export interface WindowFit {
   readonly ratedV: Given
   readonly lowV: Given
   readonly highV: Given
-  readonly follows: FittedHeater['follows']
+  readonly follows: Follows | null
   /** The heated part, where it is told apart. */
   readonly body: Block['body']
 }

@@ -180,6 +180,7 @@ const TITLES = {
   'ac-43.13-1b-11-118': ['FAA AC 43.13-1B par. 11-118, slack between supports and spare length', 'read-secondary'],
   'abyc-e-11-support': ['ABYC E-11, support of conductors every 18 in', 'memory'],
   'tm-1-1500-204-23-4': ['US Army TM 1-1500-204-23-4 par. 3-1, bend radius of wire', 'read-secondary'],
+  'cfr-27.1357': ['14 CFR 27.1357, protective devices and their spares', 'read-secondary'],
   'cfr-27.1367': ['14 CFR 27.1367, switches', 'read-secondary'],
   'cfr-43.9': ['14 CFR 43.9, content of a maintenance record', 'read-secondary'],
   'proof-order': ['training cards on aircraft wiring, order of proof', 'read-secondary'],

@@ -7,6 +7,8 @@ import type { Span } from '../quantity/parse-quantity.ts'
 export interface About {
   readonly says: string
   readonly required?: true
+  /** Stands in the one line that the starter shows of a list, though it may be left out. */
+  readonly typical?: true
   /** As it would be written, for the starter, the schema and messages. */
   readonly example?: string
   /** How to find it at the bench. */

@@ -1,4 +1,5 @@
 import { quoted } from '../quantity/quoted.ts'
+import { ratedLinks } from './rated-link.ts'
 import type { Job } from './read-job.ts'
 import { type LinkFault, unknownName } from './unknown-name.ts'
 
@@ -15,16 +16,9 @@ function airLinks({ surroundings }: Job): readonly LinkFault[] {
   return [{ found: 'a wet bulb beside the humidity', accepted: 'one of the two', path: [...surroundings.path, 'wet-bulb'] }]
 }
 
-function heaterLinks({ warm, holes, parts }: Job): readonly LinkFault[] {
-  return (warm?.heaters ?? []).flatMap((name, i) => {
-    const path = [...warm!.path, 'heaters', i]
-    if (!Object.hasOwn(holes, name)) return unknownName(name, Object.keys(holes), 'hole', path)
-    const part = Object.hasOwn(parts, holes[name]!.takes) ? parts[holes[name]!.takes] : undefined
-    if (part === undefined || part.rated !== null) return []
-    return [
-      { found: `the part of hole ${quoted(name)} without rated power and voltage`, accepted: 'a part with rated: { power, voltage }', path }
-    ]
-  })
+function heaterLinks(job: Job): readonly LinkFault[] {
+  const { warm } = job
+  return warm === null ? [] : warm.heaters.flatMap((name, i) => ratedLinks(job, name, [...warm.path, 'heaters', i]))
 }
 
 function coolingLinks({ warm }: Job): readonly LinkFault[] {

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { quoted } from '../quantity/quoted.ts'
-import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
+import { circuitLinks, supplyLinks } from './circuit-links.ts'
 import { heatLinks } from './heat-links.ts'
 import type { Job, ReadJob } from './read-job.ts'
 import { readingLinks } from './reading-links.ts'
@@ -11,6 +11,7 @@ export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): r
   const found = [
     ...Object.values(job.holes).flatMap(hole => holeLinks(job, hole)),
     ...circuitLinks(job),
+    ...supplyLinks(job),
     ...readingLinks(job),
     ...tapOrder(job),
     ...heatLinks(job)
@@ -25,36 +26,6 @@ function holeLinks({ parts }: Job, { takes, found, path }: Job['holes'][string])
       ? [{ found: 'bottom: radius without its fillet', accepted: 'bottom-radius, as 1 mm', path: [...path, 'found', 'bottom'] }]
       : [])
   ]
-}
-
-function circuitLinks({ circuit, holes, parts }: Job): readonly LinkFault[] {
-  if (circuit === null) return []
-  return [...circuit.loads.flatMap(load => loadLinks({ holes, parts }, load)), ...circuit.runs.flatMap(runLinks)]
-}
-
-type Circuit = NonNullable<Job['circuit']>
-
-function loadLinks({ holes, parts }: Pick<Job, 'holes' | 'parts'>, { heater, path }: Circuit['loads'][number]): readonly LinkFault[] {
-  const at = [...path, 'heater']
-  if (!Object.hasOwn(holes, heater)) return unknownName(heater, Object.keys(holes), 'hole', at)
-  const part = Object.hasOwn(parts, holes[heater]!.takes) ? parts[holes[heater]!.takes] : undefined
-  return part === undefined || part.rated !== null
-    ? []
-    : [
-        {
-          found: `the part of hole ${quoted(heater)} without rated power and voltage`,
-          accepted: 'a part with rated: { power, voltage }',
-          path: at
-        }
-      ]
-}
-
-function runLinks({ wire, bond, through, path }: Circuit['runs'][number]): readonly LinkFault[] {
-  if (wire === null && bond === null && through.length === 0)
-    return [{ found: 'a run of nothing', accepted: 'wire, bond or through', path }]
-  if (wire === null) return []
-  const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size) })
-  return conductor.ok ? [] : [{ ...conductor.fault, path: [...wire.path, 'size'] }]
 }
 
 /** Each tap cuts deeper than the one before it. */

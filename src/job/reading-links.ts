@@ -1,11 +1,9 @@
-import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { quoted } from '../quantity/quoted.ts'
 import { readPoints } from '../trade/proof/points.ts'
 import { beyondShown, READING_UNIT, type Takes } from '../trade/proof/reading-unit.ts'
-import type { Path } from './field.ts'
 import type { Job } from './read-job.ts'
+import type { LinkFault } from './unknown-name.ts'
 
-type Found = Omit<Diagnostic, 'where'> & { readonly path: Path }
 type Circuit = NonNullable<Job['circuit']>
 
 /** Every point of the circuit, in the order it is named. */
@@ -23,7 +21,7 @@ export function takesOf({ volts, amps, ohms }: Job['readings'][number]): readonl
 }
 
 /** Readings that no circuit can have shown. */
-export function readingLinks({ circuit, readings, proof }: Job): readonly Found[] {
+export function readingLinks({ circuit, readings, proof }: Job): readonly LinkFault[] {
   const meters = (['volts', 'amps', 'ohms'] as const).flatMap(takes => meterLinks(takes, proof.meter[takes]))
   if (circuit === null)
     return [
@@ -33,7 +31,7 @@ export function readingLinks({ circuit, readings, proof }: Job): readonly Found[
   return [...meters, ...readings.flatMap(reading => linksOf(reading, circuit))]
 }
 
-function linksOf(reading: Job['readings'][number], circuit: Circuit): readonly Found[] {
+function linksOf(reading: Job['readings'][number], circuit: Circuit): readonly LinkFault[] {
   const points = readPoints(reading.at, pointsOf(circuit))
   const takes = takesOf(reading)
   const { path, passing, meter } = reading
@@ -54,7 +52,7 @@ function linksOf(reading: Job['readings'][number], circuit: Circuit): readonly F
   ]
 }
 
-function beyondLinks(takes: Takes, reading: Job['readings'][number]): readonly Found[] {
+function beyondLinks(takes: Takes, reading: Job['readings'][number]): readonly LinkFault[] {
   const fault = beyondShown(takes, reading[takes]!.value)
   return fault === undefined ? [] : [{ ...fault, path: [...reading.path, takes] }]
 }
@@ -64,7 +62,7 @@ function joinedLinks(
   reading: Job['readings'][number],
   circuit: Circuit,
   points: { readonly red: string; readonly black: string }
-): readonly Found[] {
+): readonly LinkFault[] {
   const [takes] = takesOf(reading)
   const fault = takes === undefined ? undefined : unjoined(takes, points, circuit)
   return fault === undefined ? [] : [{ ...fault, path: [...reading.path, 'at'] }]
@@ -75,7 +73,7 @@ export function unjoined(
   takes: Takes,
   { red, black }: { readonly red: string; readonly black: string },
   { source, runs, loads }: Circuit
-): Omit<Found, 'path'> | undefined {
+): Omit<LinkFault, 'path'> | undefined {
   if (takes !== 'amps') return undefined
   const feed = { from: source.ground, to: 'bus' }
   const parts = [...runs, ...loads, feed]
@@ -86,7 +84,7 @@ export function unjoined(
   }
 }
 
-function meterLinks(takes: Takes, meter: Job['readings'][number]['meter']): readonly Found[] {
+function meterLinks(takes: Takes, meter: Job['readings'][number]['meter']): readonly LinkFault[] {
   if (meter === null) return []
   const { digits, resolution, path } = meter
   const unit = READING_UNIT[takes]

@@ -11,7 +11,7 @@ const LEFT_OUT: { readonly [K in StarterKind]: readonly string[] } = {
   plug: ['rated', 'least-power', 'circuit', 'proof', 'readings', 'warm']
 }
 /** The names a starter gives to what the file names itself. */
-const NAMES: { readonly [key: string]: string } = { parts: 'part', holes: 'left', labels: 'S4' }
+const NAMES: { readonly [key: string]: string } = { parts: 'part', holes: 'left', output: 'idle', labels: 'S4' }
 
 /** A commented job to begin with: every field with what it is. Required ones carry an example to be replaced, the others are set as remarks. */
 export function starterText(kind: StarterKind): string {
@@ -59,7 +59,7 @@ function needed(field: Field): boolean {
 function flowText(field: Field): string {
   if (field.is !== 'map' || field.example !== undefined) return String(field.example)
   const pairs = Object.entries(field.of)
-    .filter(([, inner]) => inner.required === true || inner.is === 'map')
+    .filter(([, inner]) => inner.required === true || inner.typical === true)
     .map(([key, inner]) => `${key}: ${inner.is === 'map' ? flowText(inner) : inner.example}`)
   return `{ ${pairs.join(', ')} }`
 }

@@ -3,6 +3,7 @@ import type { Diagnostic } from '../quantity/diagnostic.ts'
 import type { Shown } from '../quantity/digits.ts'
 import type { Finding } from '../rules/finding.ts'
 import type { Section } from './drawing/section.ts'
+import type { TimeCurrent } from './drawing/time-current.ts'
 
 /** The one result model: plain, unrounded, with units and sources. Every printer is a function of it. */
 export interface Answer {
@@ -16,6 +17,8 @@ export interface Answer {
   readonly tables: { readonly [name: string]: Table }
   /** For the eye alone. */
   readonly drawing?: Section
+  /** For the eye alone, too. */
+  readonly curves?: TimeCurrent | undefined
   readonly findings: readonly Finding[]
   readonly cautions: readonly string[]
   readonly working?: readonly WorkingLine[]

@@ -3,6 +3,7 @@ import { wrapAnsi } from 'fast-wrap-ansi'
 import type { Answer, AnswerInput, Result, Table } from './answer.ts'
 import { columnsText } from './columns.ts'
 import { sectionText } from './drawing/section-text.ts'
+import { timeCurrentText } from './drawing/time-current-text.ts'
 import { cellText, spreadText, valueText } from './figures.ts'
 import { verdictLines } from './findings-text.ts'
 import { plotText } from './plot-text.ts'
@@ -24,6 +25,7 @@ export function pageOf(answer: Answer, { columns, colour }: Page): string {
       columns
     ),
     answer.drawing === undefined ? '' : sectionText(answer.drawing, columns).join('\n'),
+    answer.curves === undefined ? '' : `${ink.bold(answer.curves.title)}\n${timeCurrentText(answer.curves, columns).join('\n')}`,
     ...Object.values(answer.tables).map(table => tableText(table, columns, ink)),
     assumedText(answer.inputs, columns),
     workingText(answer.working ?? [], columns, ink),

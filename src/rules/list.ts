@@ -1,10 +1,9 @@
-import type { circuitFit } from '../fitting/circuit-fit.ts'
-import type { holeFit } from '../fitting/hole-fit.ts'
-import type { jointFit } from '../fitting/joint-fit.ts'
-import type { Bounded, BoundsOf } from '../formula/bounds.ts'
-import type { Span } from '../quantity/parse-quantity.ts'
+import { burns } from './circuit/burns.ts'
+import { feedsBackwards } from './circuit/feeds-backwards.ts'
 import { surfaceWet } from './dew/surface-wet.ts'
 import { tooMuch } from './drop/too-much.ts'
+import { magnesium } from './ground/magnesium.ts'
+import { shift } from './ground/shift.ts'
 import { aboveRating } from './heater/above-rating.ts'
 import { weak } from './heater/weak.ts'
 import { brokenThrough } from './hole/broken-through.ts'
@@ -21,7 +20,7 @@ import { crushesUnderShoulder } from './joint/crushes-under-shoulder.ts'
 import { engagementShort } from './joint/engagement-short.ts'
 import { outsideBand } from './joint/outside-band.ts'
 import { partStrips } from './joint/part-strips.ts'
-import type { Lack, Limit } from './judge.ts'
+import { missing } from './label/missing.ts'
 import { change } from './mass/change.ts'
 import { outsideLimits } from './mass/outside-limits.ts'
 import { farEndShort } from './protect/far-end-short.ts'
@@ -39,6 +38,16 @@ import { connectorMisclocked } from './seat/connector-misclocked.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
 import { stackTooThick } from './seat/stack-too-thick.ts'
+import type {
+  AirSubject,
+  CircuitSubject,
+  HeaterSubject,
+  HoleSubject,
+  JointSubject,
+  LoadSubject,
+  MassSubject,
+  WarmSubject
+} from './subjects.ts'
 import { endurance } from './supply/endurance.ts'
 import { short } from './supply/short.ts'
 import { underRated } from './switch/under-rated.ts'
@@ -52,63 +61,6 @@ import { tooSlow } from './warm/too-slow.ts'
 import { overAmpacity } from './wire/over-ampacity.ts'
 import { shortCircuit } from './wire/short-circuit.ts'
 import { tooSmall } from './wire/too-small.ts'
-
-type Fitted = BoundsOf<ReturnType<typeof holeFit>>
-
-/** What the rules of a hole, and of the part in it, are asked about. */
-export type HoleSubject = Fitted['hole'] & {
-  readonly runOut: NonNullable<Fitted['seat']>['runOut'] | null
-  readonly floor: NonNullable<Fitted['seat']>['floor']
-  readonly leastFloor: Limit | null
-  readonly drillMm: Bounded
-  readonly thread: string
-  readonly majorMm: number
-  readonly waysOut: readonly string[]
-  readonly minor: { readonly minMm: number; readonly maxMm: number }
-  readonly cardThreads: 'dry' | 'lubricated' | null
-  readonly threadsWith: string | null
-  readonly settingNm: Bounded | null
-  readonly tool: Span | null
-}
-
-/** What the rules of a joint are asked about: nulls where something is missing, and what that is. */
-export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & {
-  readonly lacks: Lack | null
-  /** Whether the strength of the casting is that of its alloy. */
-  readonly typical: boolean
-  readonly castingMetal: { readonly tensileMpa: number; readonly yieldMpa: number | null } | null
-}
-
-export type JointFigure = keyof Pick<
-  ReturnType<typeof jointFit>,
-  | 'torqueNm'
-  | 'preloadN'
-  | 'internalStripLoadN'
-  | 'castingMarginN'
-  | 'partMarginN'
-  | 'bodyMarginMpa'
-  | 'engagementSpareMm'
-  | 'bearingPressureMpa'
-  | 'lowestTorqueNm'
-  | 'highestTorqueNm'
->
-
-/** What the rules of a load are asked about. */
-export type LoadSubject = BoundsOf<ReturnType<typeof circuitFit>>['loads'][number] & {
-  readonly leastPowerW: number | null
-  readonly limit: (Limit & { readonly unit: '%' | 'V' }) | null
-}
-
-type SubjectOf<R> = R extends Rule<infer Subject> ? Subject : never
-
-/** What the rules of a warm-up are asked about. */
-export type WarmSubject = SubjectOf<typeof neverReaches> &
-  SubjectOf<typeof tooSlow> &
-  SubjectOf<typeof tooHot> &
-  SubjectOf<typeof needsThermostat>
-
-export type AirSubject = SubjectOf<typeof surfaceWet>
-export type MassSubject = SubjectOf<typeof outsideLimits> & SubjectOf<typeof change>
 
 export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   oldHoleTooLarge,
@@ -133,7 +85,14 @@ export const JOINT_RULES: readonly Rule<JointSubject>[] = [
   crushesUnderShoulder
 ]
 
-export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, weak, aboveRating]
+export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch]
+
+export const HEATER_RULES: readonly Rule<HeaterSubject>[] = [weak, aboveRating]
+
+export const CIRCUIT_RULES: readonly Rule<CircuitSubject>[] = [shift, feedsBackwards, burns, missing]
+
+/** Asked of every joint to a ground. */
+const BOND_RULES = [magnesium]
 
 export const WARM_RULES: readonly Rule<WarmSubject>[] = [neverReaches, tooSlow, tooHot, needsThermostat]
 
@@ -161,6 +120,9 @@ export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...HOLE_RULES,
   ...JOINT_RULES,
   ...LOAD_RULES,
+  ...HEATER_RULES,
+  ...CIRCUIT_RULES,
+  ...BOND_RULES,
   ...WARM_RULES,
   ...AIR_RULES,
   ...MASS_RULES,

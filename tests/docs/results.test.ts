@@ -115,7 +115,7 @@ describe('the document', () => {
     expect(ids.length).toBeGreaterThan(20)
     const unknown = ids.filter(id => {
       const [command, ...rest] = id.split('.')
-      return !named(command!, 'id').includes(rest.join('.')) && rowOfPage(id) === ''
+      return rowOfPage(id) === '' && !named(command!, 'id').includes(rest.join('.'))
     })
     expect(unknown).toEqual([])
   })

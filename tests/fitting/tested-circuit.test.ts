@@ -1,37 +1,50 @@
 // example: the circuit under test is that of the job, with what a circuit in order may differ by; all figures invented
 import { describe, expect, it } from 'vitest'
-import { type CircuitFit, circuitFit } from '../../src/fitting/circuit-fit.ts'
+import type { CircuitFit, RunWire } from '../../src/fitting/circuit.ts'
+import { circuitFit } from '../../src/fitting/circuit-fit.ts'
 import { heldAt, testedCircuit } from '../../src/fitting/tested-circuit.ts'
 import { Given, plainOf } from '../../src/formula/given.ts'
+import type { ConductorKind } from '../../src/trade/circuit/conductor.ts'
 import { solveNetwork } from '../../src/trade/circuit/solve-network.ts'
 import { wire } from '../trade/circuit/invented.ts'
 
 const UNMEASURED = new Given(0, { assumed: 'default: not measured', at: ['circuit', 'runs', 1, 'through', 0, 'resistance'] })
+
+function length(size: string, kind: ConductorKind, lengthM: number): RunWire {
+  return { of: 'wire', conductor: wire(size, kind), lengthM: new Given(lengthM), conductorC: new Given(20), lies: null, warmth: 'given' }
+}
 
 const FIT: CircuitFit = {
   bus: 'bus',
   ground: 'chassis',
   busV: new Given(24, { low: 23, high: 28, at: ['bus'] }),
   insideOhm: new Given(0.01),
+  inside: 'known',
+  others: [],
   runs: [
+    { id: 'feed', from: 'bus', to: 'panel', state: 'closed', parts: [length('2.5 mm2', 'class-5', 4)] },
+    { id: 'fuse', from: 'panel', to: 'left+', state: 'closed', parts: [{ of: 'joint', jointOhm: UNMEASURED }] },
     {
-      from: 'bus',
-      to: 'panel',
-      parts: [{ of: 'wire', conductor: wire('2.5 mm2', 'class-5'), lengthM: new Given(4), conductorC: new Given(20) }]
-    },
-    { from: 'panel', to: 'left+', parts: [{ of: 'joint', jointOhm: UNMEASURED }] },
-    { from: 'left-', to: 'chassis', parts: [{ of: 'joint', jointOhm: new Given(0.002, { low: 0.001, high: 0.003, at: ['bond'] }) }] }
+      id: 'bond',
+      from: 'left-',
+      to: 'chassis',
+      state: 'closed',
+      parts: [{ of: 'joint', jointOhm: new Given(0.002, { low: 0.001, high: 0.003, at: ['bond'] }) }]
+    }
   ],
-  heaters: [
+  loads: [
     {
       name: 'left',
       from: 'left+',
       to: 'left-',
-      powerW: new Given(48, { low: 45.6, high: 50.4, at: ['power'] }),
-      ratedV: new Given(24),
-      follows: null
+      takes: { by: 'rated', powerW: new Given(48, { low: 45.6, high: 50.4, at: ['power'] }), ratedV: new Given(24), follows: null },
+      inrush: null
     }
-  ]
+  ],
+  protectors: [],
+  switches: [],
+  shorts: [],
+  groundPoints: []
 }
 
 const tested = testedCircuit(FIT, new Given(0.2))
@@ -46,34 +59,34 @@ it('at the nominal it is the circuit that is judged', () => {
 describe('what a part in order may differ by', () => {
   it('a wire of a table: a tenth less, and 3 mohm at each end more', () => {
     // 4 m of 7.98 ohm/km: 0.03192 ohm by hand.
-    const { value, low, high } = element('run 1').resistanceOhm
+    const { value, low, high } = element('run feed').resistanceOhm
     expect(value).toBeCloseTo(0.03192, 9)
     expect(low).toBeCloseTo(0.9 * 0.03192, 9)
     expect(high).toBeCloseTo(0.03192 + 0.006, 9)
   })
 
   it('a joint that nobody measured: up to 20 mohm, and it stays assumed', () => {
-    const { value, high, assumed, at } = element('run 2').resistanceOhm
+    const { value, high, assumed, at } = element('run fuse').resistanceOhm
     expect([value, high]).toEqual([0, 0.02])
     expect(assumed).toContain('not measured')
     expect(at).toEqual(UNMEASURED.at)
   })
 
   it('a joint that was measured: as it was given', () => {
-    expect(element('run 3').resistanceOhm).toMatchObject({ value: 0.002, low: 0.001, high: 0.003, assumed: undefined })
+    expect(element('run bond').resistanceOhm).toMatchObject({ value: 0.002, low: 0.001, high: 0.003, assumed: undefined })
   })
 
   it('a heater: by its rated power', () => {
-    const { value, low, high } = element('heater left').resistanceOhm
+    const { value, low, high } = element('load left').resistanceOhm
     expect(value).toBeCloseTo(12, 12)
     expect(low).toBeCloseTo(576 / 50.4, 9)
     expect(high).toBeCloseTo(576 / 45.6, 9)
   })
 
   it('a gauge drawn as solid: more as well, for it may be stranded', () => {
-    const part = { of: 'wire', conductor: wire('AWG 14', 'solid'), lengthM: new Given(10), conductorC: new Given(20) } as const
-    const [, run] = testedCircuit({ ...FIT, runs: [{ from: 'bus', to: 'left+', parts: [part] }] }, new Given(0.2)).network.elements
-    const { value, high } = (run as { readonly resistanceOhm: Given }).resistanceOhm
+    const run = { id: 'feed', from: 'bus', to: 'left+', state: 'closed', parts: [length('AWG 14', 'solid', 10)] } as const
+    const [, thinned] = testedCircuit({ ...FIT, runs: [run] }, new Given(0.2)).network.elements
+    const { value, high } = (thinned as { readonly resistanceOhm: Given }).resistanceOhm
     expect(high / value).toBeGreaterThan(1.26)
   })
 })

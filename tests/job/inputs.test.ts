@@ -9,7 +9,7 @@ const inputs = inputsOf(readJob(file, readFileSync(file, 'utf8')).job)
 
 it('holds what was given, with bounds and unit', () => {
   expect(inputs['holes.sump.found.depth']).toEqual({ value: 24, low: 23.7, high: 24.3, unit: 'mm', assumed: null })
-  expect(inputs['circuit.runs.0.wire.length']).toEqual({ value: 0.8, low: null, high: null, unit: 'm', assumed: null })
+  expect(inputs['circuit.runs.0.wire.length']).toEqual({ value: 0.15, low: null, high: null, unit: 'm', assumed: null })
 })
 
 it('holds what was assumed, with the reason', () => {

@@ -9,8 +9,8 @@ import { inExampleFolder, outputOf, wordsOf } from '../docs/example-output.ts'
 const runs = import.meta.glob<{ readonly run: unknown }>('../../src/commands/*.run.ts')
 const NO_FIGURE = /\b(NaN|Infinity|undefined)\b|\[object /
 
-/** A file to be edited and a document for a program: neither is wrapped. Paths of fields beside ids of rules are long words. */
-const WIDE_BY_NATURE = /^(new|schema|completion|measure)\b|--json|--format/
+/** A file to be edited and a document for a program: neither is wrapped. */
+const WIDE_BY_NATURE = /^(new|schema|completion|each)\b|--json|--format/
 
 inExampleFolder()
 

@@ -1,4 +1,5 @@
 import type { Description, Row } from '../describe.ts'
+import { FOR_EVERY, HELP } from '../every-command.ts'
 
 /** A word that a shell offers, with what it is. */
 export interface Offered {
@@ -17,20 +18,18 @@ export interface CompletedWords {
   readonly argument: Offered['takes']
 }
 
-const FOR_EVERY: readonly Offered[] = [
-  { word: '--json', says: 'print one JSON document', takes: null },
-  { word: '--working', says: 'show every formula with its numbers and source', takes: null },
-  { word: '--strict', says: 'cautions and what could not be judged end with 1 too', takes: null },
-  { word: '--no-color', says: 'no colour', takes: null },
-  { word: '--help', says: 'print this help', takes: null }
-]
-
 /** Read off the rows of the command: what help shows, a shell completes. */
 export function completedWords({ name, summary, rows }: Description): CompletedWords {
   const entries = Object.entries(rows)
   const argument = entries.find(([, row]) => row.argument === true)?.[1]
   const own = entries.flatMap(([option, row]) => (row.argument === true ? [] : optionsOf(option, row)))
-  return { name, says: summary, options: [...own, ...FOR_EVERY], argument: argument === undefined ? null : takesOf(argument) }
+  const every = Object.entries(FOR_EVERY).flatMap(([option, row]) => optionsOf(option, row))
+  return {
+    name,
+    says: summary,
+    options: [...own, ...every, { ...HELP, takes: null }],
+    argument: argument === undefined ? null : takesOf(argument)
+  }
 }
 
 function optionsOf(name: string, row: Row): readonly Offered[] {

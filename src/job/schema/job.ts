@@ -7,6 +7,7 @@ import { MASS } from './mass.ts'
 import { PART } from './part.ts'
 import { PROOF, READINGS } from './proof.ts'
 import { RECORD } from './record.ts'
+import { SUPPLY } from './supply.ts'
 import { SURROUNDINGS } from './surroundings.ts'
 import { TOOLS } from './tools.ts'
 import { WARM } from './warm.ts'
@@ -35,12 +36,18 @@ export const JOB = map('one whole fitting', {
       'greatest drop as a share of the bus',
       { greatest: quantity('percent', 'greatest', { required: true, example: '3 %' }), reason },
       { optional: true }
+    ),
+    'ground-shift': map(
+      'greatest voltage of a ground point against 0 V',
+      { greatest: quantity('voltage', 'greatest', { required: true, example: '0.1 V' }), reason },
+      { optional: true }
     )
   }),
   parts: named('parts to be fitted', PART),
   tools: TOOLS,
   holes: named('holes to be opened', HOLE),
   circuit: CIRCUIT,
+  supply: SUPPLY,
   surroundings: SURROUNDINGS,
   warm: WARM,
   mass: MASS,

@@ -33,7 +33,7 @@ export function levels(side: 'left' | 'right', across: number, all: readonly Lev
 }
 
 /** Heights that keep their order and their distance, each as near to where it belongs as those above let it be. */
-export function spread(wanted: readonly { readonly y: number; readonly below: number }[]): readonly number[] {
+function spread(wanted: readonly { readonly y: number; readonly below: number }[]): readonly number[] {
   const placed: number[] = []
   for (const [i, { y }] of wanted.entries()) {
     const free = i === 0 ? Number.NEGATIVE_INFINITY : placed[i - 1]! + wanted[i - 1]!.below + ABOVE

@@ -1,9 +1,19 @@
 import { clipped } from './clipped.ts'
-import type { Look, Shape, Spot } from './drawing.ts'
+import { ACROSS, type Look, type Shape, type Spot } from './drawing.ts'
 
 /** A shape of straight lines. */
 export function outline(look: Look, spots: readonly Spot[]): Shape {
   return { shape: 'path', look, spots, closed: true }
+}
+
+/** A box between two corners that lie across from each other. */
+export function box(look: Look, [left, top]: Spot, [right, bottom]: Spot): Shape {
+  return outline(look, [
+    [left, top],
+    [right, top],
+    [right, bottom],
+    [left, bottom]
+  ])
 }
 
 export function line(look: Look, ...spots: readonly Spot[]): Shape {
@@ -22,12 +32,12 @@ interface Words {
 }
 
 /** Words at a place, cut to the room there is. */
-export function words(at: Spot, text: string, { anchor = 'start', bold = false, room = 340 }: Words = {}): Shape {
+export function words(at: Spot, text: string, { anchor = 'start', bold = false, room = ACROSS }: Words = {}): Shape {
   return { shape: 'text', at, text: clipped(text, { room, bold }), anchor, bold }
 }
 
 /** The head of an arrow whose point is at `at` and which comes from `from`. */
-export function arrowHead(at: Spot, from: Spot): Shape {
+function arrowHead(at: Spot, from: Spot): Shape {
   const [dx, dy] = [at[0] - from[0], at[1] - from[1]]
   const length = Math.hypot(dx, dy) || 1
   const [ux, uy] = [dx / length, dy / length]

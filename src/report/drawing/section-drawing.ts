@@ -1,10 +1,10 @@
 import { showNumber } from '../../quantity/show.ts'
 import { widthOf } from './clipped.ts'
-import { ACROSS, type Drawing, type Shape, type Spot } from './drawing.ts'
+import { ACROSS, type Drawing, type Look, type Shape, type Spot } from './drawing.ts'
 import { type Level, levels } from './levels.ts'
-import { line, measure, outline, words } from './paper.ts'
+import { box, line, measure, outline, words } from './paper.ts'
 import { scaleFor } from './scale.ts'
-import { depthAt, type Extent, extentOf, type Mark, type Outline, type Section, type SectionPart } from './section.ts'
+import { depthAt, type Extent, extentOf, type Mark, type Outline, type Section, type SectionPart, SHOULDER } from './section.ts'
 
 /** Room that the names on both sides leave, and the greatest height. */
 const NAMES = 84
@@ -78,20 +78,14 @@ function thread({ thread: cut }: Section, { at }: Frame): readonly Shape[] {
   return [-1, 1].map(side => line('thin', at((side * cut.majorMm) / 2, 0), at((side * cut.majorMm) / 2, cut.depthMm)))
 }
 
-/** The shoulder is drawn half as wide again as the thread: its width is not known. */
 function part({ majorMm, minorMm, threadEndMm, endMm, stackMm }: SectionPart, { at, extent }: Frame): readonly Shape[] {
-  const [head, rim, core] = [0.75 * majorMm, majorMm / 2, minorMm / 2]
-  const box = (half: number, top: number, bottom: number): readonly Spot[] => [
-    at(-half, top),
-    at(half, top),
-    at(half, bottom),
-    at(-half, bottom)
-  ]
+  const [head, rim, core] = [SHOULDER * majorMm, majorMm / 2, minorMm / 2]
+  const across = (look: Look, half: number, top: number, bottom: number) => box(look, at(-half, top), at(half, bottom))
   return [
-    outline('part', box(head, extent.topMm, -stackMm)),
-    ...(stackMm > 0 ? [outline('stack', box(head, -stackMm, 0))] : []),
-    outline('part', box(rim, -stackMm, threadEndMm)),
-    ...(endMm > threadEndMm ? [outline('part', box(core, threadEndMm, endMm))] : []),
+    across('part', head, extent.topMm, -stackMm),
+    ...(stackMm > 0 ? [across('stack', head, -stackMm, 0)] : []),
+    across('part', rim, -stackMm, threadEndMm),
+    ...(endMm > threadEndMm ? [across('part', core, threadEndMm, endMm)] : []),
     ...[-core, core].map(x => line('thin', at(x, -stackMm), at(x, threadEndMm)))
   ]
 }
@@ -127,12 +121,7 @@ function leftOver({ drilled, backMm, part: seated }: Section, { at }: Frame): re
   const text = `${showNumber(backMm - tipMm, 'depth-down')} left`
   const y = (top[1] + bottom[1]) / 2 + 4
   const end = top[0] + 9 + widthOf(text, true)
-  const ground = outline('plate', [
-    [top[0] + 3, y - 11],
-    [end, y - 11],
-    [end, y + 4],
-    [top[0] + 3, y + 4]
-  ])
+  const ground = box('plate', [top[0] + 3, y - 11], [end, y + 4])
   return [...measure(top, bottom), ground, words([top[0] + 6, y], text, { bold: true })]
 }
 

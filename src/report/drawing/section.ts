@@ -65,7 +65,7 @@ function inHole({ found, drilled, thread }: Section, radiusMm: number, depthMm: 
 }
 
 /** The shoulder is not known: drawn half as wide again as the thread, above its stack. */
-const SHOULDER = 0.75
+export const SHOULDER = 0.75
 const SHOULDER_TALL = 0.35
 
 function partAt(section: Section, radiusMm: number, depthMm: number): Stuff | null {

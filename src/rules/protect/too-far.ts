@@ -6,7 +6,8 @@ import { atMost, figure, neverFails, notJudged } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
-  readonly protector: string
+  /** Null where no fuse or breaker was named. */
+  readonly protector: string | null
   /** Wire between the source and the protector, along it. */
   readonly unprotectedMm: Bounded | null
   readonly place: PlaceRule
@@ -25,6 +26,7 @@ export const tooFar: Rule<Subject> = {
   change: 'move the protector towards the source, or sheathe the wire before it all the way',
   source: SOURCES['33-cfr-183.455'],
   judge: ({ protector, unprotectedMm: wireMm, place }) => {
+    if (protector === null) return notJudged('through', 'name the fuse or breaker of each feed, with its rating and style')
     if (wireMm === null) return notJudged('distance', 'length of wire from the source to the protector')
     const says = `${protector}: ${figure(wireMm.high, unprotectedMm)} of wire before it; ${place.says}`
     const judged = atMost(unprotectedMm, wireMm, { value: place.greatestMm ?? YARDSTICK_MM, source: place.source }, says)

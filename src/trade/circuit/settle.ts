@@ -88,7 +88,7 @@ function warmed(circuit: PlainCircuit, contacts: Contacts): Settled {
   let ohms: Ohms = new Map(warming.map(part => [part.id, ohmAt(part, part.ambientC)]))
   let steps: Ohms = new Map()
   for (let round = 0; round < ROUNDS; round++) {
-    const solution = solved(circuit, contacts, ohms)
+    const solution = solved(circuit, contacts, ohms, round === 0 ? 'unseen' : 'looked at')
     const partC = new Map(warming.map(part => [part.id, settledC(part, solution.flows[part.id]!)]))
     const wanted: Ohms = new Map(warming.map(part => [part.id, ohmAt(part, partC.get(part.id)!)]))
     const moved = Math.max(0, ...warming.map(({ id }) => Math.abs(wanted.get(id)! / ohms.get(id)! - 1)))
@@ -108,12 +108,14 @@ function stepped(from: number, wanted: number, lastStep: number | undefined): nu
   return from + (lastStep !== undefined && lastStep * step < 0 ? step / 2 : step)
 }
 
-/** The circuit with contacts and resistances held: linear but for its loads of constant power. */
-function solved(circuit: PlainCircuit, contacts: Contacts, ohms: Ohms): Solution {
+/** The circuit with contacts and resistances held: linear but for its loads of constant power. What hangs on what stays from round to round. */
+function solved(circuit: PlainCircuit, contacts: Contacts, ohms: Ohms, shape: 'unseen' | 'looked at'): Solution {
   const network = networkOf(circuit, contacts, ohms)
   requireSound(network)
-  refuseFloating(network)
-  refuseIdealLoops(network)
+  if (shape === 'unseen') {
+    refuseFloating(network)
+    refuseIdealLoops(network)
+  }
   const base = new FactoredNetwork(network)
   const loads = circuit.parts.filter(part => part.kind === 'power')
   const amps = new Map(powerPoints(base, loads).map((a, i) => [loads[i]!.id, a]))

@@ -1,3 +1,4 @@
+import { Given } from '../../formula/given.ts'
 import type { Source } from '../../formula/source.ts'
 
 /** A figure of a table, with the span its sources leave. */
@@ -19,4 +20,9 @@ export function figure(
 /** A table that prints a range: its nominal is halfway. */
 export function span(low: number, high: number, source: Source): Figure {
   return { value: (low + high) / 2, low, high, source }
+}
+
+/** As an input whose place in a file is that of the word it was looked up by. */
+export function givenOf({ value, low, high }: Figure, at: Given['at']): Given {
+  return new Given(value, { low, high, at })
 }

@@ -28,7 +28,7 @@ export interface DrawnWire {
 
 export interface DrawnLoad {
   readonly id: string
-  /** The hole whose heater it is. */
+  /** The hole whose heater it is, or its own name. */
   readonly name: string
   readonly from: string
   readonly to: string

@@ -4,6 +4,7 @@ import { showNumber } from '../../quantity/show.ts'
 import type { Outline, Section } from '../../report/drawing/section.ts'
 import type { Hole, hole } from '../../trade/hole/hole.ts'
 import { fallMm } from '../../trade/hole/old-bottom.ts'
+import { leftMark, mark } from './mark.ts'
 
 type Results = ReturnType<typeof hole>
 
@@ -30,22 +31,13 @@ export function holeSection(name: string, planned: Plain<Hole>, results: Results
     sideMm: wallMm === null ? null : foundDiameterMm / 2 + wallMm,
     part: null,
     marks: [
-      ...(best !== null && threadDepthMm > 0 ? [left(threadDepthMm, `full thread, ${best.name}`)] : []),
-      left(fullDiameterDepthMm, 'full diameter'),
-      left(tipDepthMm, 'tip at the stop'),
+      ...(best !== null && threadDepthMm > 0 ? [leftMark(threadDepthMm, `full thread, ${best.name}`)] : []),
+      leftMark(fullDiameterDepthMm, 'full diameter'),
+      leftMark(tipDepthMm, 'tip at the stop'),
       mark(oldTipMm, 'old bottom'),
       ...(backMm === null ? [] : [mark(backMm, 'behind the metal')])
     ]
   }
-}
-
-/** What the new hole comes to; the old one stands on the right. */
-function left(depthMm: number, text: string) {
-  return { ...mark(depthMm, text), side: 'left' as const }
-}
-
-function mark(depthMm: number, text: string) {
-  return { depthMm, text: `${showNumber(depthMm, 'depth')} ${text}` }
 }
 
 /** The old bottom from its axis to its wall. */

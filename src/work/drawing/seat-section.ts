@@ -2,6 +2,7 @@ import type { Plain } from '../../formula/given.ts'
 import { showNumber } from '../../quantity/show.ts'
 import type { Outline, Section } from '../../report/drawing/section.ts'
 import type { Seat, seat } from '../../trade/hole/seat.ts'
+import { leftMark, mark } from './mark.ts'
 
 interface Sizes {
   readonly name: string
@@ -31,20 +32,11 @@ export function seatSection(thread: Sizes, seated: Plain<Seat>, { stackMm, runOu
     sideMm: null,
     part: { majorMm, minorMm, threadEndMm: threadLengthMm - underMm, endMm, stackMm: underMm },
     marks: [
-      left(threadLengthMm - underMm, "end of the part's thread"),
+      leftMark(threadLengthMm - underMm, "end of the part's thread"),
       mark(threadDepthMm, 'end of full thread in the hole'),
-      ...(seated.floor === null ? [] : [left(endMm, 'end of the part'), mark(floorMm, 'floor')])
+      ...(seated.floor === null ? [] : [leftMark(endMm, 'end of the part'), mark(floorMm, 'floor')])
     ]
   }
-}
-
-/** What is the part's; the hole stands on the right. */
-function left(depthMm: number, text: string) {
-  return { ...mark(depthMm, text), side: 'left' as const }
-}
-
-function mark(depthMm: number, text: string) {
-  return { depthMm, text: `${showNumber(depthMm, 'depth')} ${text}` }
 }
 
 function words(name: string, runOutMm: number, floorMm: number | null): string {

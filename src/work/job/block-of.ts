@@ -1,11 +1,10 @@
 import { boundsOf } from '../../formula/bounds.ts'
-import { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import type { Block, Body, Capacity, Loss } from '../../trade/heat/block.ts'
 import { CONTACTS } from '../../trade/heat/contact.ts'
 import { EMISSIVITIES } from '../../trade/heat/emissivity.ts'
-import type { Figure } from '../../trade/heat/figure.ts'
+import { givenOf } from '../../trade/heat/figure.ts'
 import type { Film } from '../../trade/heat/film.ts'
 import { fitHeatTest } from '../../trade/heat/heat-test.ts'
 
@@ -51,7 +50,7 @@ function lossOf(warm: JobWarm, surroundings: Job['surroundings'], { air, test }:
     by: 'surface',
     areaM2: warm.area,
     film,
-    emissivityRatio: warm.emissivity === null ? null : fromTable(EMISSIVITIES[warm.emissivity], [...warm.path, 'emissivity']),
+    emissivityRatio: warm.emissivity === null ? null : givenOf(EMISSIVITIES[warm.emissivity], [...warm.path, 'emissivity']),
     machineWPerK: warm.machine
   }
 }
@@ -80,12 +79,8 @@ function bodyOf(body: JobWarm['body']): Body | null {
     massKg: body.mass,
     heatJPerKgK: body.material.heatJPerKgK,
     contactMm2: body.contact,
-    contactM2KPerW: fromTable(CONTACTS[body.joint].contactM2KPerW, [...body.path, 'joint'])
+    contactM2KPerW: givenOf(CONTACTS[body.joint].contactM2KPerW, [...body.path, 'joint'])
   }
-}
-
-function fromTable({ value, low, high }: Figure, at: Given['at']): Given {
-  return new Given(value, { low, high, at })
 }
 
 /** The fitted figures as results, with their bounds. */

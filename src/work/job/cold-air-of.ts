@@ -4,7 +4,7 @@ import type { Job } from '../../job/read-job.ts'
 import type { Missing } from '../../rules/missing.ts'
 import type { Cooling } from '../../trade/heat/cooling.ts'
 import type { Dew } from '../../trade/heat/dew.ts'
-import type { Figure } from '../../trade/heat/figure.ts'
+import { type Figure, givenOf } from '../../trade/heat/figure.ts'
 import { FUEL_AND_AIR } from '../../trade/heat/fuel.ts'
 import type { JobWarm } from './block-of.ts'
 
@@ -32,7 +32,7 @@ export function moistureOf({ humidity, 'wet-bulb': wetBulbC }: Pick<JobSurroundi
 
 function coolingOf({ fall, 'fuel-air': fuelAirRatio, throat, path }: NonNullable<JobWarm['cooling']>): Cooling {
   if (fall !== null) return { by: 'fall', fallK: fall }
-  const fuel = (figure: Figure) => new Given(figure.value, { low: figure.low, high: figure.high, at: [...path, 'fuel-air'] })
+  const fuel = (figure: Figure) => givenOf(figure, [...path, 'fuel-air'])
   const none = (field: string, why: string) => new Given(0, { assumed: `default: ${why}`, at: [...path, field] })
   return {
     by: 'flow',

@@ -5,8 +5,8 @@ import type { Job } from '../../job/read-job.ts'
 import { isMissing } from '../../rules/missing.ts'
 import { fittedTest } from './block-of.ts'
 import { circuitFitOf } from './circuit-fit-of.ts'
-import { heatersOf } from './heaters-of.ts'
-import { coldTree, type WarmJob } from './warm-trees.ts'
+import { heatersOf, type WarmingHeater } from './heaters-of.ts'
+import { coldTree } from './warm-trees.ts'
 import { withIce } from './with-ice.ts'
 
 /** Circuit and casting solved as one in the coldest air. */
@@ -15,30 +15,27 @@ export type Heated = BoundsOf<ReturnType<typeof heatedCold>>
 /** Null where no heater of the circuit follows the temperature of the casting it warms, or too little is known of that casting. */
 export function heatedOf(job: Job): Heated | null {
   const { warm } = job
-  if (warm === null || followersOf(job).length === 0) return null
-  const heaters = heatersOf({ ...job, warm }, [])
-  if (isMissing(heaters)) return null
+  const heaters = heatersOf(job, [])
+  if (warm === null || isMissing(heaters) || !heaters.some(({ name, follows }) => follows !== null && isFed(job, name))) return null
   const cold = coldTree({ job: { ...job, warm }, heaters, test: fittedTest(warm) })
   if (isMissing(cold)) return null
-  const tree: HeatedCircuit<WarmFit> | null = withCircuit({ ...job, warm }, cold)
+  const tree: HeatedCircuit<WarmFit> | null = withCircuit(job, heaters, cold)
   return tree === null ? null : boundsOf(tree, withIce(cold.air, heatedCold))
 }
 
 /** The heaters that a circuit feeds come from it, the others stay as they are. */
-export function withCircuit<W extends { readonly heatersW: WarmFit['heatersW'] }>(job: WarmJob, warm: W): HeatedCircuit<W> | null {
+export function withCircuit<W extends { readonly heatersW: WarmFit['heatersW'] }>(
+  job: Job,
+  heaters: readonly WarmingHeater[],
+  warm: W
+): HeatedCircuit<W> | null {
   const { circuit } = job
   if (circuit === null) return null
-  const fed = new Set(circuit.loads.map(({ heater }) => heater))
-  const heaters = heatersOf(job, [])
-  if (isMissing(heaters)) return null
-  const others = heaters.filter(({ name }) => !fed.has(name)).map(({ powerW }) => powerW)
-  const warming = heaters.filter(({ name }) => fed.has(name)).map(({ name }) => name)
+  const others = heaters.filter(({ name }) => !isFed(job, name)).map(({ powerW }) => powerW)
+  const warming = heaters.filter(({ name }) => isFed(job, name)).map(({ name }) => name)
   return { circuit: circuitFitOf(job, circuit), warming, warm: { ...warm, heatersW: others } }
 }
 
-/** Fed heaters that warm the casting and follow its temperature. */
-function followersOf(job: Job): readonly string[] {
-  const heaters = heatersOf(job, [])
-  const fed = new Set((job.circuit?.loads ?? []).map(({ heater }) => heater))
-  return isMissing(heaters) ? [] : heaters.filter(({ name, follows }) => follows !== null && fed.has(name)).map(({ name }) => name)
+function isFed({ circuit }: Job, name: string): boolean {
+  return circuit?.loads.some(({ heater }) => heater === name) ?? false
 }

@@ -1,4 +1,4 @@
-import type { FittedHeater } from '../../fitting/circuit-fit.ts'
+import type { Follows } from '../../fitting/circuit.ts'
 import type { Bounded, BoundsOf } from '../../formula/bounds.ts'
 import { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
@@ -17,7 +17,7 @@ export interface WarmingHeater {
   /** Null where no circuit feeds it. */
   readonly atV: Bounded | null
   /** How its resistance follows its temperature; null where that is not told. */
-  readonly follows: FittedHeater['follows']
+  readonly follows: Follows | null
 }
 
 /** The heaters that the job names, else every heater of it. */

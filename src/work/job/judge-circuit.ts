@@ -1,28 +1,57 @@
 import { circuitFit } from '../../fitting/circuit-fit.ts'
-import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
+import { boundsOf } from '../../formula/bounds.ts'
+import { loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
-import { LOAD_RULES, type LoadSubject } from '../../rules/list.ts'
+import type { Finding } from '../../rules/finding.ts'
+import { CIRCUIT_RULES, HEATER_RULES, LOAD_RULES } from '../../rules/list.ts'
+import { GROUND_LIMITS } from '../../rules/practice/ground.ts'
 import { dropLimit } from '../../rules/practice/practice.ts'
+import { tooFar } from '../../rules/protect/too-far.ts'
 import { asked } from '../../rules/rule.ts'
-import { LOAD_RESULTS, type LoadResults } from '../results/drop-results.ts'
-import { circuitFitOf } from './circuit-fit-of.ts'
+import type { LoadSubject } from '../../rules/subjects.ts'
+import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
+import { GROUND_RESULTS } from '../results/circuit-results.ts'
+import { LOAD_RESULTS } from '../results/drop-results.ts'
+import { devicesOf } from '../wiring/devices.ts'
+import { fittedCircuit } from './circuit-fit-of.ts'
+import type { CircuitJudged } from './circuit-judged.ts'
+import { circuitWalk } from './circuit-walk.ts'
+import type { JobCircuit, JobLoad } from './circuit-wiring.ts'
 import type { Heated } from './heated-circuit-of.ts'
-import type { JudgedThing } from './judged-thing.ts'
+import { judgeProtectors } from './judge-protectors.ts'
+import { judgeWires } from './judge-wires.ts'
+import type { Placed } from './placed.ts'
 
-/** A load, with what it gets for whoever goes on from there. */
-export interface JudgedLoad extends JudgedThing {
-  readonly name: string
-  readonly load: BoundsOf<LoadResults>
+/** Every thing of the circuit under its name: loads, wires, protectors and switches, ground points, and the whole. */
+export function judgeCircuit(judged: CircuitJudged): readonly Placed[] {
+  const { circuit } = judged
+  return [
+    ...circuit.loads.map((load, i) => loadThing(judged, load, judged.bounds.loads[i]!)),
+    ...judgeWires(judged),
+    ...judgeProtectors(judged),
+    ...groundThings(judged),
+    wholeThing(judged)
+  ]
 }
 
-/** Every load of the circuit, under its name. */
-export function judgeCircuit(job: Job, circuit: NonNullable<Job['circuit']>, heated: Heated | null): readonly JudgedLoad[] {
-  const { loads } = heated ?? boundsOf(circuitFitOf(job, circuit), circuitFit)
-  return loads.map(load => {
-    const subject: LoadSubject = { ...load, leastPowerW: leastPowerOf(job, load.name), limit: limitOf(job, circuit.source.bus.value) }
-    return { name: load.name, load, results: resultsBy(LOAD_RESULTS, load), findings: LOAD_RULES.map(rule => asked(rule, subject)) }
-  })
+export function circuitJudged(job: Job, circuit: JobCircuit, heated: Heated | null): CircuitJudged {
+  const fitted = fittedCircuit(job, circuit)
+  return { job, circuit, ...fitted, bounds: heated?.fed ?? boundsOf(fitted.fit, circuitFit) }
+}
+
+function loadThing({ job, circuit }: CircuitJudged, load: JobLoad, bounds: CircuitJudged['bounds']['loads'][number]): Placed {
+  const { ratedSharePercent } = bounds
+  const drop = { ...bounds, limit: limitOf(job, circuit.source.bus.value, load) }
+  const heater =
+    load.heater === null || ratedSharePercent === null
+      ? null
+      : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater) }
+  const findings: readonly Finding[] = [
+    ...LOAD_RULES.map(rule => asked(rule, drop)),
+    ...(heater === null ? [] : HEATER_RULES.map(rule => asked(rule, heater)))
+  ]
+  return { place: `circuit.${loadName(load)}`, path: load.path, results: resultsBy(LOAD_RESULTS, bounds), findings }
 }
 
 function leastPowerOf({ holes, parts }: Job, name: string): number | null {
@@ -30,7 +59,33 @@ function leastPowerOf({ holes, parts }: Job, name: string): number | null {
 }
 
 /** A limit that the job gives itself goes before that of the practice. */
-function limitOf({ limits, job }: Job, busV: number): LoadSubject['limit'] {
+function limitOf({ limits, job }: Job, busV: number, { duty }: JobLoad): LoadSubject['limit'] {
   if (limits.drop !== null) return { value: limits.drop.greatest.low, unit: '%', reason: limits.drop.reason }
-  return dropLimit(job.practice, busV) ?? null
+  return dropLimit(job.practice, busV, duty) ?? null
+}
+
+function groundThings({ circuit, bounds }: CircuitJudged): readonly Placed[] {
+  return bounds.groundPoints.map(point => ({
+    place: `circuit.${point.point}`,
+    path: [...circuit.path, 'source', 'ground'],
+    results: resultsBy(GROUND_RESULTS, point),
+    findings: []
+  }))
+}
+
+/** What is asked of the circuit as a whole; labels where anything carries a mark. */
+function wholeThing(judged: CircuitJudged): Placed {
+  const { job, circuit, bounds, guards } = judged
+  const own = job.limits['ground-shift']
+  const limit = own === null ? GROUND_LIMITS[job.job.practice] : { value: own.greatest.low, reason: own.reason }
+  const marks = devicesOf(job)
+    .filter(({ does }) => does !== 'joins')
+    .map(({ mark }) => mark)
+  const subject = { groundPoints: bounds.groundPoints, limit, ...circuitWalk(circuit, judged), marks, labels: circuit.labels }
+  const unprotected = guards.wiring.runs.every(({ protects }) => protects === 'no')
+  const findings = [
+    ...CIRCUIT_RULES.map(rule => asked(rule, subject)),
+    ...(unprotected ? [asked(tooFar, { protector: null, unprotectedMm: null, place: PROTECTOR_PLACES[job.job.practice].open })] : [])
+  ]
+  return { place: 'circuit', path: circuit.path, results: [], findings }
 }

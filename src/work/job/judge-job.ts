@@ -9,10 +9,11 @@ import { noAnswer, worstOf } from '../../rules/finding.ts'
 import type { PracticeName } from '../../rules/practice/practice.ts'
 import { heatThings } from './heat-things.ts'
 import { type Heated, heatedOf } from './heated-circuit-of.ts'
-import { type JudgedLoad, judgeCircuit } from './judge-circuit.ts'
+import type { FedLoads } from './heaters-of.ts'
+import { circuitJudged, judgeCircuit } from './judge-circuit.ts'
 import { judgeHole } from './judge-hole.ts'
 import { judgeMass } from './judge-mass.ts'
-import type { JudgedThing } from './judged-thing.ts'
+import { judgeSupply } from './judge-supply.ts'
 import { outsideFaults } from './outside-faults.ts'
 import { type Placed, placed } from './placed.ts'
 
@@ -67,9 +68,8 @@ function keptBy(rules: (id: string) => boolean, { results, findings, cautions }:
 
 function judged({ job, locate }: ReadJob): Judgement {
   const holes = Object.entries(job.holes).map(([name, hole]) => placed(`holes.${name}`, hole.path, 'hole', () => judgeHole(job, hole)))
-  const { loads, heated } = circuitThings(job)
-  const fed = loads.flatMap(thing => ('load' in thing ? [thing.load] : []))
-  const things: readonly Placed[] = [...holes, ...loads, ...heatThings(job, fed, heated), ...massThings(job)]
+  const { electric, fed, heated } = electricThings(job)
+  const things: readonly Placed[] = [...holes, ...electric, ...heatThings(job, fed, heated), ...massThings(job)]
   const findings = things.flatMap(({ findings, path, place }) =>
     findings.map(finding => ({ ...finding, thing: place, where: locate(finding.at.length > 0 ? finding.at : path) }))
   )
@@ -86,24 +86,26 @@ function massThings(job: ReadJob['job']): readonly Placed[] {
   return mass === null ? [] : [placed('mass', mass.path, 'mass', () => judgeMass(job, mass))]
 }
 
-interface CircuitThings {
-  readonly loads: readonly (Placed & (JudgedLoad | JudgedThing))[]
+interface ElectricThings {
+  readonly electric: readonly Placed[]
+  readonly fed: FedLoads
   readonly heated: Heated | null
 }
 
-function circuitThings(job: ReadJob['job']): CircuitThings {
-  const { circuit } = job
-  if (circuit === null) return { loads: [], heated: null }
+/** Circuit and supply, and what each load gets. A circuit without an answer leaves the supply unjudged as well: nobody knows what it takes. */
+function electricThings(job: ReadJob['job']): ElectricThings {
+  const { circuit, supply } = job
   try {
     const heated = heatedOf(job)
-    const loads = judgeCircuit(job, circuit, heated).map(({ name, ...thing }, i) => ({
-      place: `circuit.${name}`,
-      path: [...circuit.path, 'loads', i],
-      ...thing
-    }))
-    return { loads, heated }
+    const judged = circuit === null ? null : circuitJudged(job, circuit, heated)
+    const electric = [...(judged === null ? [] : judgeCircuit(judged)), ...(supply === null ? [] : judgeSupply(job, supply, judged))]
+    return { electric, fed: judged?.bounds.loads ?? [], heated }
   } catch (error) {
     if (!(error instanceof NoAnswer)) throw error
-    return { loads: [{ place: 'circuit', path: circuit.path, results: [], findings: [noAnswer('circuit', error)] }], heated: null }
+    return {
+      electric: [{ place: 'circuit', path: circuit?.path ?? [], results: [], findings: [noAnswer('circuit', error)] }],
+      fed: [],
+      heated: null
+    }
   }
 }

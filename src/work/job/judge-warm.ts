@@ -6,9 +6,10 @@ import { OutsideRange } from '../../formula/outside-range.ts'
 import { silently } from '../../formula/working.ts'
 import { resultOf } from '../../report/result.ts'
 import { resultsBy } from '../../report/result-map.ts'
-import { WARM_RULES, type WarmSubject } from '../../rules/list.ts'
+import { WARM_RULES } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import { asked } from '../../rules/rule.ts'
+import type { WarmSubject } from '../../rules/subjects.ts'
 import { AS_SETTLED } from '../../trade/heat/cautions.ts'
 import { steppedTimeS } from '../../trade/heat/stepped-time.ts'
 import { HEAT_TEST_RESULTS } from '../results/heat-test-results.ts'
@@ -61,11 +62,12 @@ interface Worked {
 }
 
 function worked(given: WarmGiven, heated: Heated | null): Worked & { readonly cautions: readonly string[] } {
-  const [cold, hot, window] = [coldTree(given), hotTree(given), windowTree(given)]
+  const [cold, hot] = [coldTree(given), hotTree(given)]
+  const window = windowTree(given, cold, hot)
   const warmed = isMissing(cold) ? cold : (heated?.warmed ?? boundsOf(cold, withIce(cold.air, warmFit)))
   return {
     warmed,
-    hot: isMissing(hot) ? hot : hotOrBeyond(() => hotOf(given.job, hot, heated)),
+    hot: isMissing(hot) ? hot : hotOrBeyond(() => hotOf(given, hot, heated)),
     window: isMissing(window) ? window : boundsOf(window, withIce(window.air, windowFit)),
     steppedS: isMissing(cold) ? null : silently(() => withIce(cold.air, steppedFit)(plainOf(cold).plain)),
     cautions:
@@ -74,8 +76,8 @@ function worked(given: WarmGiven, heated: Heated | null): Worked & { readonly ca
 }
 
 /** Circuit and casting as one there too, where they are so in the cold. */
-function hotOf(job: WarmJob, hot: HotFit, heated: Heated | null) {
-  const tree = heated === null ? null : withCircuit(job, hot)
+function hotOf({ job, heaters }: WarmGiven, hot: HotFit, heated: Heated | null) {
+  const tree = heated === null ? null : withCircuit(job, heaters, hot)
   return tree === null ? boundsOf(hot, hotFit) : boundsOf(tree, heatedHot)
 }
 

@@ -60,9 +60,8 @@ export function hotTree({ job, heaters, test }: WarmGiven): HotFit | Missing {
 }
 
 /** Both, for heaters of one rated voltage in a circuit: low bus in the cold, high bus in the heat. */
-export function windowTree(given: WarmGiven): WindowFit | Missing {
-  const { warm } = given.job
-  const [cold, hot, bus] = [coldTree(given), hotTree(given), busOf(given.heaters)]
+export function windowTree({ job: { warm }, heaters }: WarmGiven, cold: WarmFit | Missing, hot: HotFit | Missing): WindowFit | Missing {
+  const bus = busOf(heaters)
   const missing = [cold, hot, bus].find(isMissing)
   if (missing !== undefined) return missing
   if (isMissing(cold) || isMissing(hot) || isMissing(bus)) throw new Error('what is missing was not found')

@@ -46,12 +46,12 @@ function tableOf(fields: readonly Ranked[]): Table {
   return {
     name: 'to measure, what does most to a verdict first',
     columns: [
-      { key: 'field', name: 'field', unit: '' },
-      { key: 'now', name: 'now', unit: '' },
+      { key: 'open', name: 'unknown, or assumed', unit: '' },
       { key: 'does', name: 'what it does', unit: '' },
       { key: 'measure', name: 'how to measure', unit: '' }
     ],
     rows: fields.map(one => ({
+      open: one.taken === null ? one.path.join('.') : `${one.path.join('.')}, assumed ${one.taken}`,
       field: one.path.join('.'),
       now: one.taken === null ? 'unknown' : `assumed ${one.taken}`,
       taken: one.taken,

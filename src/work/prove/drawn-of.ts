@@ -1,34 +1,33 @@
-import { heaterId, runId, SOURCE_ID } from '../../fitting/circuit-fit.ts'
+import { loadId, runId, SOURCE } from '../../fitting/circuit-parts.ts'
 import { silently } from '../../formula/working.ts'
+import { loadName, markedItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import { conductorOf, conductorsOf, usualKind } from '../../trade/circuit/conductor.ts'
 import * as copper from '../../trade/circuit/copper.ts'
 import { conductorOhmPerM } from '../../trade/circuit/wire-resistance.ts'
 import type { Drawn, DrawnWire } from '../../trade/proof/drawn.ts'
+import { namedRuns } from '../job/circuit-wiring.ts'
 
 type Circuit = NonNullable<Job['circuit']>
 
 /** Nobody takes a wire of four times the resistance, or of a quarter, for the one that was drawn. */
 const MOST_RATIO = 4
 
-/** What opens by itself at too much current. */
-const PROTECTOR = /\b(fuse|breaker)\b/i
-
 /** The circuit of a job, as faults are looked for in it. */
-export function drawnOf({ source, runs, loads }: Circuit): Drawn {
+export function drawnOf(circuit: Circuit): Drawn {
   return {
     bus: 'bus',
-    ground: source.ground,
-    sourceId: SOURCE_ID,
-    runs: runs.map(({ from, to, wire, through }, i) => ({
-      id: runId(i),
+    ground: circuit.source.ground,
+    sourceId: SOURCE,
+    runs: namedRuns(circuit).map(({ id, run: { from, to, wire, through } }) => ({
+      id: runId(id),
       from,
       to,
       wire: wire === null ? null : silently(() => wireOf(wire)),
-      through: through.map(({ what }) => what),
-      protects: through.some(({ what }) => PROTECTOR.test(what))
+      through: through.map(item => markedItem(item).what),
+      protects: through.some(item => markedItem(item).does === 'protects')
     })),
-    loads: loads.map(({ heater, from, to }) => ({ id: heaterId(heater), name: heater, from, to }))
+    loads: circuit.loads.map(load => ({ id: loadId(loadName(load)), name: loadName(load), from: load.from, to: load.to }))
   }
 }
 

@@ -1,3 +1,4 @@
+import { PROTECTOR } from '../../job/circuit-names.ts'
 import { showNumber } from '../../quantity/show.ts'
 import { pointText } from '../../trade/proof/drawn.ts'
 import { PRIOR } from '../../trade/proof/fault-prior.ts'
@@ -63,7 +64,7 @@ function twoNote({ two }: Proof): readonly string[] {
 
 /** A fuse seldom opens by itself. */
 function openFuseNote({ diagnosis }: Proof): readonly string[] {
-  const open = diagnosis!.suspects[0]!.members.some(({ fault }) => fault.kind === 'open' && /\b(fuse|breaker)\b/i.test(fault.says))
+  const open = diagnosis!.suspects[0]!.members.some(({ fault }) => fault.kind === 'open' && PROTECTOR.test(fault.says))
   return open ? ['a fuse or breaker that is open may have opened for a short: measure the loads cold before it is closed again'] : []
 }
 

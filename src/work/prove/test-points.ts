@@ -1,3 +1,4 @@
+import { loadName, markedItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { TestPoint } from '../../trade/proof/predictor.ts'
 import { isLive, type Probe } from '../../trade/proof/probe.ts'
@@ -29,7 +30,7 @@ function liveVolts({ source, runs, loads }: Circuit): readonly Named[] {
   const at = (red: string, black: string, says: string): Named => ({ takes: 'volts', red, black, passingA: null, says })
   return [
     at('bus', source.ground, 'bus'),
-    ...loads.map(({ heater, from, to }) => at(from, to, `at ${heater}`)),
+    ...loads.map(load => at(load.from, load.to, `at ${loadName(load)}`)),
     ...runs.map(({ from, to, wire, through, bond }) => at(from, to, `drop: ${partsText({ wire, through, bond })}`))
   ]
 }
@@ -37,7 +38,11 @@ function liveVolts({ source, runs, loads }: Circuit): readonly Named[] {
 type RunParts = Pick<Circuit['runs'][number], 'wire' | 'through' | 'bond'>
 
 function partsText({ wire, through, bond }: RunParts): string {
-  return [...(wire === null ? [] : [wire.size.name]), ...through.map(({ what }) => what), ...(bond === null ? [] : ['bond'])].join(', ')
+  return [
+    ...(wire === null ? [] : [wire.size.name]),
+    ...through.map(item => markedItem(item).what),
+    ...(bond === null ? [] : ['bond'])
+  ].join(', ')
 }
 
 /** The feed is measured on the one lead that leaves the bus, else on the lead of the source. */
@@ -48,17 +53,19 @@ function liveAmps({ source, runs, loads }: Circuit): readonly Named[] {
   const away = only === undefined || others.length > 0 ? undefined : only.from === 'bus' ? only.to : only.from
   return [
     away === undefined || away === source.ground ? at(source.ground, 'bus', 'feed, at the source') : at('bus', away, 'feed'),
-    ...loads.map(({ heater, from, to }) => at(from, to, `through ${heater}`))
+    ...loads.map(load => at(load.from, load.to, `through ${loadName(load)}`))
   ]
 }
 
 function coldOhms({ loads }: Circuit): readonly Named[] {
-  return loads.map(({ heater, from, to }) => ({
+  // What electronics reads cold tells nothing of what it takes.
+  const resistances = loads.filter(({ current, power, voltage }) => current === null && (power === null || voltage !== null))
+  return resistances.map(load => ({
     takes: 'ohms',
-    red: from,
-    black: to,
+    red: load.from,
+    black: load.to,
     passingA: null,
-    says: `${heater} cold, one lead off`
+    says: `${loadName(load)} cold, one lead off`
   }))
 }
 

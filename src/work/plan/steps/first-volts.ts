@@ -1,3 +1,4 @@
+import { loadName } from '../../../job/circuit-names.ts'
 import type { Step } from '../../../report/plan/plan.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
 import { ofBounded, ofResult } from '../figure.ts'
@@ -22,17 +23,18 @@ export const firstVolts: StepsOf = judged => {
 
 type Load = NonNullable<JudgedJob['job']['circuit']>['loads'][number]
 
-function atLoad({ result }: JudgedJob, { heater, from, to }: Load): readonly Step[] {
-  const place = `circuit.${heater}`
-  const volts = ofResult(result(`${place}:drop.voltage-at-load`), undefined, `volts at ${heater}`)
-  const amps = ofResult(result(`${place}:drop.current`), undefined, `current of ${heater}`)
+function atLoad({ result }: JudgedJob, { from, to, ...load }: Load): readonly Step[] {
+  const name = loadName(load)
+  const place = `circuit.${name}`
+  const volts = ofResult(result(`${place}:drop.voltage-at-load`), undefined, `volts at ${name}`)
+  const amps = ofResult(result(`${place}:drop.current`), undefined, `current of ${name}`)
   if (volts === null || amps === null) return []
   return [
-    step('first run', place, `volts at ${heater}, ${from} to ${to}${between(volts.band)}`, {
+    step('first run', place, `volts at ${name}, ${from} to ${to}${between(volts.band)}`, {
       figure: volts,
       blank: volts.name
     }),
-    step('first run', place, `current of ${heater}, hot${between(amps.band)}`, {
+    step('first run', place, `current of ${name}, hot${between(amps.band)}`, {
       figure: amps,
       caution: 'cold, a heater may draw more for a while',
       blank: amps.name

@@ -17,7 +17,9 @@ export const tapping: HoleStepsOf = hole => {
 function fluid({ place, hole }: HoleInWork): Step {
   const { alloy } = hole.casting
   const ask = alloy === null ? 'ask what the casting is' : `this casting: ${alloy}`
-  return step('tap', place, `cutting fluid on the tap: light oil on aluminium and brass, oil on steel, none on grey iron (${ask})`)
+  return step('tap', place, `cutting fluid on the tap: light oil on aluminium and brass, oil on steel, none on grey iron (${ask})`, {
+    source: HAND_TAPPING_SOURCE.id
+  })
 }
 
 function tapped({ name, turns, chamferTurns }: CutTap, { place, part }: HoleInWork, first: boolean): readonly Step[] {

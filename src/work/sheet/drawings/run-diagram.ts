@@ -1,7 +1,8 @@
+import { loadName, markedItem } from '../../../job/circuit-names.ts'
 import { showNumber } from '../../../quantity/show.ts'
 import { ACROSS, type Drawing, type Shape } from '../../../report/drawing/drawing.ts'
-import { dot, line, outline, words } from '../../../report/drawing/paper.ts'
-import { BUS } from '../../job/circuit-fit-of.ts'
+import { box, dot, line, words } from '../../../report/drawing/paper.ts'
+import { BUS } from '../../job/circuit-wiring.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
 import type { Points } from '../../job/points.ts'
 import { ofBounded, ofResult } from '../../plan/figure.ts'
@@ -24,13 +25,13 @@ export function runDiagram(load: Load, circuit: Circuit, judged: JudgedJob): Dra
   const shapes = [
     ...stops.map((name, i) => point(name, i, points)),
     ...path.feed.map((stretch, i) => joined(stretch, i, circuit, points)),
-    heater(load, path.feed.length, judged),
+    loadShapes(load, path.feed.length, judged),
     ...path.back.map((stretch, i) => joined(stretch, path.feed.length + 1 + i, circuit, points)),
     earth(stops.length - 1)
   ]
   return {
     id: `run-${circuit.loads.indexOf(load) + 1}`,
-    title: `Circuit of ${load.heater}, with voltages against ${circuit.source.ground}`,
+    title: `Circuit of ${loadName(load)}, with voltages against ${circuit.source.ground}`,
     says: saysOf(load, { path, stops, points }),
     scale: null,
     across: ACROSS,
@@ -66,7 +67,7 @@ function joined({ run, against }: Stretch, i: number, { runs }: Circuit, { runs:
   const middle = heightOf(i) + STEP / 2
   const parts = [
     ...(wire === null ? [] : [`${wire.size.name}, ${showNumber(wire.length.value, 'run')} m`]),
-    ...through.map(({ what }) => what),
+    ...through.map(item => markedItem(item).what),
     ...(bond === null ? [] : [`joint ${showNumber(bond.value * 1000, 'plain')} mohm`])
   ]
   const told = parts.length > 2 ? [parts.slice(0, -1).join(', '), parts.at(-1)!] : parts
@@ -74,33 +75,20 @@ function joined({ run, against }: Stretch, i: number, { runs }: Circuit, { runs:
   return [
     line('wire', [X, heightOf(i)], [X, heightOf(i + 1)]),
     ...told.map((text, k) => words([X - 14, first + k * 13], text, { anchor: 'end', room: X - 14 })),
-    ...(through.length === 0
-      ? []
-      : [
-          outline('load', [
-            [X - 4, middle - 8],
-            [X + 4, middle - 8],
-            [X + 4, middle + 8],
-            [X - 4, middle + 8]
-          ])
-        ]),
+    ...(through.length === 0 ? [] : [box('load', [X - 4, middle - 8], [X + 4, middle + 8])]),
     words([X + 60, middle + 4], `↓ ${amps}`, { room: 120 })
   ]
 }
 
-function heater({ heater }: Load, i: number, { result }: JudgedJob): readonly Shape[] {
+function loadShapes(load: Load, i: number, { result }: JudgedJob): readonly Shape[] {
   const middle = heightOf(i) + STEP / 2
-  const watts = ofResult(result(`circuit.${heater}:drop.power`))
-  const amps = ofResult(result(`circuit.${heater}:drop.current`))
+  const name = loadName(load)
+  const watts = ofResult(result(`circuit.${name}:drop.power`))
+  const amps = ofResult(result(`circuit.${name}:drop.current`))
   return [
     line('wire', [X, heightOf(i)], [X, heightOf(i + 1)]),
-    outline('load', [
-      [X - 7, middle - 12],
-      [X + 7, middle - 12],
-      [X + 7, middle + 12],
-      [X - 7, middle + 12]
-    ]),
-    words([X - 14, middle + 4], heater, { anchor: 'end', bold: true, room: X - 14 }),
+    box('load', [X - 7, middle - 12], [X + 7, middle + 12]),
+    words([X - 14, middle + 4], name, { anchor: 'end', bold: true, room: X - 14 }),
     words([X + 60, middle + 4], `↓ ${amps?.text ?? ''}, ${watts?.text ?? ''}`, { bold: true, room: 130 })
   ]
 }
@@ -120,10 +108,10 @@ interface Way {
   readonly points: Points
 }
 
-function saysOf({ heater }: Load, { stops, points }: Way): string {
+function saysOf(load: Load, { stops, points }: Way): string {
   const at = stops.map(name => {
     const volts = points.points.find(one => one.name === name)
     return volts === undefined ? name : `${name} ${ofBounded('pointV', name, volts.pointV).text}`
   })
-  return `The way of the current through ${heater}, from the bus down to the 0 V node: ${at.join(', ')}`
+  return `The way of the current through ${loadName(load)}, from the bus down to the 0 V node: ${at.join(', ')}`
 }

@@ -1,3 +1,5 @@
+import { SOURCES } from '../../../formula/source.ts'
+import { sourceNote } from '../../../report/plan/source-note.ts'
 import { thingName } from '../../../report/plan/thing-name.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
 import { drillMmOf } from '../../plan/drill-of.ts'
@@ -9,8 +11,9 @@ import { type SectionOf, table } from '../section.ts'
 export const material: SectionOf = judged => {
   const rows = [...parts(judged), ...tools(judged), ...devices(judged)]
   if (rows.length === 0) return undefined
-  const text =
+  const asks =
     'One spare of each fuse rating, or half as many as are fitted, is what 14 CFR 27.1357 asks for; elsewhere the code of the place.'
+  const text = `${asks} ${sourceNote(SOURCES['cfr-27.1357'].id)}`
   const note = devicesOf(judged.job).some(({ does }) => does === 'protects') ? [{ kind: 'text', text } as const] : []
   return {
     id: 'material',

@@ -1,0 +1,58 @@
+import type { Plain } from '../formula/given.ts'
+import * as feed from '../trade/circuit/feed.ts'
+import * as load from '../trade/circuit/load.ts'
+import type { Settled } from '../trade/circuit/part.ts'
+import { ratedSharePercent } from '../trade/circuit/rating-share.ts'
+import type { FittedLoad } from './circuit.ts'
+import { loadId } from './circuit-parts.ts'
+import { type HeaterC, ratedOhm } from './rated-ohm.ts'
+
+const ROUNDING = 1e-12
+
+interface Around {
+  readonly settled: Settled
+  readonly busV: number
+  readonly heaterC: HeaterC
+}
+
+/** What one load of a settled circuit gets. What only a rated load has is null for the others. */
+export function atLoad(fitted: Plain<FittedLoad>, { settled, busV, heaterC }: Around) {
+  const flow = settled.flows[loadId(fitted.name)]!
+  // What stands across a load that is switched off is rounding, of either sign.
+  const atV = Math.abs(flow.dropV) < ROUNDING * Math.abs(busV) ? 0 : flow.dropV
+  const dropV = Math.max(0, busV - atV)
+  return {
+    name: fitted.name,
+    atV,
+    dropV,
+    dropPercent: feed.dropPercent({ dropV, busV }),
+    ...taken(fitted, { atV, currentA: flow.currentA, powerW: flow.powerW, elementC: heaterC[fitted.name] })
+  }
+}
+
+interface Flowing {
+  readonly atV: number
+  readonly currentA: number
+  readonly powerW: number
+  readonly elementC: number | undefined
+}
+
+interface Taken {
+  readonly resistanceOhm: number | null
+  readonly currentA: number
+  readonly powerW: number
+  readonly ratedSharePercent: number | null
+}
+
+function taken({ takes }: Plain<FittedLoad>, { atV, currentA, powerW, elementC }: Flowing): Taken {
+  if (takes.by !== 'rated')
+    return { resistanceOhm: takes.by === 'resistance' ? takes.resistanceOhm : null, currentA, powerW, ratedSharePercent: null }
+  const resistanceOhm = ratedOhm(takes, elementC)
+  const power = load.powerW({ atV: Math.abs(atV), resistanceOhm })
+  return {
+    resistanceOhm,
+    currentA: load.currentA({ atV: Math.abs(atV), resistanceOhm }),
+    powerW: power,
+    ratedSharePercent: ratedSharePercent({ powerW: power, ratedW: takes.powerW })
+  }
+}

@@ -1,0 +1,87 @@
+import type { Plain } from '../formula/given.ts'
+import { ampacity } from '../trade/circuit/ampacity.ts'
+import { conductorBySize } from '../trade/circuit/ampacity-conductor.ts'
+import * as copper from '../trade/circuit/copper.ts'
+import * as feed from '../trade/circuit/feed.ts'
+import type { PlainElement } from '../trade/circuit/network.ts'
+import type { PlainPart } from '../trade/circuit/part.ts'
+import * as wire from '../trade/circuit/wire-resistance.ts'
+import type { CircuitFit, FittedLoad, Run, RunPart, RunWire } from './circuit.ts'
+import { type HeaterC, ratedOhm } from './rated-ohm.ts'
+
+export const SOURCE = 'source'
+
+/** What a network calls the runs and loads of a circuit: no two are named alike. */
+export function runId(id: string): string {
+  return `run ${id}`
+}
+
+export function loadId(name: string): string {
+  return `load ${name}`
+}
+
+export function sourcesOf({ bus, ground, busV, insideOhm, others }: Plain<CircuitFit>): readonly PlainElement[] {
+  return [
+    { kind: 'source', id: SOURCE, from: ground, to: bus, sourceV: busV, insideOhm },
+    ...others.map(one => ({ kind: 'source' as const, ...one }))
+  ]
+}
+
+/** What the wire of a run carries, where it was told how it lies. */
+export function carries({ conductor, lies }: Plain<RunWire>) {
+  return lies === null ? null : ampacity({ ...lies, conductor: conductorBySize(conductor.size) })
+}
+
+export function wireOf({ parts }: Plain<Run>): Plain<RunWire> | undefined {
+  return parts.find(part => part.of === 'wire')
+}
+
+/** A run as the network has it: open, of fixed resistance, or warming itself. */
+export function runPart(run: Plain<Run>): PlainPart {
+  const { from, to, state } = run
+  const ends = { id: runId(run.id), from, to }
+  const wired = wireOf(run)
+  if (state === 'open') return { kind: 'contact', ...ends, state, contactOhm: 0 }
+  const current = wired?.warmth === 'own' ? carries(wired) : null
+  if (wired === undefined || wired.lies === null || current?.kind !== 'ampacity')
+    return { kind: 'resistor', ...ends, resistanceOhm: runOhm(run, 'as it is') }
+  const { insulationC: ratedC, ambientC } = wired.lies
+  const coldOhm = wireOhm(wired, 20)
+  return { kind: 'wire', ...ends, coldOhm, jointsOhm: jointsOhm(run), ambientC, ampacityA: current.ampacityA, ratedC, heldC: current.heldC }
+}
+
+/** Hot: as hot as its insulation allows, where that was told, for the least current of a short. */
+export function runOhm(run: Plain<Run>, warmth: 'as it is' | 'hot'): number {
+  const wired = wireOf(run)
+  if (wired === undefined) return jointsOhm(run)
+  const hotC = wired.lies === null ? wired.conductorC : wired.lies.insulationC
+  return jointsOhm(run) + wireOhm(wired, warmth === 'hot' ? hotC : wired.conductorC)
+}
+
+function jointsOhm({ parts }: Plain<Run>): number {
+  return parts.reduce((sum, part: Plain<RunPart>) => sum + (part.of === 'joint' ? part.jointOhm : 0), 0)
+}
+
+/** Resistance of one part of a run. */
+export function partOhm(part: Plain<RunPart>): number {
+  return part.of === 'joint' ? part.jointOhm : wireOhm(part, part.conductorC)
+}
+
+function wireOhm({ conductor, lengthM }: Plain<RunWire>, conductorC: number): number {
+  const hotOhmPerM = copper.hotOhmPerM({ conductorOhmPerM: wire.conductorOhmPerM(conductor), conductorC })
+  return feed.loopOhm({ hotOhmPerM, lengthM, returnM: 0, jointsOhm: 0 })
+}
+
+export function loadPart({ name, from, to, takes }: Plain<FittedLoad>, heaterC: HeaterC): PlainPart {
+  const ends = { id: loadId(name), from, to }
+  switch (takes.by) {
+    case 'rated':
+      return { kind: 'resistor', ...ends, resistanceOhm: ratedOhm(takes, heaterC[name]) }
+    case 'resistance':
+      return { kind: 'resistor', ...ends, resistanceOhm: takes.resistanceOhm }
+    case 'current':
+      return { kind: 'draw', ...ends, drawA: takes.currentA }
+    case 'power':
+      return { kind: 'power', ...ends, powerW: takes.powerW }
+  }
+}

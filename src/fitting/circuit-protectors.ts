@@ -1,0 +1,61 @@
+import type { Plain } from '../formula/given.ts'
+import { conductorBySize } from '../trade/circuit/ampacity-conductor.ts'
+import { loadRoomA } from '../trade/circuit/guarded-wire.ts'
+import { loadPercent } from '../trade/circuit/protection.ts'
+import { allowedLoadA, loadRow } from '../trade/circuit/protection-ambient.ts'
+import { breakingCapacity } from '../trade/circuit/protection-breaking.ts'
+import { openingTime } from '../trade/circuit/protection-opening.ts'
+import { styleOf } from '../trade/circuit/protection-styles.ts'
+import { wireLimit } from '../trade/circuit/protection-wire-limit.ts'
+import type { CircuitFit, FittedLoad, FittedProtector } from './circuit.ts'
+
+interface Around {
+  /** Of every load, as it is fed. */
+  readonly currentsA: ReadonlyMap<string, number>
+  readonly loads: Plain<CircuitFit>['loads']
+  readonly loadA: number
+  /** Of a short right behind it. */
+  readonly nearA: number | null
+}
+
+/** A protector in its circuit: its load, its wire, the switch-on behind it, a short right behind it. */
+export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
+  const { ratingA, placeC, wire } = fitted
+  const style = styleOf(fitted.style)
+  const { loadA } = around
+  const row = loadRow(style, { ratingA, ambientC: placeC })
+  const allowed = row === undefined ? null : allowedLoadA({ ratingA, sharePercent: row.loadPercent })
+  const limit =
+    wire === null || wire.lies === null
+      ? null
+      : wireLimit({ ...wire.lies, conductor: conductorBySize(wire.conductor.size), kind: style.kind })
+  const inrush = inrushOf(fitted, around)
+  return {
+    name: fitted.name,
+    ratingA,
+    loadA,
+    loadPercent: loadPercent({ loadA, ratingA }),
+    allowedLoadA: allowed,
+    loadRoomA: allowed === null ? null : loadRoomA({ allowedLoadA: allowed, loadA }),
+    limit,
+    wireMarginA: limit === null || limit.wireLimitA === null ? null : limit.wireLimitA - ratingA,
+    inrush,
+    inrushShortestS: inrush === null ? null : (openingTime(style, { currentA: inrush.currentA, ratingA })?.shortestS ?? null),
+    nearA: around.nearA,
+    breakingA: breakingCapacity(style, ratingA)?.breakingA ?? null,
+    beforeMm: fitted.beforeM.reduce((sum, { lengthM }) => sum + 1000 * lengthM, 0)
+  }
+}
+
+/** Everything behind it switched on at once, cold. Null where no load behind it is known cold. */
+function inrushOf({ loads: names }: Plain<FittedProtector>, { loads, currentsA }: Around) {
+  const behind = loads.filter(({ name }) => names.includes(name))
+  const known = behind.flatMap(({ inrush }) => (inrush === null ? [] : [inrush]))
+  if (known.length === 0) return null
+  const currentA = behind.reduce((sum, load) => sum + coldA(load, currentsA.get(load.name)!), 0)
+  return { currentA, lastsS: Math.max(...known.map(({ lastsS }) => lastsS)) }
+}
+
+function coldA({ inrush }: Plain<FittedLoad>, steadyA: number): number {
+  return steadyA * (inrush?.times ?? 1)
+}

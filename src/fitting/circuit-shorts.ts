@@ -1,0 +1,92 @@
+import type { Plain } from '../formula/given.ts'
+import { SHORT_OHM } from '../trade/circuit/fault.ts'
+import { heatedWire } from '../trade/circuit/heated-wire.ts'
+import type { PlainElement } from '../trade/circuit/network.ts'
+import { openingTime } from '../trade/circuit/protection-opening.ts'
+import { styleOf } from '../trade/circuit/protection-styles.ts'
+import { solveNetwork } from '../trade/circuit/solve-network.ts'
+import { wireShort } from '../trade/circuit/wire-short.ts'
+import { loadedWireC } from '../trade/circuit/wire-warmth.ts'
+import type { CircuitFit, FittedProtector, FittedShort, Run } from './circuit.ts'
+import { carries, runId, runOhm, sourcesOf, wireOf } from './circuit-parts.ts'
+
+type Fit = Plain<CircuitFit>
+const SHORT = 'short'
+
+/** Every load shorted in turn, the wire as hot as it may be: what flows through its protector, when that opens, how hot the wires get. */
+export function shortsOf(fit: Fit, runsA: ReadonlyMap<string, number>) {
+  return fit.shorts.map(short => {
+    const load = fit.loads.find(({ name }) => name === short.load)!
+    const protector = fit.protectors.find(({ name }) => name === short.protector)
+    if (protector === undefined) return { load: short.load, faultA: null, longestS: null, shortestS: null, wires: [] }
+    const faultA = throughA(fit, { from: load.from, to: load.to, run: protector.run, warmth: 'hot' })
+    const opening = openingTime(styleOf(protector.style), {
+      currentA: Math.min(faultA, MOST_RATIO * protector.ratingA),
+      ratingA: protector.ratingA
+    })
+    return {
+      load: short.load,
+      faultA,
+      longestS: opening?.longestS ?? null,
+      shortestS: opening?.shortestS ?? null,
+      wires: wiresOf(fit, short, { protector, faultA, runsA })
+    }
+  })
+}
+
+/** A short right behind a protector, at its greatest; null where nobody gave what is inside the source. */
+export function nearA(fit: Fit, { run, behind }: Plain<FittedProtector>): number {
+  return throughA(fit, { from: behind, to: fit.ground, run, warmth: 'as it is' })
+}
+
+/** Beyond so many times its rating a protector melts by the same heat: the band is not worked out further. */
+const MOST_RATIO = 400
+
+interface ShortAt {
+  readonly from: string
+  readonly to: string
+  readonly run: string
+  readonly warmth: 'as it is' | 'hot'
+}
+
+/** The loads are left out: what they take flows beside the short, and would only open the protector sooner. */
+function throughA(fit: Fit, { from, to, run, warmth }: ShortAt): number {
+  const runs = fit.runs.map(
+    ({ id, ...ends }): PlainElement => ({
+      kind: 'resistor',
+      id: runId(id),
+      from: ends.from,
+      to: ends.to,
+      resistanceOhm: runOhm({ id, ...ends }, warmth)
+    })
+  )
+  const short: PlainElement = { kind: 'resistor', id: SHORT, from, to, resistanceOhm: SHORT_OHM }
+  // A load ties what hangs on it, and lets through next to nothing.
+  const ties = fit.loads.map(
+    ({ name, ...ends }): PlainElement => ({ kind: 'resistor', id: `tie ${name}`, from: ends.from, to: ends.to, resistanceOhm: TIE_OHM })
+  )
+  const { flows } = solveNetwork({ ground: fit.ground, elements: [...sourcesOf(fit), ...runs, short, ...ties] })
+  return Math.abs(flows[runId(run)]!.currentA)
+}
+
+const TIE_OHM = 1e6
+
+interface Through {
+  readonly protector: Plain<FittedProtector>
+  readonly faultA: number
+  readonly runsA: ReadonlyMap<string, number>
+}
+
+function wiresOf(fit: Fit, { runs }: Plain<FittedShort>, through: Through) {
+  return runs.map(id => ({ id, short: heatedBy(fit.runs.find(run => run.id === id)!, through) }))
+}
+
+function heatedBy(run: Plain<Run>, { protector: { style, ratingA }, faultA, runsA }: Through) {
+  const wired = wireOf(run)
+  const current = wired === undefined ? null : carries(wired)
+  if (wired === undefined || wired.lies === null || current?.kind !== 'ampacity') return null
+  const { insulationC, ambientC } = wired.lies
+  const wire = heatedWire({ conductor: wired.conductor, current, insulationC })
+  const loadedC = loadedWireC({ current, currentA: runsA.get(run.id)!, insulationC, ambientC })
+  return wireShort({ style, ratingA, faultA, wire, insulationC, loadedC })
+}

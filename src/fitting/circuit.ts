@@ -1,0 +1,114 @@
+import type { Given } from '../formula/given.ts'
+import type { Practice } from '../trade/circuit/ampacity-conductor.ts'
+import type { Conductor } from '../trade/circuit/conductor.ts'
+import type { StyleId } from '../trade/circuit/protection-style.ts'
+import type { SwitchLoad } from '../trade/circuit/switch-factor.ts'
+
+/** How a wire lies, where that was told. */
+export interface WireLies {
+  readonly insulationC: Given
+  readonly ambientC: Given
+  readonly bundleCount: Given
+  readonly altitudeM: Given
+  readonly practice: Practice
+}
+
+export interface RunWire {
+  readonly of: 'wire'
+  readonly conductor: Conductor
+  readonly lengthM: Given
+  readonly conductorC: Given
+  readonly lies: WireLies | null
+  /** Whether its temperature was given, or follows its current. */
+  readonly warmth: 'given' | 'own'
+}
+
+/** What a run is made of: wire of a length, or a resistance that was measured or assumed. */
+export type RunPart = RunWire | { readonly of: 'joint'; readonly jointOhm: Given }
+
+export interface Run {
+  readonly id: string
+  readonly from: string
+  readonly to: string
+  readonly parts: readonly RunPart[]
+  readonly state: 'closed' | 'open'
+}
+
+/** How the resistance of a heater follows its temperature: its rating holds where it is hot. */
+export interface Follows {
+  readonly resistanceChangePerK: Given
+  readonly hotC: Given
+}
+
+/** What a load takes of its voltage; what a heater tells of its temperature is null where nobody told it. */
+export type Takes =
+  | { readonly by: 'rated'; readonly powerW: Given; readonly ratedV: Given; readonly follows: Follows | null }
+  | { readonly by: 'resistance'; readonly resistanceOhm: Given }
+  | { readonly by: 'current'; readonly currentA: Given }
+  | { readonly by: 'power'; readonly powerW: Given }
+
+export interface FittedLoad {
+  readonly name: string
+  readonly from: string
+  readonly to: string
+  readonly takes: Takes
+  readonly inrush: { readonly times: Given; readonly lastsS: Given } | null
+}
+
+export interface FittedSource {
+  readonly id: string
+  readonly from: string
+  readonly to: string
+  readonly sourceV: Given
+  readonly insideOhm: Given
+}
+
+export interface FittedProtector {
+  readonly name: string
+  /** The run it stands in, and the point behind it. */
+  readonly run: string
+  readonly behind: string
+  readonly style: StyleId
+  readonly ratingA: Given
+  readonly placeC: Given
+  /** Loads behind it. */
+  readonly loads: readonly string[]
+  /** The wire behind it that stands least; null where none is told how it lies. */
+  readonly wire: RunWire | null
+  /** Wire before it that nothing else protects. */
+  readonly beforeM: readonly { readonly lengthM: Given }[]
+}
+
+export interface FittedSwitch {
+  readonly name: string
+  readonly run: string
+  readonly load: SwitchLoad
+  /** The largest inrush behind it. */
+  readonly coldRatio: Given | null
+}
+
+/** A short across a load: which protector should open it, and through which wires it flows. */
+export interface FittedShort {
+  readonly load: string
+  readonly protector: string | null
+  readonly runs: readonly string[]
+}
+
+/** The circuit of a job: every source, run, load and protector. */
+export interface CircuitFit {
+  /** The node that the source feeds, and the 0 V node. */
+  readonly bus: string
+  readonly ground: string
+  readonly busV: Given
+  readonly insideOhm: Given
+  /** Stiff: nobody gave what is inside it, so nothing is said of its greatest current. */
+  readonly inside: 'known' | 'stiff'
+  readonly others: readonly FittedSource[]
+  readonly runs: readonly Run[]
+  readonly loads: readonly FittedLoad[]
+  readonly protectors: readonly FittedProtector[]
+  readonly switches: readonly FittedSwitch[]
+  readonly shorts: readonly FittedShort[]
+  /** Points whose voltage against 0 V is a ground shift. */
+  readonly groundPoints: readonly string[]
+}

@@ -1,0 +1,72 @@
+import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
+import { loadName, markedItem } from './circuit-names.ts'
+import { oneOf, twice } from './link.ts'
+import { ratedLinks } from './rated-link.ts'
+import type { Job } from './read-job.ts'
+import { type LinkFault, unknownName } from './unknown-name.ts'
+
+type Circuit = NonNullable<Job['circuit']>
+type JobLoad = Circuit['loads'][number]
+type JobRun = Circuit['runs'][number]
+
+export function circuitLinks(job: Job): readonly LinkFault[] {
+  const { circuit } = job
+  if (circuit === null) return []
+  const { loads, runs, cranking, labels, path } = circuit
+  const items = runs.flatMap(({ through }) => through.map(item => ({ ...markedItem(item), at: item.path })))
+  const marks = items.filter(({ does }) => does !== 'joins').map(({ mark, at }) => [mark, at] as const)
+  return [
+    ...loads.flatMap(load => loadLinks(job, load)),
+    ...runs.flatMap(runLinks),
+    ...twice(
+      loads.map(load => [loadName(load), load.path]),
+      'load'
+    ),
+    ...twice(marks, 'part'),
+    ...Object.keys(labels).flatMap(mark =>
+      unknownName(
+        mark,
+        items.map(({ mark: known }) => known),
+        'switch, fuse or breaker',
+        [...path, 'labels', mark]
+      )
+    ),
+    ...(cranking === null
+      ? []
+      : unknownName(cranking.at, [...new Set(runs.flatMap(({ from, to }) => [from, to]))], 'point', [...cranking.path, 'at']))
+  ]
+}
+
+function loadLinks(job: Job, load: JobLoad): readonly LinkFault[] {
+  const { heater, load: other, path, current, power, resistance, voltage } = load
+  const either = oneOf({ heater, load: other }, path)
+  if (either.length > 0) return either
+  if (heater === null) {
+    const takes = oneOf({ current, power, resistance }, path)
+    const lone =
+      voltage !== null && power === null ? [{ found: 'voltage without power', accepted: 'the power at that voltage as well', path }] : []
+    return [...takes, ...lone]
+  }
+  const given = Object.entries({ current, power, resistance, voltage }).flatMap(([field, value]) => (value === null ? [] : [field]))
+  if (given.length > 0)
+    return [{ found: `${given.join(' and ')} of a heater`, accepted: 'rated: { power, voltage } of its part alone', path }]
+  return ratedLinks(job, heater, [...path, 'heater'])
+}
+
+function runLinks({ wire, bond, through, path }: JobRun): readonly LinkFault[] {
+  const items = through.flatMap(({ what, fuse, breaker, switch: switched, thermostat, path: at }) =>
+    oneOf({ what, fuse, breaker, switch: switched, thermostat }, at)
+  )
+  if (wire === null && bond === null && through.length === 0)
+    return [{ found: 'a run of nothing', accepted: 'wire, bond or through', path }]
+  if (wire === null) return items
+  const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size) })
+  return conductor.ok ? items : [...items, { ...conductor.fault, path: [...wire.path, 'size'] }]
+}
+
+/** Loads of the circuit are counted by themselves: one of the same name would be counted twice. */
+export function supplyLinks({ circuit, supply }: Job): readonly LinkFault[] {
+  if (supply === null) return []
+  const wired = (circuit?.loads ?? []).map(load => [loadName(load), load.path] as const)
+  return twice([...wired, ...supply.loads.map(load => [load.load, load.path] as const)], 'load')
+}

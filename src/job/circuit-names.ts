@@ -1,0 +1,35 @@
+import type { Job } from './read-job.ts'
+
+type Circuit = NonNullable<Job['circuit']>
+export type JobItem = Circuit['runs'][number]['through'][number]
+
+/** The name a load goes by: its hole, or its own. */
+export function loadName({ heater, load }: Pick<Circuit['loads'][number], 'heater' | 'load'>): string {
+  return heater ?? load ?? ''
+}
+
+/** A fuse, breaker, switch or the like that the current passes. */
+export interface MarkedItem {
+  /** `fuse F9`. */
+  readonly what: string
+  readonly does: 'protects' | 'switches' | 'joins'
+  /** By which a label names it: of what has words alone, the last of them. */
+  readonly mark: string
+}
+
+export function markedItem({ what, fuse, breaker, switch: switched, thermostat }: JobItem): MarkedItem {
+  if (fuse !== null) return { what: `fuse ${fuse}`, does: 'protects', mark: fuse }
+  if (breaker !== null) return { what: `breaker ${breaker}`, does: 'protects', mark: breaker }
+  if (switched !== null) return { what: `switch ${switched}`, does: 'switches', mark: switched }
+  if (thermostat !== null) return { what: `thermostat ${thermostat}`, does: 'switches', mark: thermostat }
+  const words = what ?? ''
+  return { what: words, does: doingOf(words), mark: words.trim().split(/\s+/).at(-1) ?? words }
+}
+
+/** What opens by itself at too much current. */
+export const PROTECTOR = /\b(fuse|breaker|protector)\b/i
+
+function doingOf(what: string): MarkedItem['does'] {
+  if (PROTECTOR.test(what)) return 'protects'
+  return /\b(switch|relay|thermostat)\b/i.test(what) ? 'switches' : 'joins'
+}

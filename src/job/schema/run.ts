@@ -1,0 +1,72 @@
+import { CONDUCTOR_KINDS } from '../../trade/circuit/conductor.ts'
+import { readWire } from '../../trade/circuit/wire-size.ts'
+import { choice, list, map, quantity, text, word } from '../field.ts'
+
+const CLAMP = 'millivolts over a known current'
+
+const WIRE = map(
+  'a wire',
+  {
+    size: word(readWire, 'size', { required: true, example: '1.5 mm2' }),
+    length: quantity('run', 'length of this run alone, one way', {
+      required: true,
+      example: '5.5 m',
+      measure: 'a string along the route'
+    }),
+    conductor: choice(CONDUCTOR_KINDS, 'kind of conductor; without it class-5 for mm2 and solid for AWG', { example: 'class-5' }),
+    temperature: quantity('temperature', 'temperature of the conductor; with ambient and insulation it is worked out', {
+      default: '20 °C',
+      why: 'the temperature of the tables',
+      example: '60 °C',
+      measure: 'a probe on the wire after ten minutes of running',
+      usual: ['-20 °C', '80 °C']
+    }),
+    ambient: quantity('temperature', 'warmest surroundings of the wire', { example: '60 °C', measure: 'a thermometer beside it, hot' }),
+    insulation: quantity('temperature', 'what its insulation is rated for', { example: '105 °C', measure: 'read the print on the wire' }),
+    bundle: quantity('count', 'loaded wires lying together, this one counted', { default: '1', why: 'a wire by itself', example: '6' }),
+    sheathed: choice(['no', 'yes'], 'whether it lies in a sheath or enclosure all the way', { default: 'no', example: 'yes' })
+  },
+  { optional: true, typical: true }
+)
+
+/** Fuses, breakers and switches have a mark of their own, by which a label names them. */
+const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
+  what: text('what it is, where it is none of those below', { example: 'plug P3' }),
+  fuse: text('a fuse, by its mark', { example: 'F12', typical: true }),
+  breaker: text('a breaker, by its mark', { example: 'CB4' }),
+  switch: text('a switch, by its mark', { example: 'S4' }),
+  thermostat: text('a thermostat, by its mark', { example: 'T2' }),
+  rating: quantity('current', 'its rating; of a switch that on direct current', {
+    example: '7.5 A',
+    measure: 'read it on the part',
+    typical: true
+  }),
+  style: choice(
+    ['blade', 'blade-mini', 'blade-large', 'glass', 'thermal', 'iec-60898', 'hydraulic-magnetic', 'thermal-magnetic'],
+    'style of a fuse or breaker',
+    { example: 'blade', typical: true }
+  ),
+  at: quantity('temperature', 'warmest surroundings of it', { default: '25 °C', why: 'what ratings are stated for', example: '40 °C' }),
+  state: choice(['closed', 'open'], 'state of a switch or thermostat', { default: 'closed', example: 'open' }),
+  resistance: quantity('resistance', 'its resistance', {
+    default: '0 ohm',
+    why: 'not measured',
+    example: '10 mohm',
+    measure: CLAMP,
+    usual: ['2 mohm', '40 mohm']
+  })
+})
+
+export const RUN = map('what joins two points: wire, a joint, a fuse or a switch', {
+  from: text('the point it starts at', { required: true, example: 'bus' }),
+  to: text('the point it ends at', { required: true, example: 'panel' }),
+  name: text('a name for it; without one that of its two points', { example: 'main feed' }),
+  wire: WIRE,
+  bond: quantity('resistance', 'resistance of a joint or a ground', { example: '2.0 mohm', measure: CLAMP }),
+  metal: text('metal or alloy that a bond is made to', { example: 'A380', measure: 'ask the maker what the casting is' }),
+  threads: choice(['no', 'yes'], 'whether the joint is the threads of a part: never counted on for the way back', {
+    default: 'no',
+    example: 'yes'
+  }),
+  through: list('what the current passes between the two points', THROUGH)
+})

@@ -1,0 +1,44 @@
+/** One current, and how long it may or must flow. */
+export interface TimedCurrent {
+  readonly name: string
+  readonly currentA: number
+  /** Null: for good. */
+  readonly timeS: number | null
+}
+
+/** A protector against its wire and its load: current along, time up, both axes logarithmic. */
+export interface TimeCurrent {
+  readonly title: string
+  /** The same in words, for whoever does not see it. */
+  readonly says: string
+  /** Its band, currents rising. No shortest time: none is published; no longest: it may never open. */
+  readonly band: readonly { readonly currentA: number; readonly shortestS: number | null; readonly longestS: number | null }[]
+  /** How long the wire stands each current, on top of its load; null: for good. */
+  readonly wire: readonly { readonly currentA: number; readonly timeS: number | null }[]
+  readonly marks: readonly TimedCurrent[]
+}
+
+export interface LogAxis {
+  readonly least: number
+  readonly most: number
+}
+
+/** Where a number stands on an axis, from 0 to 1; what lies beyond an end stands at it. */
+export function along({ least, most }: LogAxis, value: number): number {
+  return Math.min(1, Math.max(0, Math.log(value / least) / Math.log(most / least)))
+}
+
+/** From a hundredth of a second to nearly three hours: what is slower is as good as never. */
+export const TIMES: LogAxis = { least: 0.01, most: 10_000 }
+
+/** The currents that are drawn, from end to end. */
+export function currentsOf({ band, marks }: TimeCurrent): LogAxis {
+  const all = [...band, ...marks].map(({ currentA }) => currentA)
+  return { least: Math.min(...all), most: Math.max(...all) }
+}
+
+/** Powers of ten within an axis. */
+export function decadesOf({ least, most }: LogAxis): readonly number[] {
+  const [from, to] = [Math.ceil(Math.log10(least) - 1e-9), Math.floor(Math.log10(most) + 1e-9)]
+  return Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => 10 ** (from + i))
+}

@@ -1,0 +1,19 @@
+import type { Source } from '../../formula/source.ts'
+import { SUPPLY_FIGURES } from '../../trade/supply/margin.ts'
+import type { PracticeName } from './practice.ts'
+
+export interface HoldLimit {
+  readonly timeS: number
+  readonly says: string
+  readonly source: Source
+}
+
+const { leastS, says, source } = SUPPLY_FIGURES.batteryAlone
+
+/** How long the battery alone must last, where a practice says so. */
+export const HOLD_LIMITS: { readonly [N in PracticeName]: HoldLimit | null } = {
+  general: null,
+  road: null,
+  boat: null,
+  aircraft: { timeS: leastS, says, source }
+}

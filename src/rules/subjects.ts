@@ -1,0 +1,89 @@
+import type { circuitFit } from '../fitting/circuit-fit.ts'
+import type { holeFit } from '../fitting/hole-fit.ts'
+import type { jointFit } from '../fitting/joint-fit.ts'
+import type { Bounded, BoundsOf } from '../formula/bounds.ts'
+import type { Span } from '../quantity/parse-quantity.ts'
+import type { WalkedFault } from '../trade/circuit/fault-walk.ts'
+import type { surfaceWet } from './dew/surface-wet.ts'
+import type { Lack, Limit } from './judge.ts'
+import type { change } from './mass/change.ts'
+import type { outsideLimits } from './mass/outside-limits.ts'
+import type { Rule } from './rule.ts'
+import type { needsThermostat } from './warm/needs-thermostat.ts'
+import type { neverReaches } from './warm/never-reaches.ts'
+import type { tooHot } from './warm/too-hot.ts'
+import type { tooSlow } from './warm/too-slow.ts'
+
+type Fitted = BoundsOf<ReturnType<typeof holeFit>>
+
+/** What the rules of a hole, and of the part in it, are asked about. */
+export type HoleSubject = Fitted['hole'] & {
+  readonly runOut: NonNullable<Fitted['seat']>['runOut'] | null
+  readonly floor: NonNullable<Fitted['seat']>['floor']
+  readonly leastFloor: Limit | null
+  readonly drillMm: Bounded
+  readonly thread: string
+  readonly majorMm: number
+  readonly waysOut: readonly string[]
+  readonly minor: { readonly minMm: number; readonly maxMm: number }
+  readonly cardThreads: 'dry' | 'lubricated' | null
+  readonly threadsWith: string | null
+  readonly settingNm: Bounded | null
+  readonly tool: Span | null
+}
+
+/** What the rules of a joint are asked about: nulls where something is missing, and what that is. */
+export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & {
+  readonly lacks: Lack | null
+  /** Whether the strength of the casting is that of its alloy. */
+  readonly typical: boolean
+  readonly castingMetal: { readonly tensileMpa: number; readonly yieldMpa: number | null } | null
+}
+
+export type JointFigure = keyof Pick<
+  ReturnType<typeof jointFit>,
+  | 'torqueNm'
+  | 'preloadN'
+  | 'internalStripLoadN'
+  | 'castingMarginN'
+  | 'partMarginN'
+  | 'bodyMarginMpa'
+  | 'engagementSpareMm'
+  | 'bearingPressureMpa'
+  | 'lowestTorqueNm'
+  | 'highestTorqueNm'
+>
+
+type Circuit = BoundsOf<ReturnType<typeof circuitFit>>
+
+/** What the rules of any load are asked about. */
+export type LoadSubject = Pick<Circuit['loads'][number], 'dropV' | 'dropPercent'> & {
+  readonly limit: (Limit & { readonly unit: '%' | 'V' }) | null
+}
+
+/** What the rules of a heater are asked about besides. */
+export interface HeaterSubject {
+  readonly powerW: Bounded
+  readonly ratedSharePercent: Bounded
+  readonly leastPowerW: number | null
+}
+
+/** What the rules of a whole circuit are asked about. */
+export interface CircuitSubject extends Pick<Circuit, 'groundPoints'> {
+  readonly limit: Limit
+  readonly walk: readonly WalkedFault[]
+  readonly known: number
+  readonly silent: readonly string[]
+  readonly marks: readonly string[]
+  readonly labels: { readonly [mark: string]: string | null }
+}
+type SubjectOf<R> = R extends Rule<infer Subject> ? Subject : never
+
+/** What the rules of a warm-up are asked about. */
+export type WarmSubject = SubjectOf<typeof neverReaches> &
+  SubjectOf<typeof tooSlow> &
+  SubjectOf<typeof tooHot> &
+  SubjectOf<typeof needsThermostat>
+
+export type AirSubject = SubjectOf<typeof surfaceWet>
+export type MassSubject = SubjectOf<typeof outsideLimits> & SubjectOf<typeof change>

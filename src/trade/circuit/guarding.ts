@@ -1,0 +1,108 @@
+/** A circuit as lines between points: what hangs on what, without any resistance. */
+export interface Wiring {
+  readonly bus: string
+  readonly ground: string
+  readonly runs: readonly { readonly id: string; readonly from: string; readonly to: string; readonly protects: 'yes' | 'no' }[]
+  readonly loads: readonly { readonly name: string; readonly from: string; readonly to: string }[]
+}
+
+export interface Guarding {
+  readonly side: 'feed' | 'return' | 'neither'
+  /** Runs with a fuse or breaker that stand before it on every way; its own counts. Of a return: those of the loads that hang on it. */
+  readonly guards: readonly string[]
+  /** Loads that are without current when it is open. */
+  readonly loads: readonly string[]
+}
+
+type Line = Wiring['runs'][number]
+
+/** For every run: on which side of the loads it lies, which protectors stand before it, which loads hang on it. */
+export function guardings(wiring: Wiring): ReadonlyMap<string, Guarding> {
+  const { bus, ground, runs } = wiring
+  const feeds = reached(bus, ground, runs)
+  const returns = reached(ground, bus, runs)
+  return new Map(
+    runs.map(run => {
+      const side = feeds.has(run.from) && feeds.has(run.to) ? 'feed' : returns.has(run.from) && returns.has(run.to) ? 'return' : 'neither'
+      const loads = hangingOn(wiring, run)
+      const guards = side === 'feed' ? guardsOf(wiring, run) : [...new Set(loads.flatMap(name => loadGuards(wiring, name)))]
+      return [run.id, { side, guards, loads }]
+    })
+  )
+}
+
+/** Protectors that stand between the bus and the point where a load is fed. */
+export function loadGuards({ bus, ground, runs, loads }: Wiring, name: string): readonly string[] {
+  const load = loads.find(one => one.name === name)
+  if (load === undefined) return []
+  const without = (id: string) => runs.filter(run => run.id !== id)
+  return runs.filter(({ id, protects }) => protects === 'yes' && !reached(bus, ground, without(id)).has(load.from)).map(({ id }) => id)
+}
+
+/** Points that runs alone join to the 0 V node: where a ground shift can be measured. */
+export function returnPoints({ bus, ground, runs }: Wiring): readonly string[] {
+  return [...reached(ground, bus, runs)].filter(point => point !== ground)
+}
+
+/** The runs from the bus to a point, the fewest; nothing where no run leads there. */
+export function wayTo({ bus, runs }: Pick<Wiring, 'bus' | 'runs'>, point: string): readonly string[] {
+  const ways = new Map<string, readonly string[]>([[bus, []]])
+  for (const [at, way] of ways) {
+    if (at === point) return way
+    for (const { id, from, to } of runs) {
+      const next = from === at ? to : to === at ? from : undefined
+      if (next !== undefined && !ways.has(next)) ways.set(next, [...way, id])
+    }
+  }
+  return []
+}
+
+function guardsOf({ bus, ground, runs }: Wiring, run: Line): readonly string[] {
+  return runs
+    .filter(
+      ({ id, protects }) =>
+        protects === 'yes' &&
+        (id === run.id ||
+          !leadsTo(
+            run,
+            reached(
+              bus,
+              ground,
+              runs.filter(one => one.id !== id)
+            )
+          ))
+    )
+    .map(({ id }) => id)
+}
+
+function leadsTo({ from, to }: Line, points: ReadonlySet<string>): boolean {
+  return points.has(from) || points.has(to)
+}
+
+function hangingOn({ bus, ground, runs, loads }: Wiring, { id }: Line): readonly string[] {
+  const rest = runs.filter(run => run.id !== id)
+  const [feeds, returns] = [reached(bus, ground, rest), reached(ground, bus, rest)]
+  return loads.filter(({ from, to }) => !feeds.has(from) || !returns.has(to)).map(({ name }) => name)
+}
+
+/** Points that runs join to a start, without passing the stop. */
+function reached(start: string, stop: string, runs: readonly Line[]): ReadonlySet<string> {
+  const found = new Set([start])
+  for (const point of found) {
+    if (point === stop) continue
+    for (const { from, to } of runs) {
+      if (from === point) found.add(to)
+      if (to === point) found.add(from)
+    }
+  }
+  return found
+}
+
+/** Points of the feed that no protector stands before: a short there is nobody's to clear. */
+export function barePoints({ bus, ground, runs }: Wiring): ReadonlySet<string> {
+  return reached(
+    bus,
+    ground,
+    runs.filter(({ protects }) => protects === 'no')
+  )
+}

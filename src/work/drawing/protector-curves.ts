@@ -1,0 +1,95 @@
+import type { Plain } from '../../formula/given.ts'
+import { showTime } from '../../quantity/show-time.ts'
+import type { TimeCurrent, TimedCurrent } from '../../report/drawing/time-current.ts'
+import { ampacity } from '../../trade/circuit/ampacity.ts'
+import { conductorBySize } from '../../trade/circuit/ampacity-conductor.ts'
+import type { GuardedWireGiven } from '../../trade/circuit/guarded-wire.ts'
+import { heatedWire } from '../../trade/circuit/heated-wire.ts'
+import { openingTime } from '../../trade/circuit/protection-opening.ts'
+import { styleOf } from '../../trade/circuit/protection-styles.ts'
+import { ADIABATIC_S, withstandARootSPerMm2 } from '../../trade/circuit/short-heating.ts'
+import { wireTimeS } from '../../trade/circuit/short-heating-end.ts'
+import { shortTimeLimitC, WIRE_MATERIALS } from '../../trade/circuit/short-heating-material.ts'
+import { threeDigits } from '../../trade/circuit/three-digits.ts'
+import { conductorMm2 } from '../../trade/circuit/wire-resistance.ts'
+import { loadedWireC } from '../../trade/circuit/wire-warmth.ts'
+
+type Guarded = Plain<GuardedWireGiven>
+
+const POINTS = 121
+/** As far as a band is worth drawing where no short is given. */
+const MOST_RATIO = 20
+const LEAST_SHARE = 0.6
+
+/** A protector against its wire and load at the nominal; nothing where no opening times are published for its style. */
+export function protectorCurves(x: Guarded, name: string): TimeCurrent | undefined {
+  const { style, ratingA, loadA, inrush, faultA } = x
+  if (styleOf(style).gates.length === 0) return undefined
+  const currents = spaced(
+    LEAST_SHARE * Math.min(loadA, ratingA),
+    Math.max(MOST_RATIO * ratingA, 1.2 * (faultA ?? 0), 1.2 * (inrush?.currentA ?? 0))
+  )
+  const stands = wireStands(x)
+  const marks = marksOf(x)
+  return {
+    title: `${name} against its wire`,
+    says: `current along and time up, both logarithmic: the band of the ${name}, how long its wire stands each current, and ${marks.map(({ name: one }) => one).join(', ')}`,
+    band: currents.map(currentA => {
+      const found = openingTime(styleOf(style), { currentA, ratingA })!
+      return { currentA, shortestS: found.shortestS === 0 ? null : finite(found.shortestS), longestS: finite(found.longestS) }
+    }),
+    wire: stands === null ? [] : currents.map(currentA => ({ currentA, timeS: finite(stands(currentA)) })),
+    marks
+  }
+}
+
+function finite(timeS: number): number | null {
+  return Number.isFinite(timeS) ? timeS : null
+}
+
+function spaced(leastA: number, mostA: number): readonly number[] {
+  return Array.from({ length: POINTS }, (_, i) => leastA * (mostA / leastA) ** (i / (POINTS - 1)))
+}
+
+/**
+ * How long the wire stands a current: up to 5 s from the rating of its insulation to its short-time limit, longer than that from its
+ * warmth under load to the rating. Null where nothing is known of what it carries.
+ */
+function wireStands(x: Guarded): ((currentA: number) => number) | null {
+  const { insulationC, ambientC, loadA, conductor, ...lies } = x
+  const current = ampacity({ ...lies, insulationC, ambientC, conductor: conductorBySize(conductor.size) })
+  if (current.kind === 'no figure') return null
+  const wire = heatedWire({ conductor, current, insulationC })
+  const startC = loadedWireC({ current, currentA: loadA, insulationC, ambientC })
+  const keptS = allHeatKept(x)
+  return currentA => {
+    const lasting = wireTimeS({ wire, currentA, startC, limitC: insulationC })
+    return lasting > ADIABATIC_S ? lasting : Math.min(ADIABATIC_S, keptS(currentA))
+  }
+}
+
+/** As the standard for shorts has it: nothing where the wire is at its short-time limit already. */
+function allHeatKept({ insulationC, conductor }: Guarded): (currentA: number) => number {
+  const limitC = shortTimeLimitC({ kind: 'unknown', insulationC })
+  if (limitC <= insulationC) return () => 0
+  const { materialARootSPerMm2, zeroC } = WIRE_MATERIALS.copper
+  const factor = withstandARootSPerMm2({ materialARootSPerMm2, zeroC, startC: insulationC, limitC })
+  return currentA => ((factor * conductorMm2(conductor)) / currentA) ** 2
+}
+
+function marksOf({ loadA, inrush, faultA, ratingA, style }: Guarded): readonly TimedCurrent[] {
+  const load = { name: `load ${threeDigits(loadA)} A`, currentA: loadA, timeS: null }
+  const cold =
+    inrush === null
+      ? []
+      : [
+          {
+            name: `switch-on ${threeDigits(inrush.currentA)} A for ${showTime(inrush.timeS)}`,
+            currentA: inrush.currentA,
+            timeS: inrush.timeS
+          }
+        ]
+  const slowS = faultA === null ? Number.POSITIVE_INFINITY : openingTime(styleOf(style), { currentA: faultA, ratingA })!.longestS
+  const short = faultA === null ? [] : [{ name: `short at the far end ${threeDigits(faultA)} A`, currentA: faultA, timeS: finite(slowS) }]
+  return [load, ...cold, ...short]
+}

@@ -1,0 +1,53 @@
+import { faultsGiven } from '../../fitting/circuit-faults.ts'
+import { plainOf } from '../../formula/given.ts'
+import { silently } from '../../formula/working.ts'
+import { type WalkedFault, walkFaults } from '../../trade/circuit/fault-walk.ts'
+import { barePoints, wayTo } from '../../trade/circuit/guarding.ts'
+import { openingTime } from '../../trade/circuit/protection-opening.ts'
+import { styleOf } from '../../trade/circuit/protection-styles.ts'
+import type { FittedCircuit } from './circuit-fit-of.ts'
+import type { Guards } from './circuit-guards.ts'
+import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
+
+export interface CircuitWalk {
+  readonly walk: readonly WalkedFault[]
+  /** Wires whose capacity is known. */
+  readonly known: number
+  /** Fuses and breakers of which nobody knows when they open. */
+  readonly silent: readonly string[]
+}
+
+/** Every single fault of a circuit, worst first, at the nominal. A short before every protector is told by the place of the first. */
+export function circuitWalk(circuit: JobCircuit, { fit, guards: { wiring, protectors } }: FittedCircuit): CircuitWalk {
+  const bare = barePoints(wiring)
+  const points = new Set([...wiring.runs, ...wiring.loads].flatMap(({ from, to }) => [from, to]))
+  const { cranking } = circuit
+  const roles = {
+    threads: namedRuns(circuit).flatMap(({ id, run }) => (run.threads === 'yes' ? [id] : [])),
+    points: [...points].filter(point => !bare.has(point)),
+    cranking:
+      cranking === null
+        ? null
+        : {
+            currentA: cranking.current.value,
+            at: cranking.at,
+            straps: wayTo({ bus: wiring.ground, runs: wiring.runs }, cranking.at).slice(-1)
+          }
+  }
+  return silently(() => {
+    const given = faultsGiven(plainOf(fit).plain, roles)
+    return { walk: walkFaults(given), known: given.capacities.length, silent: silentOf(circuit, protectors) }
+  })
+}
+
+function silentOf({ runs }: JobCircuit, protectors: Guards['protectors']): readonly string[] {
+  return runs.flatMap(({ through }) =>
+    through.flatMap(item => {
+      const name = protectorMark(item)
+      const rated = protectors.find(one => one.name === name)
+      const told =
+        rated !== undefined && openingTime(styleOf(rated.style), { currentA: rated.ratingA.value, ratingA: rated.ratingA.value }) !== null
+      return name === null || told ? [] : [name]
+    })
+  )
+}

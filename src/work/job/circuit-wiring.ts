@@ -1,0 +1,38 @@
+import { type JobItem, loadName } from '../../job/circuit-names.ts'
+import type { Job } from '../../job/read-job.ts'
+import type { Wiring } from '../../trade/circuit/guarding.ts'
+
+export type JobCircuit = NonNullable<Job['circuit']>
+export type JobRun = JobCircuit['runs'][number]
+export type JobLoad = JobCircuit['loads'][number]
+
+/** The point that the source feeds. */
+export const BUS = 'bus'
+
+/** Every run with the name it goes by: its own, or that of its two points; a second one of a name is numbered. */
+export function namedRuns({ runs }: Pick<JobCircuit, 'runs'>): readonly { readonly id: string; readonly run: JobRun }[] {
+  const names = runs.map(({ name, from, to }) => name ?? `${from}-${to}`)
+  return runs.map((run, i) => {
+    const before = names.slice(0, i).filter(name => name === names[i]).length
+    return { id: before === 0 ? names[i]! : `${names[i]}#${before + 1}`, run }
+  })
+}
+
+export function protectorMark({ fuse, breaker }: JobItem): string | null {
+  return fuse ?? breaker
+}
+
+/** What hangs on what. */
+export function wiringOf(circuit: JobCircuit): Wiring {
+  return {
+    bus: BUS,
+    ground: circuit.source.ground,
+    runs: namedRuns(circuit).map(({ id, run: { from, to, through } }) => ({
+      id,
+      from,
+      to,
+      protects: through.some(item => protectorMark(item) !== null) ? 'yes' : 'no'
+    })),
+    loads: circuit.loads.map(load => ({ name: loadName(load), from: load.from, to: load.to }))
+  }
+}

@@ -1,0 +1,99 @@
+import type { FittedProtector } from '../../fitting/circuit.ts'
+import { exactly } from '../../formula/bounds.ts'
+import { markedItem } from '../../job/circuit-names.ts'
+import { resultsBy } from '../../report/result-map.ts'
+import { farEndShort } from '../../rules/protect/far-end-short.ts'
+import { inrush } from '../../rules/protect/inrush.ts'
+import { interrupting } from '../../rules/protect/interrupting.ts'
+import { overWire } from '../../rules/protect/over-wire.ts'
+import { overloaded } from '../../rules/protect/overloaded.ts'
+import { tooFar } from '../../rules/protect/too-far.ts'
+import { asked } from '../../rules/rule.ts'
+import { underRated } from '../../rules/switch/under-rated.ts'
+import { wayTo } from '../../trade/circuit/guarding.ts'
+import { breakingCapacity } from '../../trade/circuit/protection-breaking.ts'
+import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
+import { styleOf } from '../../trade/circuit/protection-styles.ts'
+import { assumedOf } from '../../trade/circuit/wire-choice.ts'
+import { PROTECTOR_RESULTS, SWITCH_RESULTS } from '../results/circuit-results.ts'
+import { isFirst, type RatedProtector } from './circuit-guards.ts'
+import type { CircuitJudged } from './circuit-judged.ts'
+import { namedRuns, protectorMark } from './circuit-wiring.ts'
+import type { Placed } from './placed.ts'
+
+/** Every fuse, breaker and switch, under its mark. */
+export function judgeProtectors(judged: CircuitJudged): readonly Placed[] {
+  return [...judged.guards.protectors.map(one => protectorThing(judged, one)), ...unrated(judged), ...switchThings(judged)]
+}
+
+type Bounds = CircuitJudged['bounds']['protectors'][number]
+
+function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
+  const { name, style, ratingA, item } = rated
+  const fitted = judged.fit.protectors.find(one => one.name === name)!
+  const bounds = judged.bounds.protectors.find(one => one.name === name)!
+  const far = farShort(judged, name)
+  const protector = `${name}, a ${styleOf(style).says} of ${ratingA.value} A`
+  const { loadA, allowedLoadA, loadRoomA } = bounds
+  const findings = [
+    asked(overloaded, { protector, loadA, allowedLoadA, loadRoomA }),
+    asked(overWire, { protector, ...bounds, assumed: tableAssumed(judged, fitted) }),
+    asked(inrush, inrushSubject(protector, bounds)),
+    ...(bounds.breakingA === null ? [] : [interruptingFinding(protector, bounds, rated)]),
+    asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null }),
+    ...placeFinding(judged, rated, bounds, protector)
+  ]
+  return { place: `circuit.${name}`, path: item.path, results: resultsBy(PROTECTOR_RESULTS, { ...bounds, far }), findings }
+}
+
+function tableAssumed({ job }: CircuitJudged, { wire }: FittedProtector): string | null {
+  return job.job.practice === 'aircraft' || wire === null || wire.lies === null ? null : assumedOf(wire.lies)
+}
+
+function inrushSubject(protector: string, { inrush: cold, inrushShortestS }: Bounds) {
+  return { protector, inrush: cold === null ? null : { currentA: cold.currentA, lastsS: cold.lastsS.high }, shortestS: inrushShortestS }
+}
+
+function interruptingFinding(protector: string, { nearA, breakingA }: Bounds, { style, ratingA }: RatedProtector) {
+  const breakingSays = breakingCapacity(styleOf(style), ratingA.value)?.says ?? ''
+  return asked(interrupting, { protector, where: 'right behind it', faultA: nearA, breakingA: breakingA?.value ?? null, breakingSays })
+}
+
+/** Of the shorts that this one has to clear, the one with the least current. */
+function farShort({ fit, bounds }: CircuitJudged, name: string): CircuitJudged['bounds']['shorts'][number] | null {
+  const mine = bounds.shorts.filter((_, i) => fit.shorts[i]!.protector === name)
+  return mine.toSorted((a, b) => (a.faultA?.low ?? 0) - (b.faultA?.low ?? 0))[0] ?? null
+}
+
+/** Asked of the first protector alone: one behind it stands on wire that is protected. */
+function placeFinding({ job, circuit, guards }: CircuitJudged, { run }: RatedProtector, { beforeMm }: Bounds, protector: string) {
+  if (!isFirst(guards, run)) return []
+  const way = wayTo(guards.wiring, namedRuns(circuit).find(({ id }) => id === run)!.run.from)
+  const wires = namedRuns(circuit).flatMap(({ id, run: { wire } }) => (way.includes(id) && wire !== null ? [wire] : []))
+  const sheathed = wires.length > 0 && wires.every(wire => wire.sheathed === 'yes')
+  return [asked(tooFar, { protector, unprotectedMm: beforeMm, place: PROTECTOR_PLACES[job.job.practice][sheathed ? 'sheathed' : 'open'] })]
+}
+
+/** A fuse or breaker whose rating or style nobody gave. */
+function unrated({ circuit, guards }: CircuitJudged): readonly Placed[] {
+  return circuit.runs.flatMap(({ through }) =>
+    through.flatMap(item => {
+      const name = protectorMark(item)
+      if (name === null || guards.protectors.some(one => one.name === name)) return []
+      const lacks = item.rating === null ? 'rating' : 'style'
+      const subject = { protector: markedItem(item).what, loadA: exactly(0), allowedLoadA: null, loadRoomA: null, lacks } as const
+      return [{ place: `circuit.${name}`, path: item.path, results: [], findings: [asked(overloaded, subject)] }]
+    })
+  )
+}
+
+function switchThings({ circuit, bounds }: CircuitJudged): readonly Placed[] {
+  const items = circuit.runs.flatMap(({ through }) => through)
+  return bounds.switches.flatMap(one => {
+    const item = items.find(({ switch: name }) => name === one.name)!
+    const subject = { ...one, name: `switch ${one.name}`, ratingA: item.rating?.low ?? null }
+    return [
+      { place: `circuit.${one.name}`, path: item.path, results: resultsBy(SWITCH_RESULTS, one), findings: [asked(underRated, subject)] }
+    ]
+  })
+}

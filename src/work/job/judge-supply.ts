@@ -1,0 +1,85 @@
+import { type Bounded, boundsOf } from '../../formula/bounds.ts'
+import { Given, plainOf } from '../../formula/given.ts'
+import { SOURCES } from '../../formula/source.ts'
+import { loadName } from '../../job/circuit-names.ts'
+import type { Job } from '../../job/read-job.ts'
+import { resultsBy } from '../../report/result-map.ts'
+import { HOLD_LIMITS } from '../../rules/practice/battery.ts'
+import { asked } from '../../rules/rule.ts'
+import { endurance } from '../../rules/supply/endurance.ts'
+import { short } from '../../rules/supply/short.ts'
+import type { LoadGiven } from '../../trade/supply/load.ts'
+import { shedText } from '../../trade/supply/shed.ts'
+import { supply } from '../../trade/supply/supply.ts'
+import { SUPPLY_RESULTS } from '../results/supply-results.ts'
+import type { CircuitJudged } from './circuit-judged.ts'
+import { prefixed } from './judged-thing.ts'
+import type { Placed } from './placed.ts'
+
+type Supply = NonNullable<Job['supply']>
+
+/** Whether the machine can feed it: each thing it does, and the battery alone. */
+export function judgeSupply(job: Job, given: Supply, judged: CircuitJudged | null): readonly Placed[] {
+  const loads = [...circuitLoads(judged), ...given.loads.map(ownLoad)]
+  const phases = Object.entries(given.output).flatMap(([name, outputA]) => (outputA === null ? [] : [[name, outputA] as const]))
+  const named =
+    phases.length === 0 ? [nothingGiven(given, loads)] : phases.map(([name, outputA]) => phaseThing(given, name, { outputA, loads }))
+  return [...named, batteryThing(job, given, loads)]
+}
+
+function ownLoad({ load, current, on, needed }: Supply['loads'][number]): LoadGiven {
+  return { name: load, currentA: current, dutyPercent: on, priority: needed }
+}
+
+/** Loads of the circuit take what they were worked out to take. */
+function circuitLoads(judged: CircuitJudged | null): readonly LoadGiven[] {
+  if (judged === null) return []
+  return judged.circuit.loads.map((load, i) => ({
+    name: loadName(load),
+    currentA: asGiven(judged.bounds.loads[i]!.currentA, load.path),
+    dutyPercent: load.on,
+    priority: load.needed
+  }))
+}
+
+function asGiven({ value, low, high, hangsOn }: Bounded, at: Given['at']): Given {
+  const assumed = hangsOn.map(({ at: from, assumed: why }) => `${from.join('.')}: ${why}`).join('; ')
+  return new Given(value, { low, high, at, assumed: assumed === '' ? undefined : assumed })
+}
+
+interface Phase {
+  readonly outputA: Given
+  readonly loads: readonly LoadGiven[]
+}
+
+function phaseThing({ path }: Supply, name: string, { outputA, loads }: Phase): Placed {
+  const found = boundsOf({ outputA, loads, battery: null }, supply)
+  const subject = { phase: name, ...found, shed: shedText(plainOf({ loads }).plain.loads, -found.marginA.low) }
+  return {
+    place: `supply.${name}`,
+    path: [...path, 'output', name],
+    results: prefixed('supply', resultsBy(SUPPLY_RESULTS, found)),
+    findings: [asked(short, subject)]
+  }
+}
+
+/** Without an output nothing is judged, and the finding says how to find it. */
+function nothingGiven({ path }: Supply, loads: readonly LoadGiven[]): Placed {
+  const { loadA } = boundsOf({ outputA: new Given(0), loads, battery: null }, supply)
+  return { place: 'supply', path, results: [], findings: [asked(short, { phase: '', outputA: null, marginA: null, loadA, shed: '' })] }
+}
+
+function batteryThing({ job }: Job, { battery, path }: Supply, loads: readonly LoadGiven[]): Placed {
+  const given =
+    battery === null
+      ? null
+      : { capacityAh: battery.capacity, rateS: battery.rate, peukertFactor: battery.peukert, coldPercent: battery.cold }
+  const found = boundsOf({ outputA: new Given(0), loads, battery: given }, supply)
+  const own = battery?.hold ?? null
+  const hold = own === null ? HOLD_LIMITS[job.practice] : { timeS: own.high, says: 'as the job has it', source: SOURCES.arithmetic }
+  const { marginA: _, loadA, ...rest } = found
+  const results = prefixed('supply', resultsBy(SUPPLY_RESULTS, found)).filter(({ id }) =>
+    ['supply.endurance', 'supply.capacity', 'supply.delivered-percent'].includes(id)
+  )
+  return { place: 'supply', path, results, findings: [asked(endurance, { enduranceS: rest.battery?.enduranceS ?? null, hold, loadA })] }
+}
