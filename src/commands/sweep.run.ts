@@ -6,8 +6,6 @@ import { rowOf } from '../quantity/kinds.ts'
 import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
 import type { Answer, Table } from '../report/answer.ts'
-import { spreadText, valueText } from '../report/figures.ts'
-import { verdictWord } from '../report/findings-text.ts'
 import { sweepCsv } from '../report/sweep-csv.ts'
 import { sweepSvg } from '../report/sweep-svg.ts'
 import { type Swept, type SweptLine, type SweptPoint, sweptRows } from '../report/swept.ts'
@@ -19,6 +17,7 @@ import { readJobAt } from './read-job-at.ts'
 import { refused } from './refusal.ts'
 import { refuse } from './refuse.ts'
 import { sweep as description } from './sweep.ts'
+import { sweepTables } from './sweep-tables.ts'
 import { readVaried, type Varied } from './vary-words.ts'
 import { readWords, type Words } from './words.ts'
 import { writeWhole } from './write-whole.ts'
@@ -89,7 +88,11 @@ async function printed(model: Swept, { read, words, shell, varied }: Printing): 
   if (format === 'csv') texts.push(sweepCsv(model))
   else if (format === 'svg') texts.push(sweepSvg(model))
   else if (format === 'json') await printAnswer({ ...answer, tables: { sweep: rawTable(model) } }, keep)
-  else await printAnswer({ ...answer, tables: tablesFor(model, words.plot ?? null, varied) }, keep)
+  else
+    await printAnswer(
+      { ...answer, tables: sweepTables(model, { ...shell, plot: words.plot, field: String(varied.field.path.at(-1)) }) },
+      keep
+    )
   return written(texts.join(''), words, shell)
 }
 
@@ -108,55 +111,4 @@ function answerOf({ field }: Swept, { read, words }: Pick<Printing, 'read' | 'wo
 
 function rawTable(model: Swept): Table {
   return { name: 'sweep', columns: [], rows: sweptRows(model) }
-}
-
-/** More side by side could not be read. */
-const BESIDE = 3
-
-/** For the eye: verdicts first, then the results a few at a time, then the drawing. */
-function tablesFor(model: Swept, plot: string | null, { field }: Varied): { readonly [name: string]: Table } {
-  const value = { key: 'value', name: field.path.at(-1)!.toString(), unit: model.unit, shown: model.shown }
-  const verdicts: Table = {
-    name: 'verdicts',
-    columns: [value, { key: 'verdict', name: 'verdict', unit: '' }, { key: 'fails', name: 'what fails', unit: '' }],
-    rows: model.points.map(({ value: at, verdict, fails }) => ({
-      value: at,
-      verdict: verdict === null ? 'NONE' : verdictWord(verdict),
-      fails
-    }))
-  }
-  const groups = Array.from({ length: Math.ceil(model.results.length / BESIDE) }, (_, i) =>
-    model.results.slice(i * BESIDE, (i + 1) * BESIDE)
-  )
-  const tables = groups.map(lines => resultTable(lines, model, value))
-  const drawn = model.results.find(({ id }) => id === plot)
-  return {
-    verdicts,
-    ...Object.fromEntries(tables.map((table, i) => [`results ${i + 1}`, table])),
-    ...(drawn === undefined ? {} : { plot: plotTable(drawn, model, value) })
-  }
-}
-
-function resultTable(lines: readonly SweptLine[], { points }: Swept, value: Table['columns'][number]): Table {
-  return {
-    name: 'results (worst case in brackets)',
-    columns: [value, ...lines.map(({ id }) => ({ key: id, name: id, unit: '' }))],
-    rows: points.map((point, i) => ({ value: point.value, ...Object.fromEntries(lines.map(line => [line.id, figureText(line, i)])) }))
-  }
-}
-
-function figureText({ unit, shown, at }: SweptLine, i: number): string {
-  const figure = { ...at[i]!, unit, shown }
-  const spread = spreadText(figure, { unit: '', shown })
-  return spread === '' ? valueText(figure) : `${valueText(figure)} (${spread})`
-}
-
-function plotTable({ name, id, unit, shown, at }: SweptLine, { points, field }: Swept, value: Table['columns'][number]): Table {
-  const rows = points.flatMap((point, i) => (typeof at[i]?.value === 'number' ? [{ value: point.value, result: at[i].value }] : []))
-  return {
-    name: `${name}${unit === '' ? '' : `, ${unit}`}, over ${field}`,
-    columns: [value, { key: 'result', name: id, unit, shown }],
-    rows,
-    plot: { x: 'value', y: 'result', levels: [] }
-  }
 }
