@@ -50,12 +50,14 @@ function resultTable(results: readonly MovedResult[]): Table {
   return {
     name: 'results',
     columns: [
-      { key: 'id', name: 'result', unit: '' },
+      { key: 'what', name: 'result', unit: '' },
       { key: 'was', name: 'before', unit: '' },
       { key: 'is', name: 'after', unit: '' }
     ],
     rows: results.map(({ id, before, after }) => ({
       id,
+      // With a blank, so that a narrow page may break it.
+      what: id.replace(':', ': '),
       name: (after ?? before)!.name,
       unit: (after ?? before)!.unit,
       was: shown(before),
