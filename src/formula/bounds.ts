@@ -3,7 +3,8 @@ import { movedAt } from './corners.ts'
 import { change, type Evaluator, evaluatorOf, type Values } from './evaluator.ts'
 import type { Given, Plain } from './given.ts'
 import { withLeaves } from './leaves.ts'
-import { type Seen, sampled } from './samples.ts'
+import { recalled } from './memory.ts'
+import { drawsWanted, type Seen, sampled } from './samples.ts'
 import { type Step, worstEnds } from './worst-ends.ts'
 
 export interface Bounded {
@@ -35,6 +36,10 @@ export type BoundsOf<R> = R extends number
 
 /** Evaluates one calculation again and again with its inputs at their bounds. */
 export function boundsOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): BoundsOf<R> {
+  return recalled({ tree, calculation, draws: drawsWanted() }, () => bounded(tree, calculation))
+}
+
+function bounded<T, R>(tree: T, calculation: (x: Plain<T>) => R): BoundsOf<R> {
   const evaluator = evaluatorOf(tree, calculation)
   const inputs = evaluator.givens.map((given, i) => ({ given, i }))
   const loose = inputs.filter(({ given }) => given.low < given.high)
@@ -48,8 +53,8 @@ export function boundsOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Bounds
   let leaf = 0
   return withLeaves(evaluator.centre, () => {
     const draws = seen?.[leaf]
-    const bounded = all[leaf++]!
-    return draws === undefined ? bounded : widened(bounded, draws, loose)
+    const one = all[leaf++]!
+    return draws === undefined ? one : widened(one, draws, loose)
   }) as BoundsOf<R>
 }
 

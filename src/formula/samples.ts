@@ -30,6 +30,11 @@ export function withSamples<T>(count: number, calculation: () => T): T {
   }
 }
 
+/** How many draws were asked for. */
+export function drawsWanted(): number {
+  return wanted
+}
+
 /** Draws each loose input evenly between its ends, all at once; nothing where nobody asked or nothing is loose. */
 export function sampled(nominal: Values, loose: readonly Loose[], at: (values: Values) => Float64Array): readonly Seen[] | undefined {
   if (wanted === 0 || loose.length === 0) return undefined

@@ -17,7 +17,7 @@ export function unreadable(text: string): Unreadable | undefined {
   return hiddenIn(text) ?? tooDeepIn(text)
 }
 
-export function tooLarge(bytes: number): Fault {
+function tooLarge(bytes: number): Fault {
   return { found: `a file of ${(bytes / 1e6).toFixed(1)} MB`, accepted: `a job file, below ${GREATEST_BYTES / 1e6} MB` }
 }
 

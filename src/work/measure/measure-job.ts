@@ -17,7 +17,7 @@ export function measureJob(file: string, text: string): MeasuredJob {
   const { title, errors, findings } = judgeRead(read)
   const blank = { command: 'measure', title: '', inputs: {}, results: [], tables: {}, findings: [], cautions: [] }
   if (errors.length > 0) return { answer: { ...blank, errors }, fields: [], locate: read.locate }
-  const fields = rankedFields(read.job, text, findings)
+  const fields = rankedFields(read, findings)
   const some = fields.filter(doesSomething)
   const idle = fields.filter(one => !doesSomething(one)).map(({ path }) => path.join('.'))
   return {
