@@ -1,3 +1,4 @@
+import { remembering } from '../../formula/memory.ts'
 import type { ReadJob } from '../../job/read-job.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import type { Wanted } from '../job/judge-job.ts'
@@ -26,7 +27,11 @@ export interface Solved {
 const HALVINGS = 50
 
 /** Looks from the end that is asked for to the first place that fits, then halves the step before it. */
-export function solve(read: ReadJob, field: VariedField, { from, to, want, steps, fits, wanted }: Question): Solved {
+export function solve(read: ReadJob, field: VariedField, question: Question): Solved {
+  return remembering(() => solved(read, field, question))
+}
+
+function solved(read: ReadJob, field: VariedField, { from, to, want, steps, fits, wanted }: Question): Solved {
   const judged = (value: number) => judgedWith(read, field, value, wanted)
   const inward = want === 'greatest' ? [...evenly(from, to, steps)].reverse() : evenly(from, to, steps)
   const first = judged(inward[0]!)

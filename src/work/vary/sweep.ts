@@ -1,3 +1,4 @@
+import { remembering } from '../../formula/memory.ts'
 import type { ReadJob } from '../../job/read-job.ts'
 import type { Result } from '../../report/answer.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
@@ -15,7 +16,7 @@ export function sweep(
   field: VariedField,
   { from, to, steps, wanted }: { readonly from: number; readonly to: number; readonly steps: number; readonly wanted: Wanted }
 ): readonly SweepPoint[] {
-  return evenly(from, to, steps).map(value => ({ value, job: judgedWith(read, field, value, wanted) }))
+  return remembering(() => evenly(from, to, steps).map(value => ({ value, job: judgedWith(read, field, value, wanted) })))
 }
 
 /** Halfway points without the noise of adding up. */
