@@ -58,7 +58,7 @@ async function checked(files: readonly string[], { wanted, shell, printer }: Che
   let exit = 0
   for (const [i, file] of files.entries()) {
     if (live.stop.aborted) break
-    if (files.length > 1) live.progress(`${i + 1} of ${files.length}  ${file}`)
+    if (files.length > 1 && !shell.quiet) live.progress(`${i + 1} of ${files.length}  ${file}`)
     const job = await judgedFile(file, wanted, shell)
     live.progress('')
     for (const error of job.errors) err(faultText(error))

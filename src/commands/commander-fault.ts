@@ -2,6 +2,7 @@ import type { CommanderError } from 'commander'
 import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
+import { UNITS } from '../report/units.ts'
 import type { Description } from './describe.ts'
 import { optionNames } from './read-options.ts'
 
@@ -40,6 +41,11 @@ export function faultOfCommander(
   if (code === 'commander.excessArguments')
     return { ...fault, found: 'a word too many', accepted: `as "fettle ${command?.examples[0] ?? ''}"` }
   return { ...fault, found: quoted(message.replace(/^error: /, '')), accepted: `as "fettle ${command?.name ?? ''} --help" shows` }
+}
+
+/** What stands behind `--units` and is none. */
+export function unknownUnits(units: string): Diagnostic {
+  return known({ found: quoted(units), accepted: UNITS.join(', '), where: onCommandLine('--units') }, units, UNITS)
 }
 
 function known(fault: Omit<Diagnostic, 'near'>, word: string, words: readonly string[]): Diagnostic {

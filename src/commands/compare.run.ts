@@ -2,7 +2,9 @@ import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import type { Answer, Result, Table } from '../report/answer.ts'
 import { spreadText, valueText } from '../report/figures.ts'
 import { verdictWord } from '../report/findings-text.ts'
+import { inInches } from '../report/inch-first.ts'
 import type { JobAnswer, PlacedFinding } from '../report/jobs-answer.ts'
+import type { Units } from '../report/units.ts'
 import { type Comparison, compare as compared, type MovedResult, type MovedVerdict } from '../work/compare.ts'
 import { judgeRead } from '../work/job/judge-job.ts'
 import { compare as description } from './compare.ts'
@@ -20,7 +22,7 @@ export const run: Run = async (typed, shell) => {
   const errors = [...before.errors, ...after.errors]
   if (errors.length > 0) return refuse(description.name, errors, shell)
   const moved = compared(before, after)
-  await printAnswer(answerOf(before, after, moved), shell)
+  await printAnswer(answerOf({ before, after, moved }, shell.json ? 'metric' : shell.units), shell)
   return shell.strict && moved.worse ? 1 : 0
 }
 
@@ -32,7 +34,13 @@ function twoFiles(files: readonly string[]): Diagnostic {
   return { found: `${files.length} ${files.length === 1 ? 'file' : 'files'}`, accepted: 'two job files', where: onCommandLine('<files>') }
 }
 
-function answerOf(before: JobAnswer, after: JobAnswer, moved: Comparison): Answer {
+interface Compared {
+  readonly before: JobAnswer
+  readonly after: JobAnswer
+  readonly moved: Comparison
+}
+
+function answerOf({ before, after, moved }: Compared, units: Units): Answer {
   const count = (n: number, what: string) => `${n} ${what}${n === 1 ? '' : 's'}`
   const title = `${before.file} and ${after.file}: ${count(moved.verdicts.length, 'verdict')} and ${count(moved.results.length, 'result')} moved`
   return {
@@ -40,13 +48,13 @@ function answerOf(before: JobAnswer, after: JobAnswer, moved: Comparison): Answe
     inputs: { before: wordInput(before.file), after: wordInput(after.file) },
     tables: {
       ...(moved.verdicts.length === 0 ? {} : { verdicts: verdictTable(moved.verdicts) }),
-      ...(moved.results.length === 0 ? {} : { results: resultTable(moved.results) })
+      ...(moved.results.length === 0 ? {} : { results: resultTable(moved.results, units) })
     }
   }
 }
 
 /** JSON has every figure unrounded; the table for the eye shows both as they are printed everywhere. */
-function resultTable(results: readonly MovedResult[]): Table {
+function resultTable(results: readonly MovedResult[], units: Units): Table {
   return {
     name: 'results',
     columns: [
@@ -60,8 +68,8 @@ function resultTable(results: readonly MovedResult[]): Table {
       what: id.replace(':', ': '),
       name: (after ?? before)!.name,
       unit: (after ?? before)!.unit,
-      was: shown(before),
-      is: shown(after),
+      was: shown(before, units),
+      is: shown(after, units),
       ...ends('before', before),
       ...ends('after', after)
     }))
@@ -72,8 +80,9 @@ function ends(side: 'before' | 'after', result: Result | null) {
   return { [side]: result?.value ?? null, [`${side}-low`]: result?.low ?? null, [`${side}-high`]: result?.high ?? null }
 }
 
-function shown(result: Result | null): string {
-  if (result === null) return 'none'
+function shown(moved: Result | null, units: Units): string {
+  if (moved === null) return 'none'
+  const result = units === 'inch' ? inInches(moved) : moved
   const spread = spreadText(result, result)
   return spread === '' ? valueText(result) : `${valueText(result)} (${spread})`
 }

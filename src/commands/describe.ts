@@ -1,4 +1,5 @@
 import type { Kind } from '../quantity/kinds.ts'
+import type { Units } from '../report/units.ts'
 
 /** What an option or an argument takes. Help, reading, docs and completion are read off these rows. */
 export interface Row {
@@ -85,6 +86,10 @@ export interface Shell {
   readonly json: boolean
   readonly working: boolean
   readonly strict: boolean
+  /** What tables show first. */
+  readonly units: Units
+  /** Figures and what is less than a pass, and nothing else. */
+  readonly quiet: boolean
   readonly live: Live
 }
 

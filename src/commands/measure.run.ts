@@ -32,8 +32,9 @@ async function printed({ answer, locate }: MeasuredJob, shell: Shell): Promise<v
   else if (answer.errors === undefined) shell.out((await import('../report/page.ts')).pageOf(answer, shell))
 }
 
-async function written(file: string, text: string, over: boolean, { err }: Shell): Promise<number> {
+async function written(file: string, text: string, over: boolean, { err, quiet }: Shell): Promise<number> {
   const refused = await writeWhole(file, text, { over })
-  err(refused === undefined ? `wrote ${file}\n` : faultText(refused))
+  if (refused !== undefined) err(faultText(refused))
+  else if (!quiet) err(`wrote ${file}\n`)
   return refused === undefined ? 0 : 2
 }

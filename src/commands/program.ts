@@ -29,7 +29,7 @@ export async function called(
   version: string,
   streams: Streams
 ): Promise<Called> {
-  let exit = 0
+  let [exit, faults] = [0, [] as readonly Diagnostic[]]
   const program = new Command('fettle')
     .description('Sums for fitting a low-voltage heater or like screw-in part into a casting.')
     .version(version, '--version', 'print the version')
@@ -54,6 +54,12 @@ export async function called(
     if (description === named)
       dress(command, description).action(async (...all: unknown[]) => {
         const shell = shellOf(command.opts(), streams)
+        const units = command.opts<{ readonly units?: string }>().units ?? shell.units
+        if (units !== shell.units) {
+          const { unknownUnits } = await import('./commander-fault.ts')
+          faults = [unknownUnits(units)]
+          return
+        }
         const { run } = await description.load()
         exit = await run(typedOf(description, command, all), shell)
       })
@@ -61,7 +67,7 @@ export async function called(
   try {
     if (words.length === 0) program.outputHelp()
     else await program.parseAsync([...words], { from: 'user' })
-    return { exit }
+    return faults.length > 0 ? { errors: faults, command: named?.name ?? '' } : { exit }
   } catch (error) {
     if (!(error instanceof CommanderError)) throw error
     if (error.exitCode === 0) return { exit: 0 }
@@ -116,8 +122,20 @@ function camel(name: string): string {
 }
 
 function shellOf(
-  { json = false, working = false, strict = false, color = true }: Record<string, boolean>,
+  { json = false, working = false, strict = false, quiet = false, color = true, units }: Record<string, unknown>,
   { out, err, columns, colour, live = STILL }: Streams
 ): Shell {
-  return { out, err, columns, colour: colour(color), json, working, strict, live }
+  const is = (option: unknown) => option === true
+  return {
+    out,
+    err,
+    columns,
+    colour: colour(is(color)),
+    json: is(json),
+    working: is(working),
+    strict: is(strict),
+    quiet: is(quiet),
+    units: units === 'inch' ? 'inch' : 'metric',
+    live
+  }
 }

@@ -1,7 +1,9 @@
 import type { Table } from '../report/answer.ts'
 import { spreadText, valueText } from '../report/figures.ts'
 import { verdictWord } from '../report/findings-text.ts'
+import { inInches } from '../report/inch-first.ts'
 import type { Swept, SweptLine } from '../report/swept.ts'
+import type { Units } from '../report/units.ts'
 
 type Column = Table['columns'][number]
 
@@ -10,16 +12,18 @@ interface Page {
   readonly field: string
   readonly columns: number
   readonly plot: string | null
+  readonly units: Units
 }
 
 /** For the eye: verdicts first, then the results of one place beside each other as far as the page goes, then the drawing. */
-export function sweepTables(model: Swept, { field, columns, plot }: Page): { readonly [name: string]: Table } {
+export function sweepTables(whole: Swept, { field, columns, plot, units }: Page): { readonly [name: string]: Table } {
+  const model = units === 'inch' ? { ...whole, results: whole.results.map(inchLine) } : whole
   const value = { key: 'value', name: field, unit: model.unit, shown: model.shown }
   const room = columns - widthOf(`${field}, ${model.unit}`)
   const tables = places(model.results).flatMap(([place, lines]) =>
     packed(lines, room).map(some => resultTable(`${place}${place === '' ? 'results' : ''} (worst case in brackets)`, some, model, value))
   )
-  const drawn = model.results.find(({ id }) => id === plot)
+  const drawn = whole.results.find(({ id }) => id === plot)
   return {
     verdicts: verdictTable(model, value),
     ...Object.fromEntries(tables.map((table, i) => [`results ${i + 1}`, table])),
@@ -43,6 +47,11 @@ function places(lines: readonly SweptLine[]): readonly (readonly [place: string,
 
 function placeOf({ id }: SweptLine): string {
   return id.slice(0, Math.max(0, id.lastIndexOf(':')))
+}
+
+function inchLine(line: SweptLine): SweptLine {
+  const at = line.at.map(figure => inInches({ ...line, ...figure }))
+  return { ...line, unit: at[0]?.unit ?? line.unit, shown: at[0]?.shown ?? line.shown, at }
 }
 
 function shortId({ id }: SweptLine): string {

@@ -82,7 +82,12 @@ function inEveryUnit({ torque, to }: TorqueWords): readonly Result[] {
     const told = (nm: number) => inUnit('torque', unit, nm)
     const value = told(torque.value)
     const [low, high] = torque.low < torque.high ? [told(torque.low), told(torque.high)] : [value, value]
-    return { ...resultOf(id, facts, { ...exactly(value), low, high, rss: [low, high] }), unit, hidden: to !== null && to !== unit }
+    return {
+      ...resultOf(id, facts, { ...exactly(value), low, high, rss: [low, high] }),
+      unit,
+      ownUnit: true,
+      hidden: to !== null && to !== unit
+    }
   })
 }
 

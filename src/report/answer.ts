@@ -52,6 +52,10 @@ export interface Result {
   readonly shown: Shown
   /** A length that a table gives in inches as well. */
   readonly inch?: boolean
+  /** It is named for its unit, and is not told in another. */
+  readonly ownUnit?: boolean
+  /** The same in the unit that stands second, as a table shows it after the first. */
+  readonly beside?: string
   /** Not shown in a table: asked away with an option. JSON has it all the same. */
   readonly hidden?: boolean
 }

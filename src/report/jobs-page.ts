@@ -6,13 +6,14 @@ import type { JobAnswer } from './jobs-answer.ts'
 import type { JobsPage, JobsPrinter } from './jobs-printer.ts'
 
 /** Jobs for the eye, each as it is judged: what is less than a pass in full, what passed in one line, the sum of it last. */
-export function printer({ columns, colour }: JobsPage): JobsPrinter {
+export function printer({ columns, colour, quiet = false }: JobsPage): JobsPrinter {
   const ink = new Chalk({ level: colour ? 1 : 0 })
   const verdicts: (Verdict | null)[] = []
   return {
     job: job => {
       verdicts.push(job.verdict)
-      return `${jobText(job, columns, ink)}\n\n`
+      const text = quiet ? quietText(job, columns, ink) : jobText(job, columns, ink)
+      return text === '' ? '' : `${text}\n\n`
     },
     end: () => `${ink.bold(summary(verdicts))}\n`
   }
@@ -37,6 +38,12 @@ function jobText(job: JobAnswer, width: number, ink: ChalkInstance): string {
     ...assumedText(job.inputs, width),
     ...job.cautions.map(caution => wrapAnsi(`${ink.yellow('note')}  ${caution}`, width))
   ].join('\n')
+}
+
+/** Of a job that passed nothing; of the others what is less than a pass. */
+function quietText(job: JobAnswer, width: number, ink: ChalkInstance): string {
+  const findings = job.findings.filter(({ verdict }) => verdict !== 'pass')
+  return job.verdict === 'pass' ? '' : jobText({ ...job, findings, inputs: {}, cautions: [] }, width, ink)
 }
 
 /** What nobody gave and was taken all the same. */
