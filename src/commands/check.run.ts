@@ -73,7 +73,7 @@ async function checked(files: readonly string[], { wanted, shell, printer }: Che
 /** A file that cannot be read is a fault of that file alone. */
 async function judgedFile(file: string, wanted: Wanted, { live }: Shell): Promise<JobAnswer> {
   const read = await readJobFile(file, live)
-  if ('text' in read) return judgeJob(file, read.text, wanted)
+  if ('text' in read) return judgeJob(file, read.text, wanted, read.bench)
   return { file, title: '', verdict: null, inputs: {}, results: [], findings: [], cautions: [], errors: [read.error] }
 }
 

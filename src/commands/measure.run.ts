@@ -13,7 +13,7 @@ import { writeWhole } from './write-whole.ts'
 export const run: Run = async (typed, shell) => {
   const { words } = readWords(description.rows, {}, typed)
   const read = await readJobFile(words.file, shell.live)
-  const measured = 'text' in read ? measureJob(words.file, read.text) : unread(read.error)
+  const measured = 'text' in read ? measureJob(words.file, read.text, read.bench) : unread(read.error)
   await printed(measured, shell)
   if (measured.answer.errors !== undefined) return 2
   return words.output === null || !('text' in read)

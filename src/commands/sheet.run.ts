@@ -56,7 +56,7 @@ interface Wanted {
 async function written({ file, output: { name, printer }, force: over }: Wanted, { live }: Shell): Promise<Made> {
   const read = await readJobFile(file, live)
   if ('error' in read) return { errors: [read.error] }
-  const judged = judgedJob(file, read.text)
+  const judged = judgedJob(file, read.text, read.bench)
   const { errors } = judged.answer
   if (errors.length > 0) return { judged, errors }
   const refused = await writeWhole(name, printer(sheetOf(judged)), { over })

@@ -10,6 +10,16 @@ export function placeOf(job: JobText, path: Path): Where {
   return { file: job.file, line, column: col, path: path.join('.') }
 }
 
+/** Whether something stands in the file at this very path. */
+export function stands(job: JobText, path: Path): boolean {
+  let node = job.document.contents as Node | null
+  return path.every(key => {
+    const next = child(resolved(node, job), key)
+    node = next ?? null
+    return next !== undefined
+  })
+}
+
 function deepest(job: JobText, path: Path): Node | null {
   let node = job.document.contents as Node | null
   for (const key of path) {

@@ -1,6 +1,7 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { withSamples } from '../../formula/samples.ts'
+import type { BenchText } from '../../job/bench.ts'
 import { inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
@@ -27,8 +28,8 @@ export interface Wanted {
 }
 
 /** Reads a job and asks every rule of it. */
-export function judgeJob(file: string, text: string, wanted: Wanted = {}): JobAnswer {
-  return judgeRead(readJob(file, text), wanted)
+export function judgeJob(file: string, text: string, wanted: Wanted = {}, bench: BenchText | null = null): JobAnswer {
+  return judgeRead(readJob(file, text, bench), wanted)
 }
 
 /** Asks every rule of a job that was read. */
