@@ -2,7 +2,7 @@ import type { CommanderError } from 'commander'
 import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
-import { UNITS } from '../report/units.ts'
+import { UNITS } from '../quantity/unit-system.ts'
 import type { Description } from './describe.ts'
 import { optionNames } from './read-options.ts'
 

@@ -1,5 +1,5 @@
 import type { Kind } from '../quantity/kinds.ts'
-import type { Units } from '../report/units.ts'
+import type { Units } from '../quantity/unit-system.ts'
 
 /** What an option or an argument takes. Help, reading, docs and completion are read off these rows. */
 export interface Row {

@@ -1,4 +1,4 @@
-import { UNITS } from '../report/units.ts'
+import { UNITS } from '../quantity/unit-system.ts'
 import { choice, flag, type Rows } from './describe.ts'
 
 /** What every command takes beside its own options: help shows it, a shell completes it. */

@@ -1,9 +1,9 @@
+import type { Units } from '../quantity/unit-system.ts'
 import type { Table } from '../report/answer.ts'
 import { spreadText, valueText } from '../report/figures.ts'
 import { verdictWord } from '../report/findings-text.ts'
 import { inInches } from '../report/inch-first.ts'
 import type { Swept, SweptLine } from '../report/swept.ts'
-import type { Units } from '../report/units.ts'
 
 type Column = Table['columns'][number]
 

@@ -1,5 +1,6 @@
 import { Chalk, type ChalkInstance } from 'chalk'
 import { wrapAnsi } from 'fast-wrap-ansi'
+import type { Units } from '../quantity/unit-system.ts'
 import type { Answer, AnswerInput, Result, Table } from './answer.ts'
 import { columnsText } from './columns.ts'
 import { sectionText } from './drawing/section-text.ts'
@@ -9,7 +10,6 @@ import { verdictLines } from './findings-text.ts'
 import { inchFirst } from './inch-first.ts'
 import { plotText } from './plot-text.ts'
 import { quietly } from './quiet.ts'
-import type { Units } from './units.ts'
 import { workingText } from './working-text.ts'
 
 export interface Page {
