@@ -19,7 +19,7 @@ await build({
       export { pointsOf } from './job/reading-links.ts'
       export { proofOf } from './work/prove/proof-of.ts'
       export { plainOf } from './formula/given.ts'
-      export { probed } from './trade/proof/probe.ts'
+      export { faulted } from './trade/proof/opening-fuse.ts'
       export { meterError } from './trade/proof/meter.ts'
       export { HEALTHY } from './trade/proof/fault.ts'
       export { everyFault } from './trade/proof/every-fault.ts'
@@ -44,7 +44,7 @@ const {
   takenReadings,
   proofOf,
   plainOf,
-  probed,
+  faulted,
   meterError,
   HEALTHY,
   everyFault,
@@ -73,7 +73,7 @@ const circuits = readdirSync('examples')
   .map(name => ({ name, job: { ...readJob(name, readFileSync(`examples/${name}`, 'utf8')).job, readings: [] } }))
   .filter(({ job }) => job.circuit !== null)
   .map(one => ({ ...one, ...proofOf(one.job, one.job.circuit, []) }))
-  .map(one => ({ ...one, faults: everyFault(one.tested, plainOf(one.tested).plain, drawnOf(one.job.circuit), one.points) }))
+  .map(one => ({ ...one, faults: everyFault(one.tested, plainOf(one.tested).plain, drawnOf(one.job.circuit), one.points), ...inOrder(one) }))
 
 /** Faults of a size that a workshop would call one; the edges of what is looked for are left to doubt. */
 function sizeOf({ kind, sizes }) {
@@ -106,16 +106,21 @@ function truthOf({ tested }) {
 
 /** What the meter shows at every point, each reading off by anything its sheet allows. */
 function shownAt({ points }, truth, fault, size) {
-  const ideal = probed(fault.changes(truth, size), points)
+  const circuit = faulted(fault, truth, size)
+  const ideal = points.map(point => circuit.shown(point))
   const read = ideal.map((value, i) => value + (2 * random() - 1) * meterError(points[i].takes, points[i].meter, value))
   return fault.shows === undefined ? read : fault.shows(read, size)
 }
 
 /** How far the fault moves the readings from a circuit in order, in standard deviations squared. */
-function showing({ tested, points }, fault, size) {
+function showing({ predictor, sound }, fault, size) {
+  return sound.distance(predictor.valuesOf(fault, size))
+}
+
+function inOrder({ tested, points }) {
   const predictor = predictorOf(tested, points)
   const whole = { values: predictor.valuesOf(HEALTHY, 0), slopes: predictor.slopesOf(HEALTHY, 0) }
-  return gaussianOf(predictor, whole).distance(predictor.valuesOf(fault, size))
+  return { predictor, sound: gaussianOf(predictor, whole) }
 }
 
 const typedOf = (point, value) => ({

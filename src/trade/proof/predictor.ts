@@ -3,7 +3,8 @@ import { silently } from '../../formula/working.ts'
 import { type Fault, unchanged } from './fault.ts'
 import { Gaussian } from './gaussian.ts'
 import { type Meter, meterError } from './meter.ts'
-import { type Probe, probed, type Tested } from './probe.ts'
+import { faulted } from './opening-fuse.ts'
+import type { Probe, Tested } from './probe.ts'
 import { mostShown } from './reading-unit.ts'
 import { deviationRatio } from './spread.ts'
 
@@ -41,7 +42,10 @@ export function predictorOf(tested: Tested, points: readonly TestPoint[], measur
     .map((slot, i) => ({ ...slot, i, deviation: deviationOf(slot.given), shift: slot.given.value - middle[i]! }))
     .filter(({ deviation }) => deviation > 0)
   for (const [i, { set }] of slots.entries()) set(middle[i]!)
-  const valuesOf: Of<Predicted['values']> = ({ changes }, size) => probed(changes(plain, size), points)
+  const valuesOf: Of<Predicted['values']> = (fault, size) => {
+    const circuit = faulted(fault, plain, size)
+    return points.map(point => circuit.shown(point))
+  }
   const slopesOf: Of<Predicted['slopes']> = (fault, size) => {
     const before = valuesOf(fault, size)
     return inputs.map(({ set, i, deviation }) => {
