@@ -73,7 +73,7 @@ const circuits = readdirSync('examples')
   .map(name => ({ name, job: { ...readJob(name, readFileSync(`examples/${name}`, 'utf8')).job, readings: [] } }))
   .filter(({ job }) => job.circuit !== null)
   .map(one => ({ ...one, ...proofOf(one.job, one.job.circuit, []) }))
-  .map(one => ({ ...one, faults: everyFault(one.tested, plainOf(one.tested).plain, drawnOf(one.job.circuit), one.points), ...inOrder(one) }))
+  .map(one => ({ ...one, faults: everyFault(one.tested, plainOf(one.tested).plain, drawnOf(one.job.circuit), one.points) }))
 
 /** Faults of a size that a workshop would call one; the edges of what is looked for are left to doubt. */
 function sizeOf({ kind, sizes }) {
@@ -113,14 +113,13 @@ function shownAt({ points }, truth, fault, size) {
 }
 
 /** How far the fault moves the readings from a circuit in order, in standard deviations squared. */
-function showing({ predictor, sound }, fault, size) {
-  return sound.distance(predictor.valuesOf(fault, size))
-}
-
-function inOrder({ tested, points }) {
-  const predictor = predictorOf(tested, points)
+function showing({ tested, points }, indexes, fault, size) {
+  const predictor = predictorOf(
+    tested,
+    indexes.map(i => points[i])
+  )
   const whole = { values: predictor.valuesOf(HEALTHY, 0), slopes: predictor.slopesOf(HEALTHY, 0) }
-  return { predictor, sound: gaussianOf(predictor, whole) }
+  return gaussianOf(predictor, whole).distance(predictor.valuesOf(fault, size))
 }
 
 const typedOf = (point, value) => ({
@@ -150,6 +149,16 @@ function placeOf({ diagnosis }, fault) {
   return diagnosis.suspects.findIndex(({ members }) => members.some(one => one.fault.id === fault.id))
 }
 
+/** What was taken for what, with how likely both were held. */
+function confused(confusions, { circuit, fault, size }, { diagnosis }) {
+  const [{ members, probabilityRatio }] = diagnosis.suspects
+  const own = diagnosis.suspects.find(one => one.members.some(member => member.fault.id === fault.id))
+  const said = `${fault.kind} taken for ${members[0].fault.kind}`
+  const percents = [probabilityRatio, own?.probabilityRatio ?? 0].map(ratio => Math.round(100 * ratio)).join(' % against ')
+  const which = `${circuit.name}: ${fault.id} of ${Number(size.toPrecision(3))} → ${members[0].fault.id}, ${percents} %`
+  confusions.set(said, [...(confusions.get(said) ?? []), which])
+}
+
 const share = (n, all) => `${((100 * n) / Math.max(1, all)).toFixed(1)} % (${n} of ${all})`
 const SETS = {
   'every point': () => true,
@@ -168,7 +177,7 @@ function drawnFault(circuit, kinds) {
     const fault = oneOf(of)
     const size = sizeOf(fault)
     if (beyondTheMeter(circuit, fault, size)) continue
-    if (showing(circuit, fault, size) >= SHOWS) return { fault, size }
+    if (showing(circuit, [...circuit.points.keys()], fault, size) >= SHOWS) return { fault, size }
     hidden++
   }
 }
@@ -201,7 +210,7 @@ const sound = Array.from({ length: HEALTHY_CASES }, (_, i) => {
 for (const [set, holds] of Object.entries(SETS)) {
   const confusions = new Map()
   const byKind = new Map(KINDS.map(kind => [kind, { all: 0, first: 0 }]))
-  let [first, three, alone, members, seen] = [0, 0, 0, 0, 0]
+  let [first, three, alone, members, seen, unseen] = [0, 0, 0, 0, 0, 0]
   for (const { circuit, fault, size, shown } of cases) {
     const indexes = circuit.points.flatMap((point, i) => (holds(point) ? [i] : []))
     const misreadOutside =
@@ -209,6 +218,10 @@ for (const [set, holds] of Object.entries(SETS)) {
       !indexes.some(i => fault.at === `${circuit.points[i].takes} ${circuit.points[i].red} to ${circuit.points[i].black}`)
     const leadsOutside = fault.kind === 'leads' && !indexes.some(i => circuit.points[i].takes === 'ohms')
     if (misreadOutside || leadsOutside) continue
+    if (showing(circuit, indexes, fault, size) < SHOWS) {
+      unseen++
+      continue
+    }
     seen++
     const proof = judged(circuit, indexes, shown)
     const place = placeOf(proof, fault)
@@ -221,11 +234,7 @@ for (const [set, holds] of Object.entries(SETS)) {
       kind.first++
       if (top.members.length === 1) alone++
     } else {
-      const said = `${fault.kind} taken for ${top.members[0].fault.kind}`
-      confusions.set(said, [
-        ...(confusions.get(said) ?? []),
-        `${circuit.name}: ${fault.id} of ${Number(size.toPrecision(3))} → ${top.members[0].fault.id}`
-      ])
+      confused(confusions, { circuit, fault, size }, proof)
     }
     if (place < 3) three++
   }
@@ -233,10 +242,12 @@ for (const [set, holds] of Object.entries(SETS)) {
   let alarms = 0
   for (const { circuit, shown } of sound) {
     const indexes = circuit.points.flatMap((point, i) => (holds(point) ? [i] : []))
-    if (placeOf(judged(circuit, indexes, shown), HEALTHY) === 0) healthy++
+    const proof = judged(circuit, indexes, shown)
+    if (placeOf(proof, HEALTHY) === 0) healthy++
+    else confused(confusions, { circuit, fault: HEALTHY, size: 0 }, proof)
     if (indexes.some(i => shown[i] < circuit.expected[i].low || shown[i] > circuit.expected[i].high)) alarms++
   }
-  console.log(`\n${set}`)
+  console.log(`\n${set}; set aside, too small to show there: ${unseen}`)
   console.log(`  true fault first            ${share(first, seen)}`)
   console.log(`  true fault in first three   ${share(three, seen)}`)
   console.log(`  first and alone             ${share(alone, seen)}; faults that count as one: ${(members / seen).toFixed(2)} on average`)
