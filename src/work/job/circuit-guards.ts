@@ -32,7 +32,7 @@ export interface Guards {
 }
 
 /** The protector that clears a short of a load: the smallest on its way. */
-export function clearing({ wiring, protectors }: Guards, load: string): RatedProtector | undefined {
+function clearing({ wiring, protectors }: Guards, load: string): RatedProtector | undefined {
   return smallest(protectors, loadGuards(wiring, load))
 }
 

@@ -21,7 +21,7 @@ export function hostileJob(): string {
     record: `{ by: ${inYaml(LONG + MARKUP)}, inspected-by: ${inYaml(MARKDOWN + LONG)}, next-inspection: ${inYaml(MARKDOWN)} }`,
     circuit: [
       '{ source: { bus: 27 V, low: 24 V, high: 28 V, ground: block }',
-      `runs: [{ from: bus, to: ${inYaml(`${LONG}+`)}, wire: { size: 1.5 mm2, length: 4 m }, through: [{ what: ${inYaml(`fuse ${MARKUP}${LONG} F1`)} }, { what: ${inYaml(`switch ${MARKDOWN}`)} }] }, { from: ${inYaml(MARKUP)}, to: block, bond: 2 mohm }]`,
+      `runs: [{ from: bus, to: ${inYaml(`${LONG}+`)}, wire: { size: 1.5 mm2, length: 4 m }, through: [{ what: ${inYaml(`fuse ${MARKUP}${LONG} F1`)} }, { what: ${inYaml(`switch ${MARKDOWN} F2`)} }] }, { from: ${inYaml(MARKUP)}, to: block, bond: 2 mohm }]`,
       `labels: { F1: ${inYaml(`${MARKUP} ${LONG}`)}, F2: ${inYaml(MARKDOWN + LONG)} }`,
       `loads: [{ heater: elbow, from: ${inYaml(`${LONG}+`)}, to: ${inYaml(MARKUP)} }] }`
     ].join(', ')
