@@ -2,13 +2,14 @@ import type { Given, Plain } from '../formula/given.ts'
 import { type Around, asPair, type Block, type Loss, warmBlock } from '../trade/heat/block.ts'
 import { jointWPerK } from '../trade/heat/conduction.ts'
 import { airAtPartC, type Cooling } from '../trade/heat/cooling.ts'
+import { coupledAt } from '../trade/heat/coupled.ts'
 import { type Dew, dew, type OverIce } from '../trade/heat/dew.ts'
 import * as heating from '../trade/heat/heating.ts'
 import { surfaceMarginK } from '../trade/heat/moist-air.ts'
 import { powerWindow } from '../trade/heat/power-window.ts'
 import type { Target } from '../trade/heat/read-target.ts'
 import { steppedToTargetS } from '../trade/heat/stepped-time.ts'
-import { twoNode } from '../trade/heat/two-node.ts'
+import { pairOf, settledPair, twoNode } from '../trade/heat/two-node.ts'
 import type { Follows } from './circuit.ts'
 
 /** The coldest air, and what it becomes on its way to the part. */
@@ -46,6 +47,18 @@ export function warmFit({ heatersW, air, block, startC, target, offC }: Plain<Wa
     dewMarginK: pointC === null ? null : surfaceMarginK({ surfaceC: warmed.steadyC, pointC }),
     startMarginK: pointC === null ? null : surfaceMarginK({ surfaceC: startC, pointC })
   }
+}
+
+/** The same with the temperature of the casting at any time: by two exponentials where the heated part is told apart, else by one. */
+export function warmingOf(fit: Plain<WarmFit>, ice: OverIce | null) {
+  const warmed = warmFit(fit, ice)
+  const { block, startC, air } = fit
+  const { steadyC, timeConstantS, powerW, targetC } = warmed
+  const pair = asPair(block, { ...coldAround(air), powerW, startC, targetC })
+  if (pair === null) return { ...warmed, castingAtC: (timeS: number) => heating.blockC({ steadyC, startC, timeS, timeConstantS }) }
+  const coupled = pairOf(pair).pair
+  const settled = settledPair(coupled)
+  return { ...warmed, castingAtC: (timeS: number) => coupledAt(coupled, settled, timeS).castingC }
 }
 
 /** A second opinion on the time, with film and radiation as they change on the way. Null but for a heated part told apart. */

@@ -19,7 +19,7 @@ await build({
       export { pointsOf } from './job/reading-links.ts'
       export { proofOf } from './work/prove/proof-of.ts'
       export { plainOf } from './formula/given.ts'
-      export { probed } from './trade/proof/probe.ts'
+      export { faulted } from './trade/proof/opening-fuse.ts'
       export { meterError } from './trade/proof/meter.ts'
       export { HEALTHY } from './trade/proof/fault.ts'
       export { everyFault } from './trade/proof/every-fault.ts'
@@ -44,7 +44,7 @@ const {
   takenReadings,
   proofOf,
   plainOf,
-  probed,
+  faulted,
   meterError,
   HEALTHY,
   everyFault,
@@ -106,14 +106,18 @@ function truthOf({ tested }) {
 
 /** What the meter shows at every point, each reading off by anything its sheet allows. */
 function shownAt({ points }, truth, fault, size) {
-  const ideal = probed(fault.changes(truth, size), points)
+  const circuit = faulted(fault, truth, size)
+  const ideal = points.map(point => circuit.shown(point))
   const read = ideal.map((value, i) => value + (2 * random() - 1) * meterError(points[i].takes, points[i].meter, value))
   return fault.shows === undefined ? read : fault.shows(read, size)
 }
 
 /** How far the fault moves the readings from a circuit in order, in standard deviations squared. */
-function showing({ tested, points }, fault, size) {
-  const predictor = predictorOf(tested, points)
+function showing({ tested, points }, indexes, fault, size) {
+  const predictor = predictorOf(
+    tested,
+    indexes.map(i => points[i])
+  )
   const whole = { values: predictor.valuesOf(HEALTHY, 0), slopes: predictor.slopesOf(HEALTHY, 0) }
   return gaussianOf(predictor, whole).distance(predictor.valuesOf(fault, size))
 }
@@ -145,6 +149,16 @@ function placeOf({ diagnosis }, fault) {
   return diagnosis.suspects.findIndex(({ members }) => members.some(one => one.fault.id === fault.id))
 }
 
+/** What was taken for what, with how likely both were held. */
+function confused(confusions, { circuit, fault, size }, { diagnosis }) {
+  const [{ members, probabilityRatio }] = diagnosis.suspects
+  const own = diagnosis.suspects.find(one => one.members.some(member => member.fault.id === fault.id))
+  const said = `${fault.kind} taken for ${members[0].fault.kind}`
+  const percents = [probabilityRatio, own?.probabilityRatio ?? 0].map(ratio => Math.round(100 * ratio)).join(' % against ')
+  const which = `${circuit.name}: ${fault.id} of ${Number(size.toPrecision(3))} → ${members[0].fault.id}, ${percents} %`
+  confusions.set(said, [...(confusions.get(said) ?? []), which])
+}
+
 const share = (n, all) => `${((100 * n) / Math.max(1, all)).toFixed(1)} % (${n} of ${all})`
 const SETS = {
   'every point': () => true,
@@ -163,7 +177,7 @@ function drawnFault(circuit, kinds) {
     const fault = oneOf(of)
     const size = sizeOf(fault)
     if (beyondTheMeter(circuit, fault, size)) continue
-    if (showing(circuit, fault, size) >= SHOWS) return { fault, size }
+    if (showing(circuit, [...circuit.points.keys()], fault, size) >= SHOWS) return { fault, size }
     hidden++
   }
 }
@@ -196,7 +210,7 @@ const sound = Array.from({ length: HEALTHY_CASES }, (_, i) => {
 for (const [set, holds] of Object.entries(SETS)) {
   const confusions = new Map()
   const byKind = new Map(KINDS.map(kind => [kind, { all: 0, first: 0 }]))
-  let [first, three, alone, members, seen] = [0, 0, 0, 0, 0]
+  let [first, three, alone, members, seen, unseen] = [0, 0, 0, 0, 0, 0]
   for (const { circuit, fault, size, shown } of cases) {
     const indexes = circuit.points.flatMap((point, i) => (holds(point) ? [i] : []))
     const misreadOutside =
@@ -204,6 +218,10 @@ for (const [set, holds] of Object.entries(SETS)) {
       !indexes.some(i => fault.at === `${circuit.points[i].takes} ${circuit.points[i].red} to ${circuit.points[i].black}`)
     const leadsOutside = fault.kind === 'leads' && !indexes.some(i => circuit.points[i].takes === 'ohms')
     if (misreadOutside || leadsOutside) continue
+    if (showing(circuit, indexes, fault, size) < SHOWS) {
+      unseen++
+      continue
+    }
     seen++
     const proof = judged(circuit, indexes, shown)
     const place = placeOf(proof, fault)
@@ -216,11 +234,7 @@ for (const [set, holds] of Object.entries(SETS)) {
       kind.first++
       if (top.members.length === 1) alone++
     } else {
-      const said = `${fault.kind} taken for ${top.members[0].fault.kind}`
-      confusions.set(said, [
-        ...(confusions.get(said) ?? []),
-        `${circuit.name}: ${fault.id} of ${Number(size.toPrecision(3))} → ${top.members[0].fault.id}`
-      ])
+      confused(confusions, { circuit, fault, size }, proof)
     }
     if (place < 3) three++
   }
@@ -228,10 +242,12 @@ for (const [set, holds] of Object.entries(SETS)) {
   let alarms = 0
   for (const { circuit, shown } of sound) {
     const indexes = circuit.points.flatMap((point, i) => (holds(point) ? [i] : []))
-    if (placeOf(judged(circuit, indexes, shown), HEALTHY) === 0) healthy++
+    const proof = judged(circuit, indexes, shown)
+    if (placeOf(proof, HEALTHY) === 0) healthy++
+    else confused(confusions, { circuit, fault: HEALTHY, size: 0 }, proof)
     if (indexes.some(i => shown[i] < circuit.expected[i].low || shown[i] > circuit.expected[i].high)) alarms++
   }
-  console.log(`\n${set}`)
+  console.log(`\n${set}; set aside, too small to show there: ${unseen}`)
   console.log(`  true fault first            ${share(first, seen)}`)
   console.log(`  true fault in first three   ${share(three, seen)}`)
   console.log(`  first and alone             ${share(alone, seen)}; faults that count as one: ${(members / seen).toFixed(2)} on average`)

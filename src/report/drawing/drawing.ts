@@ -16,6 +16,8 @@ export type Look =
   | 'wire'
   | 'load'
   | 'plate'
+  | 'band'
+  | 'grid'
 
 export type Shape =
   | { readonly shape: 'path'; readonly look: Look; readonly spots: readonly Spot[]; readonly closed: boolean }
@@ -28,7 +30,7 @@ export type Shape =
       readonly bold: boolean
     }
 
-/** Lines and words on a paper of so many units; on paper 2.5 units are a millimetre. */
+/** Lines and words on a paper of so many units; on paper 4 units are a millimetre. */
 export interface Drawing {
   readonly id: string
   readonly title: string
@@ -41,6 +43,6 @@ export interface Drawing {
   readonly shapes: readonly Shape[]
 }
 
-/** Width of every drawing: a small telephone shows it unit for pixel, and on A4 it is 136 mm. */
+/** Width of every drawing: a small telephone shows it unit for pixel, and on A4 it is 85 mm, two side by side. */
 export const ACROSS = 340
-export const UNITS_PER_PRINTED_MM = 2.5
+export const UNITS_PER_PRINTED_MM = 4

@@ -95,12 +95,13 @@ function diameters({ drilled, found, thread: cut, part: seated }: Section, { at,
   const [x, top] = at(0, extent.topMm)
   if (seated !== null)
     return [words([x, top - 8], `${showNumber(seated.stackMm, 'depth')} under the shoulder`, { anchor: 'middle', bold: true })]
+  const [drill, was] = [wall(drilled), wall(found)]
+  const beside = at(Math.max(drill, was, (cut?.majorMm ?? 0) / 2), 0)[0] + 5
   const across = (half: number, row: number, text: string): readonly Shape[] => {
     const [left, right, y] = [at(-half, 0)[0], at(half, 0)[0], top - row * ROW]
     const ends = [left, right].map(end => line('measure', [end, top - 2], [end, y - 4]))
-    return [...ends, ...measure([left, y], [right, y]), words([right + 5, y + 4], text)]
+    return [...ends, ...measure([left, y], [right, y]), words([beside, y + 4], text)]
   }
-  const [drill, was] = [wall(drilled), wall(found)]
   return [
     ...across(was, 1, `found ${showNumber(2 * was, 'drill')}`),
     ...across(drill, 2, `drill ${showNumber(2 * drill, 'drill')}`),

@@ -1,4 +1,5 @@
-import { along, currentsOf, decadesOf, type LogAxis, TIMES, type TimeCurrent } from './time-current.ts'
+import { along, decadesOf } from './axis.ts'
+import { currentsOf, type LogAxis, TIMES, type TimeCurrent } from './time-current.ts'
 
 const ROWS_A_DECADE = 3
 const ROWS = 6 * ROWS_A_DECADE + 1

@@ -1,3 +1,7 @@
+import type { Axis } from './axis.ts'
+
+export type LogAxis = Omit<Axis, 'ticks'>
+
 /** One current, and how long it may or must flow. */
 export interface TimedCurrent {
   readonly name: string
@@ -18,27 +22,11 @@ export interface TimeCurrent {
   readonly marks: readonly TimedCurrent[]
 }
 
-export interface LogAxis {
-  readonly least: number
-  readonly most: number
-}
-
-/** Where a number stands on an axis, from 0 to 1; what lies beyond an end stands at it. */
-export function along({ least, most }: LogAxis, value: number): number {
-  return Math.min(1, Math.max(0, Math.log(value / least) / Math.log(most / least)))
-}
-
 /** From a hundredth of a second to nearly three hours: what is slower is as good as never. */
-export const TIMES: LogAxis = { least: 0.01, most: 10_000 }
+export const TIMES: LogAxis = { by: 'log', least: 0.01, most: 10_000 }
 
 /** The currents that are drawn, from end to end. */
 export function currentsOf({ band, marks }: TimeCurrent): LogAxis {
   const all = [...band, ...marks].map(({ currentA }) => currentA)
-  return { least: Math.min(...all), most: Math.max(...all) }
-}
-
-/** Powers of ten within an axis. */
-export function decadesOf({ least, most }: LogAxis): readonly number[] {
-  const [from, to] = [Math.ceil(Math.log10(least) - 1e-9), Math.floor(Math.log10(most) + 1e-9)]
-  return Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => 10 ** (from + i))
+  return { by: 'log', least: Math.min(...all), most: Math.max(...all) }
 }

@@ -2,7 +2,6 @@ import type { Drawing } from '../drawing/drawing.ts'
 import { svgOf } from '../drawing/svg.ts'
 import { verdictWord } from '../findings-text.ts'
 import type { Step } from '../plan/plan.ts'
-import { sourceNote } from '../plan/source-note.ts'
 import { html } from './escape.ts'
 import { PEN, tableHtml } from './html-table.ts'
 import type { BigNumber, Block, Notice, StepGroup } from './sheet.ts'
@@ -50,16 +49,15 @@ function groupHtml({ heading, start, steps }: StepGroup): string {
   return `<h3>${html(heading)}</h3>\n<ol class="steps" role="list" start="${start}">\n${steps.map((step, i) => stepHtml(step, start + i)).join('\n')}\n</ol>`
 }
 
-function stepHtml({ figure, says, caution, blank, source }: Step, no: number): string {
-  const from = sourceNote(source)
+/** Where a step comes from stands with the sources, at the end. */
+function stepHtml({ figure, says, caution, blank }: Step, no: number): string {
+  const number = figure === null ? '' : `<p class="figure">${bigHtml(figure.text)}</p>`
   const lines = [
-    ...(figure === null ? [] : [`<p class="figure">${html(figure.text)}</p>`]),
     `<p>${html(says)}</p>`,
     ...(caution === null ? [] : [`<p class="doubt">Caution: ${html(caution)}</p>`]),
-    ...(from === '' ? [] : [`<p class="from">${html(from)}</p>`]),
     ...(blank === null ? [] : [`<p class="write"><span>${html(blank)}:</span><span class="rule">${PEN}</span></p>`])
   ]
-  return `<li value="${no}"><span class="tick" aria-hidden="true"></span><span class="no">${no}.</span><div>${lines.join('')}</div></li>`
+  return `<li value="${no}"><span class="tick" aria-hidden="true"></span><span class="no">${no}.</span>${number}<div>${lines.join('')}</div></li>`
 }
 
 function drawingHtml(drawing: Drawing): string {

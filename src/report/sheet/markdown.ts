@@ -1,6 +1,5 @@
 import { verdictWord } from '../findings-text.ts'
 import type { Step } from '../plan/plan.ts'
-import { sourceNote } from '../plan/source-note.ts'
 import { markdown } from './escape.ts'
 import { type Block, type Cell, type Notice, readOf, type Section, type Sheet, type SheetTable } from './sheet.ts'
 
@@ -56,12 +55,10 @@ function stepsText(steps: readonly Step[], start: number): string {
   return steps.map((step, i) => stepText(step, start + i)).join('\n')
 }
 
-function stepText({ figure, says, caution, blank, source }: Step, no: number): string {
-  const from = sourceNote(source)
+function stepText({ figure, says, caution, blank }: Step, no: number): string {
   return [
     `${no}. [ ] ${figure === null ? '' : `**${markdown(figure.text)}**: `}${markdown(says)}`,
     ...(caution === null ? [] : [`   - Caution: ${markdown(caution)}`]),
-    ...(from === '' ? [] : [`   - ${markdown(from)}`]),
     ...(blank === null ? [] : [`   - ${markdown(blank)}: \\_\\_\\_\\_\\_\\_\\_\\_`])
   ].join('\n')
 }

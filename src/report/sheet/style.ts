@@ -72,16 +72,22 @@ td.blank{border-bottom:1px solid var(--ink);min-width:0;height:3.4rem}
 }`
 
 const STEPS = `ol.steps{list-style:none;margin:0;padding:0}
-.steps li{display:grid;grid-template-columns:1.5rem 2.1rem minmax(0,1fr);column-gap:.5rem;padding:.7rem 0;border-bottom:1px solid var(--hair)}
+.steps li{display:grid;grid-template-columns:1.5rem 2.1rem 8.5rem minmax(0,1fr);column-gap:.6rem;padding:.6rem 0;border-bottom:1px solid var(--hair)}
 .steps .tick{width:1.35rem;height:1.35rem;border:2px solid var(--ink);border-radius:.2rem;margin-top:.1rem}
 .steps .no{font-variant-numeric:tabular-nums;color:var(--soft);text-align:right}
 .steps p{margin:0}
-.steps .figure{font-size:1.6rem;line-height:1.15;font-weight:700;font-variant-numeric:tabular-nums;margin-bottom:.15rem}
+.steps .figure{font-size:1.3rem;line-height:1.2;font-weight:700;font-variant-numeric:tabular-nums}
+.steps .figure .also{display:block;font-size:.875rem;font-weight:400}
+.steps div{grid-column:4}
 .steps .doubt{color:var(--caution);margin-top:.15rem}
-.steps .from{color:var(--soft);font-size:.85rem;line-height:1.35;margin-top:.15rem}
 .steps .write{display:flex;align-items:flex-end;gap:.6rem;min-height:2.4rem}
 .steps .write>:first-child{max-width:65%}
-.steps .rule{flex:1;min-width:3rem;border-bottom:1.5px dotted var(--ink);height:1.2rem}`
+.steps .rule{flex:1;min-width:3rem;border-bottom:1.5px dotted var(--ink);height:1.2rem}
+@media screen and (max-width:48rem){
+.steps li{grid-template-columns:1.5rem 2.1rem minmax(0,1fr)}
+.steps .figure,.steps div{grid-column:3}
+.steps .figure{font-size:1.6rem;line-height:1.15;margin-bottom:.15rem}
+}`
 
 const DRAWINGS = `figure{margin:1rem 0 2rem}
 figcaption{font-weight:700;margin-bottom:.5rem}
@@ -96,6 +102,7 @@ svg .outline{stroke-width:2}svg .thin{stroke-width:.8}
 svg .dashed{stroke-dasharray:5 3}svg .axis{stroke-width:.8;stroke-dasharray:10 3 2 3}
 svg .measure{stroke:var(--line);stroke-width:.8}svg .arrow{fill:var(--ink);stroke:none}
 svg .plate{fill:var(--page);stroke:none}
+svg .grid{stroke:var(--hair);stroke-width:.8}svg .band{fill:var(--metal);fill-opacity:.35;stroke-width:.8}
 svg .wire{stroke-width:2.2}svg .load{fill:var(--part);stroke-width:2}svg circle.wire{fill:var(--page)}
 @media (min-width:60rem){.drawings{display:grid;grid-template-columns:1fr 1fr;column-gap:2.5rem;align-items:start}.drawings>:not(figure){grid-column:1/-1}}`
 
@@ -114,13 +121,16 @@ thead{break-after:avoid}
 table{margin:1mm 0 4mm}
 caption{padding-bottom:1mm}
 th,td{padding:1.1mm 1.8mm}
-.note,.steps .from{font-size:8.5pt}
-.drawings{display:block}
-figure{margin:3mm 0 5mm}
-svg{width:136mm;max-width:136mm;-webkit-print-color-adjust:exact;print-color-adjust:exact}
+.note{font-size:8.5pt}
+.drawings{display:grid;grid-template-columns:85mm 85mm;column-gap:10mm;align-items:start}.drawings>:not(figure){grid-column:1/-1}
+figure{margin:2mm 0 4mm}
+figcaption{font-size:9pt;line-height:1.25;margin-bottom:1.5mm}
+svg{width:85mm;max-width:85mm;-webkit-print-color-adjust:exact;print-color-adjust:exact}
 td.blank{height:8.5mm;min-width:24mm}
-.steps li{padding:1.4mm 0}
-.steps .figure{font-size:14pt}
-.steps .write{min-height:7mm}
+.steps li{grid-template-columns:5mm 7mm 27mm minmax(0,1fr);column-gap:2mm;padding:1.1mm 0}
+.steps .tick{width:4mm;height:4mm}
+.steps .figure{font-size:12pt}.steps .figure .also{font-size:8.5pt}
+.steps .write{min-height:6.5mm}
+.sources tbody th,.sources td{padding:.4mm 1.8mm;font-size:8.5pt}
 .record{break-before:page}
 }`

@@ -1,4 +1,4 @@
-import { LuDecomposition, Matrix } from 'ml-matrix'
+import { LuFactors } from './lu-factors.ts'
 import type { Flow, PlainElement, PlainNetwork, Solution } from './network.ts'
 import { type Equations, equationsOf } from './nodal-equations.ts'
 
@@ -11,38 +11,31 @@ export class FactoredNetwork {
   /** With the network as it stands. */
   readonly unknowns: Unknowns
   private readonly equations: Equations
-  private readonly factors: LuDecomposition | undefined
-  private readonly places: ReadonlyMap<string | PlainElement, number>
+  private readonly factors: LuFactors
 
   constructor(network: PlainNetwork) {
     this.network = network
     this.equations = equationsOf(network)
-    const { nodes, rows, left, right } = this.equations
-    this.places = new Map<string | PlainElement, number>([...nodes, ...rows].map((unknown, i) => [unknown, i]))
-    this.factors = right.rows === 0 ? undefined : new LuDecomposition(left)
-    this.unknowns = this.solved(right)
+    this.factors = new LuFactors(this.equations.left)
+    this.unknowns = this.factors.solve(this.equations.right)
   }
 
   /** By how much every unknown changes for each ampere that is taken out of one node and put into another. */
   response({ from, to }: Pick<PlainElement, 'from' | 'to'>): Unknowns {
-    const right = Matrix.zeros(this.equations.right.rows, 1)
-    for (const [node, amps] of [
-      [from, -1],
-      [to, 1]
-    ] as const) {
-      const place = this.places.get(node)
-      if (place !== undefined) right.set(place, 0, right.get(place, 0) + amps)
-    }
-    return this.solved(right)
+    const right = new Float64Array(this.unknowns.length)
+    const [out, into] = [this.equations.place.get(from), this.equations.place.get(to)]
+    if (out !== undefined) right[out]! -= 1
+    if (into !== undefined) right[into]! += 1
+    return this.factors.solve(right)
   }
 
   /** By how much every unknown changes for each volt that is put in series with an element that has a current of its own. */
   seriesResponse(element: PlainElement): Unknowns | undefined {
-    const place = this.places.get(element)
+    const place = this.equations.place.get(element)
     if (place === undefined) return undefined
-    const right = Matrix.zeros(this.equations.right.rows, 1)
-    right.set(place, 0, 1)
-    return this.solved(right)
+    const right = new Float64Array(this.unknowns.length)
+    right[place] = 1
+    return this.factors.solve(right)
   }
 
   /** Voltage of one node over another. */
@@ -51,13 +44,13 @@ export class FactoredNetwork {
   }
 
   nodeV(unknowns: Unknowns, node: string): number {
-    const place = this.places.get(node)
+    const place = this.equations.place.get(node)
     return place === undefined ? 0 : unknowns[place]!
   }
 
   /** What of the unknowns is the current of an element; fixed currents and sources do not respond, so they are left out there. */
   currentA(unknowns: Unknowns, element: PlainElement, of: 'whole' | 'response' = 'whole'): number {
-    const place = this.places.get(element)
+    const place = this.equations.place.get(element)
     if (place !== undefined) return unknowns[place]!
     if (element.kind === 'draw') return of === 'whole' ? element.drawA : 0
     return this.dropV(unknowns, element) / ohmOf(element)
@@ -74,10 +67,6 @@ export class FactoredNetwork {
     const dropV = this.dropV(unknowns, element)
     const currentA = this.currentA(unknowns, element)
     return { currentA, dropV, powerW: dropV * currentA }
-  }
-
-  private solved(right: Matrix): Unknowns {
-    return this.factors === undefined ? new Float64Array() : Float64Array.from(this.factors.solve(right).to1DArray())
   }
 }
 

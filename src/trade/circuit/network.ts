@@ -52,5 +52,7 @@ export interface Solution {
 
 /** Every node, the 0 V node first, then in the order they are named. */
 export function nodesOf({ ground, elements }: PlainNetwork): readonly string[] {
-  return [...new Set([ground, ...elements.flatMap(({ from, to }) => [from, to])])]
+  const nodes = new Set([ground])
+  for (const { from, to } of elements) nodes.add(from).add(to)
+  return [...nodes]
 }

@@ -4,7 +4,6 @@ import { type Drawn, type DrawnRun, pointText } from './drawn.ts'
 import { type Fault, HEALTHY } from './fault.ts'
 import { loadFaults } from './load-faults.ts'
 import { meterFaults } from './meter-faults.ts'
-import { behindFuse } from './opening-fuse.ts'
 import type { Probe, Tested } from './probe.ts'
 import { runFaults } from './run-faults.ts'
 import { sourceFaults } from './source-faults.ts'
@@ -29,7 +28,7 @@ export function everyFault(tested: Tested, plain: Plain<Tested>, drawn: Drawn, r
       const { currentA } = flows[load.id]!
       const returnOhm = Math.abs(currentA) < LEAST_A ? 0 : Math.abs(nodeV[load.to]! / currentA)
       if (element?.kind !== 'resistor') return []
-      return loadFaults(load, ground, { resistanceOhm: element.resistanceOhm, returnOhm }).map(fault => behindFuse(fault, protectors))
+      return loadFaults(load, ground, { resistanceOhm: element.resistanceOhm, returnOhm }).map(fault => ({ ...fault, behind: protectors }))
     }),
     ...sourceFaults(drawn, source.sourceV),
     ...meterFaults(readings)

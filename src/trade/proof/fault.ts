@@ -21,6 +21,12 @@ export type FaultSizes =
   | { readonly by: 'list'; readonly of: readonly { readonly size: number; readonly name: string }[] }
   | { readonly by: 'none' }
 
+/** A fuse or a breaker, by the run it is in, and what it carries in a circuit in order. */
+export interface Protector {
+  readonly id: string
+  readonly currentA: number
+}
+
 export interface Fault {
   /** `high-resistance@panel to switched`. */
   readonly id: string
@@ -34,6 +40,8 @@ export interface Fault {
   readonly unit: string
   /** The circuit with the fault in it. */
   readonly changes: (tested: Plain<Tested>, size: number) => Plain<Tested>
+  /** What opens where the fault draws too much. */
+  readonly behind?: readonly Protector[]
   /** What the meter then shows in place of what it should: so many times as much, reading by reading. */
   readonly shows?: (values: readonly number[], size: number) => readonly number[]
 }
@@ -83,8 +91,10 @@ export function resisting(id: string, change: (ohm: number, size: number) => num
 /** Two faults at once: the first at the size it has. */
 export function withFirst(first: Fault, firstSize: number, second: Fault): Fault {
   const shown = [first.shows, second.shows]
+  const behind = first.behind ?? second.behind
   return {
     ...second,
+    ...(behind === undefined ? {} : { behind }),
     changes:
       first.changes === unchanged && second.changes === unchanged
         ? unchanged

@@ -15,6 +15,8 @@ export interface FittedSize {
 
 export interface FittedFault {
   readonly fault: Fault
+  /** What it was predicted with. */
+  readonly predictor: Predictor
   /** Every size tried, smallest first. */
   readonly sizes: readonly FittedSize[]
   readonly best: FittedSize
@@ -25,7 +27,13 @@ export interface FittedFault {
 /** One fault held against the readings: every size it may have, the best of them, and all of them together. */
 export function fitFault(predictor: Predictor, fault: Fault, readings: readonly number[], closeness: Closeness = CLOSE): FittedFault {
   const sizes = sized(predictor, fault, readings, closeness)
-  return { fault, sizes, best: best(sizes), logEvidence: logSum(sizes.map(({ logLikelihood, logShare }) => logLikelihood + logShare)) }
+  return {
+    fault,
+    predictor,
+    sizes,
+    best: best(sizes),
+    logEvidence: logSum(sizes.map(({ logLikelihood, logShare }) => logLikelihood + logShare))
+  }
 }
 
 function sized(predictor: Predictor, fault: Fault, readings: readonly number[], closeness: Closeness): readonly FittedSize[] {

@@ -18,6 +18,8 @@ export interface Closeness {
   readonly around: boolean
 }
 export const CLOSE: Closeness = { coarseCount: 21, slopesCount: 5, tops: 2, around: true }
+/** To see which faults are worth a close look. */
+export const FIRST: Closeness = { coarseCount: 13, slopesCount: 3, tops: 1, around: false }
 export const ROUGH: Closeness = { coarseCount: 9, slopesCount: 1, tops: 1, around: false }
 
 /** Evenly over the logarithm first, then closely about each top: it may be far narrower than the first steps. Smallest first. */

@@ -1,13 +1,7 @@
 import type { Plain } from '../../formula/given.ts'
-import { solveNetwork } from '../circuit/solve-network.ts'
 import { type Fault, OPEN_OHM, resisting } from './fault.ts'
 import type { Tested } from './probe.ts'
-
-/** A fuse or a breaker, by the run it is in, and what it carries in a circuit in order. */
-export interface Protector {
-  readonly id: string
-  readonly currentA: number
-}
+import { ProbedCircuit } from './probed-circuit.ts'
 
 /**
  * Nobody said what it is rated for. It carries its load at three quarters of its rating or so,
@@ -15,22 +9,15 @@ export interface Protector {
  */
 const OPENS_TIMES = 2.5
 
-/** A fault that draws too much is measured with its fuse or breaker open: the one of them that is overloaded most. */
-export function behindFuse(fault: Fault, protectors: readonly Protector[]): Fault {
-  if (protectors.length === 0) return fault
-  return {
-    ...fault,
-    changes: (tested, size) => {
-      const after = fault.changes(tested, size)
-      const open = overloaded(after, protectors)
-      return open === undefined ? after : resisting(open.id, () => OPEN_OHM)(after, size)
-    }
-  }
+/** A circuit with a fault in it. One that draws too much is measured with its fuse or breaker open: the one that is overloaded most. */
+export function faulted(fault: Fault, tested: Plain<Tested>, size: number): ProbedCircuit {
+  const circuit = new ProbedCircuit(fault.changes(tested, size))
+  const open = overloaded(circuit, fault)
+  return open === undefined ? circuit : new ProbedCircuit(resisting(open, () => OPEN_OHM)(circuit.tested, size))
 }
 
-function overloaded({ network }: Plain<Tested>, protectors: readonly Protector[]): Protector | undefined {
-  const { flows } = solveNetwork(network)
-  const times = ({ id, currentA }: Protector) => Math.abs(flows[id]!.currentA / currentA)
-  const most = protectors.filter(({ currentA }) => currentA !== 0).sort((a, b) => times(b) - times(a))[0]
-  return most !== undefined && times(most) > OPENS_TIMES ? most : undefined
+function overloaded(circuit: ProbedCircuit, { behind = [] }: Fault): string | undefined {
+  const times = behind.flatMap(({ id, currentA }) => (currentA === 0 ? [] : [{ id, times: Math.abs(circuit.currentA(id) / currentA) }]))
+  const most = times.sort((a, b) => b.times - a.times)[0]
+  return most !== undefined && most.times > OPENS_TIMES ? most.id : undefined
 }

@@ -1,9 +1,10 @@
 import { type Given, plainOf } from '../../formula/given.ts'
 import { silently } from '../../formula/working.ts'
 import { type Fault, unchanged } from './fault.ts'
-import { Gaussian } from './gaussian.ts'
+import { dot, Gaussian } from './gaussian.ts'
 import { type Meter, meterError } from './meter.ts'
-import { type Probe, probed, type Tested } from './probe.ts'
+import { faulted } from './opening-fuse.ts'
+import type { Probe, Tested } from './probe.ts'
 import { mostShown } from './reading-unit.ts'
 import { deviationRatio } from './spread.ts'
 
@@ -20,11 +21,13 @@ export interface Predicted {
 
 export interface Predictor {
   readonly points: readonly TestPoint[]
-  /** At the middle of all inputs. */
+  /** With every input where it is taken to be: in the middle of its bounds, or where it was measured. */
   readonly valuesOf: (fault: Fault, size: number) => readonly number[]
   readonly slopesOf: (fault: Fault, size: number) => Predicted['slopes']
   /** Where the readings are expected once the middle is moved to where it was before anything was measured. */
   readonly settled: (predicted: Predicted) => readonly number[]
+  /** The same with every input where the readings put it, were `predicted` what is behind them: a drop is a product of two inputs, and bends. */
+  readonly drawnTo: (predicted: Predicted, readings: readonly number[]) => Predictor
 }
 
 /** A step small beside the bounds, large beside rounding. */
@@ -36,18 +39,18 @@ const STEP = 0.05
  */
 export function predictorOf(tested: Tested, points: readonly TestPoint[], measured: ReadonlyMap<Given, number> = new Map()): Predictor {
   const { plain, slots } = plainOf(tested)
-  const middle = slots.map(({ given }) => measured.get(given) ?? given.value)
-  const inputs = slots
-    .map((slot, i) => ({ ...slot, i, deviation: deviationOf(slot.given), shift: slot.given.value - middle[i]! }))
-    .filter(({ deviation }) => deviation > 0)
-  for (const [i, { set }] of slots.entries()) set(middle[i]!)
-  const valuesOf: Of<Predicted['values']> = ({ changes }, size) => probed(changes(plain, size), points)
+  const inputs = slots.map(({ given, set }) => inputOf(given, set, measured)).filter(({ deviation }) => deviation > 0)
+  for (const { set, middle } of inputs) set(middle)
+  const valuesOf: Of<Predicted['values']> = (fault, size) => {
+    const circuit = faulted(fault, plain, size)
+    return points.map(point => circuit.shown(point))
+  }
   const slopesOf: Of<Predicted['slopes']> = (fault, size) => {
     const before = valuesOf(fault, size)
-    return inputs.map(({ set, i, deviation }) => {
-      set(middle[i]! + STEP * deviation)
+    return inputs.map(({ set, middle, deviation }) => {
+      set(middle + STEP * deviation)
       const after = valuesOf(fault, size)
-      set(middle[i]!)
+      set(middle)
       return after.map((value, j) => (value - before[j]!) / STEP)
     })
   }
@@ -59,8 +62,36 @@ export function predictorOf(tested: Tested, points: readonly TestPoint[], measur
     points,
     valuesOf: (fault, size) => shown(fault, size, values(fault, size)),
     slopesOf: (fault, size) => slopes(fault, size).map(row => shown(fault, size, row)),
-    settled
+    settled,
+    drawnTo: (predicted, readings) => {
+      const mean = settled(predicted)
+      const pull = gaussianOf({ points, settled }, predicted).solve(readings.map((reading, j) => reading - mean[j]!))
+      return predictorOf(tested, points, new Map(inputs.map((input, p) => [input.given, pulled(input, dot(predicted.slopes[p]!, pull))])))
+    }
   }
+}
+
+interface Input {
+  readonly given: Given
+  readonly set: (value: number) => void
+  readonly centre: number
+  readonly deviation: number
+  /** Where slopes are taken. */
+  readonly middle: number
+  readonly shift: number
+}
+
+/** Anything between the bounds is as likely as anything else, wherever the number that was given stands between them. */
+function inputOf(given: Given, set: Input['set'], measured: ReadonlyMap<Given, number>): Input {
+  const { low, high } = given
+  const centre = (low + high) / 2
+  const middle = measured.get(given) ?? centre
+  return { given, set, centre, middle, shift: centre - middle, deviation: deviationRatio({ halfWidthRatio: (high - low) / 2 }) }
+}
+
+/** No input is taken to lie outside its bounds. */
+function pulled({ given: { low, high }, centre, deviation }: Input, deviations: number): number {
+  return Math.min(high, Math.max(low, centre + deviations * deviation))
 }
 
 type Of<T> = (fault: Fault, size: number) => T
@@ -76,11 +107,6 @@ function onceUnchanged<T>(of: Of<T>): Of<T> {
 
 function shown({ shows }: Fault, size: number, values: readonly number[]): readonly number[] {
   return shows === undefined ? values : shows(values, size)
-}
-
-/** An input that is not in the middle of its bounds may be as far off as the farther end. */
-function deviationOf({ value, low, high }: Given): number {
-  return deviationRatio({ halfWidthRatio: Math.max(value - low, high - value) })
 }
 
 /** Variance of what a meter shows; a misread of a thousand times is shown on its highest range. A reading is never sharper than rounding. */

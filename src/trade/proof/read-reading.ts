@@ -2,7 +2,7 @@ import { bad, good, type Outcome } from '../../quantity/fault.ts'
 import { type Amount, parseQuantity } from '../../quantity/parse-quantity.ts'
 import { quoted } from '../../quantity/quoted.ts'
 import { type Points, readPoints } from './points.ts'
-import { OVER_OHM } from './probe.ts'
+import { OVER_OHM } from './probed-circuit.ts'
 import { beyondShown, type Takes } from './reading-unit.ts'
 
 /** A reading as it was typed on one line. */

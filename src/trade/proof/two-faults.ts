@@ -34,7 +34,7 @@ export function twoFaults(predictor: Predictor, { suspects, fitRatio }: Diagnosi
     .map(pair => settled(pair, TURNS, CLOSE))
   const best = pairs.sort((a, b) => byLikelihood(a.fitted, b.fitted))[0]
   if (best === undefined) return null
-  const found = goodness(predictor, best.fitted, readings)
+  const found = goodness(best.fitted, readings)
   return found < UNEXPLAINED_RATIO
     ? null
     : { faults: [best.first, best.second], sizes: [best.firstSize, best.fitted.best.size], fitRatio: found }

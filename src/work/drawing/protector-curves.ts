@@ -14,7 +14,10 @@ import { threeDigits } from '../../trade/circuit/three-digits.ts'
 import { conductorMm2 } from '../../trade/circuit/wire-resistance.ts'
 import { loadedWireC } from '../../trade/circuit/wire-warmth.ts'
 
-type Guarded = Plain<GuardedWireGiven>
+type Guarded = Pick<
+  Plain<GuardedWireGiven>,
+  'style' | 'ratingA' | 'loadA' | 'inrush' | 'faultA' | 'conductor' | 'practice' | 'insulationC' | 'ambientC' | 'altitudeM' | 'bundleCount'
+>
 
 const POINTS = 121
 /** As far as a band is worth drawing where no short is given. */

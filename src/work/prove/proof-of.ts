@@ -39,16 +39,19 @@ export interface Proof {
   readonly between: ProbeGain | null
 }
 
-/** Expected readings, and what the readings taken say of the circuit. */
-export function proofOf(job: Job, circuit: Circuit, typed: readonly TypedReading[]): Proof {
+/** What every test point should show, and what was read so far: nothing is judged yet. */
+export function expectedOf(job: Job, circuit: Circuit, typed: readonly TypedReading[] = []) {
   const tested = testedCircuit(circuitFitOf(job, circuit), benchOf(job).leads)
   const points = testPoints(job, circuit)
-  const readings = takenReadings(job, pointsOf(circuit), typed)
+  return { tested, points, expected: bandsOf(tested, points), readings: takenReadings(job, pointsOf(circuit), typed) }
+}
+
+/** Expected readings, and what the readings taken say of the circuit. */
+export function proofOf(job: Job, circuit: Circuit, typed: readonly TypedReading[]): Proof {
+  const expected = expectedOf(job, circuit, typed)
+  const { tested, points, readings } = expected
   return {
-    tested,
-    points,
-    expected: bandsOf(tested, points),
-    readings,
+    ...expected,
     bands: readingBands(tested, readings, busReading(circuit, readings)),
     loops: readingLoops(readings.map(({ error: errorV, ...reading }) => ({ ...reading, errorV }))),
     ...toldBy({ tested, circuit, readings }, points)

@@ -2,7 +2,6 @@ import type { Sheet } from '../../report/sheet/sheet.ts'
 import type { JudgedJob } from '../job/judged-job.ts'
 import type { SectionOf } from './section.ts'
 import { after } from './sections/after.ts'
-import { assumed } from './sections/assumed.ts'
 import { before } from './sections/before.ts'
 import { cuts } from './sections/cuts.ts'
 import { drawings } from './sections/drawings.ts'
@@ -13,6 +12,7 @@ import { mass } from './sections/mass.ts'
 import { material } from './sections/material.ts'
 import { record } from './sections/record.ts'
 import { sources } from './sections/sources.ts'
+import { supply } from './sections/supply.ts'
 import { torques } from './sections/torques.ts'
 import { work } from './sections/work.ts'
 
@@ -28,8 +28,8 @@ const SECTIONS: readonly SectionOf[] = [
   material,
   labels,
   torques,
+  supply,
   mass,
-  assumed,
   sources,
   record
 ]

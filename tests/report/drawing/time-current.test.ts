@@ -1,7 +1,8 @@
 // snapshot: layout of a protector against its wire in characters; example: places on the axes by hand; property: it fits
 import { describe, expect, it } from 'vitest'
-import { along, currentsOf, decadesOf, type TimeCurrent } from '../../../src/report/drawing/time-current.ts'
-import { timeCurrentSvg } from '../../../src/report/drawing/time-current-svg.ts'
+import { svgOf } from '../../../src/report/drawing/svg.ts'
+import { currentsOf, type TimeCurrent } from '../../../src/report/drawing/time-current.ts'
+import { timeCurrentDrawing } from '../../../src/report/drawing/time-current-drawing.ts'
 import { timeCurrentText } from '../../../src/report/drawing/time-current-text.ts'
 
 /** Invented: from 1 A to 100 A; opens between 0.1 s and 100 s from 10 A on. */
@@ -23,13 +24,8 @@ const DRAWING: TimeCurrent = {
   ]
 }
 
-it('stands on its axes by powers of ten', () => {
-  expect(currentsOf(DRAWING)).toEqual({ least: 1, most: 100 })
-  expect(along({ least: 1, most: 100 }, 10)).toBeCloseTo(0.5, 12)
-  expect(along({ least: 1, most: 100 }, 0.1)).toBe(0)
-  expect(along({ least: 1, most: 100 }, 1e4)).toBe(1)
-  expect(decadesOf({ least: 2, most: 250 })).toEqual([10, 100])
-  expect(decadesOf({ least: 0.01, most: 1 })).toEqual([0.01, 0.1, 1])
+it('runs from its least current to its greatest', () => {
+  expect(currentsOf(DRAWING)).toEqual({ by: 'log', least: 1, most: 100 })
 })
 
 it('in characters', () => {
@@ -69,19 +65,28 @@ describe.each([30, 60, 80, 160])('on %d columns', width => {
   })
 })
 
-describe('as SVG', () => {
-  const svg = timeCurrentSvg(DRAWING)
+describe('as a drawing', () => {
+  const drawing = timeCurrentDrawing(DRAWING, 'fuse')
+  const svg = svgOf(drawing)
   it('says what it is, text as text', () => {
-    expect(svg).toContain('<title id="time-current-title">A fuse &lt;5 A&gt; against its wire</title>')
-    expect(svg).toContain('<desc id="time-current-says">invented figures</desc>')
+    expect(svg).toContain('<title id="fuse-title">A fuse &lt;5 A&gt; against its wire</title>')
+    expect(svg).toContain('<desc id="fuse-words">invented figures</desc>')
   })
   it('has no figure that is none', () => {
     expect(svg).not.toMatch(/NaN|undefined|Infinity/)
   })
-  // 560 wide from 64: 10 A of 1 to 100 A is halfway, at 344. 360 tall from 12 over six powers of ten: 100 s is two below the top, at 132.
+  // 268 wide from 60: 10 A of 1 to 100 A is halfway, at 194. 190 tall from 22 over six powers of ten: 100 s is two below the top, at 85.33.
   it('stands on its axes', () => {
-    expect(svg).toContain('class="band" points="64,12 344,132 624,252 624,372 344,312 64,12"')
-    expect(svg).toContain('class="wire" points="624,192"')
-    expect(svg).toMatch(/<circle cx="539.7" cy="252" r="5"/)
+    expect(svg).toContain('<path class="band" d="M60 22L194 85.33L328 148.67L328 212L194 180.33L60 22Z"/>')
+  })
+  it('names each mark by a letter, below as in the plot', () => {
+    const texts = drawing.shapes.flatMap(shape => (shape.shape === 'text' ? [shape.text] : []))
+    for (const [letter, name] of [
+      ['A', 'load 3 A'],
+      ['B', 'short 50 A']
+    ]) {
+      expect(texts.filter(text => text === letter)).toHaveLength(2)
+      expect(texts).toContain(name)
+    }
   })
 })

@@ -1,8 +1,7 @@
 // example: a fault that draws too much is measured with its fuse open
 import { describe, expect, it } from 'vitest'
 import { plainOf } from '../../../src/formula/given.ts'
-import { behindFuse } from '../../../src/trade/proof/opening-fuse.ts'
-import { probed } from '../../../src/trade/proof/probe.ts'
+import { faulted } from '../../../src/trade/proof/opening-fuse.ts'
 import { faultNamed, TWO_POINTS, twoHeaters } from './invented.ts'
 
 const { plain } = plainOf(twoHeaters())
@@ -11,7 +10,8 @@ const FEED = [{ id: 'feed', currentA: 4.82 }]
 const at = (takes: string, red: string) => TWO_POINTS.findIndex(point => point.takes === takes && point.red === red)
 
 function shown(id: string, size: number): readonly number[] {
-  return probed(behindFuse(faultNamed(id), FEED).changes(plain, size), TWO_POINTS)
+  const circuit = faulted({ ...faultNamed(id), behind: FEED }, plain, size)
+  return TWO_POINTS.map(point => circuit.shown(point))
 }
 
 describe('a dead short', () => {
@@ -29,6 +29,7 @@ it('a fault that draws little more leaves the fuse whole', () => {
 })
 
 it('without a fuse nothing opens', () => {
-  const fault = faultNamed('short@left')
-  expect(behindFuse(fault, [])).toBe(fault)
+  const circuit = faulted(faultNamed('short@left'), plain, 0.01)
+  // 12/(0.01 + 0.04 + 0.02 + 0.01 + 0.03) with what the other heater takes beside it.
+  expect(circuit.currentA('feed')).toBeGreaterThan(100)
 })

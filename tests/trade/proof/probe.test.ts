@@ -1,7 +1,8 @@
 // table: what a meter shows in circuits worked by hand
 import { describe, expect, it } from 'vitest'
 import { plainOf } from '../../../src/formula/given.ts'
-import { joining, OVER_OHM, type Probe, probed } from '../../../src/trade/proof/probe.ts'
+import { type Probe, probed } from '../../../src/trade/proof/probe.ts'
+import { joining, OVER_OHM } from '../../../src/trade/proof/probed-circuit.ts'
 import { twoHeaters } from './invented.ts'
 
 // Invented shared return, closed form: Vg = (V/Rs + I)/(1/Rg + 1/Rs) with Rs = 2.45: heater 5.546559 A, strap 0.210931 V.

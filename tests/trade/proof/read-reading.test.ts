@@ -1,7 +1,7 @@
 // table: readings as they are typed, and what is wrong with those that cannot be read
 import { describe, expect, it } from 'vitest'
 import { readPoints } from '../../../src/trade/proof/points.ts'
-import { OVER_OHM } from '../../../src/trade/proof/probe.ts'
+import { OVER_OHM } from '../../../src/trade/proof/probed-circuit.ts'
 import { readReading } from '../../../src/trade/proof/read-reading.ts'
 
 const KNOWN = ['bus', 'left+', 'left-', 'chassis', 'road to nowhere']

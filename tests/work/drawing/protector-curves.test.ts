@@ -1,7 +1,7 @@
 // property: what is drawn agrees with what is judged; figures invented
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { along } from '../../../src/report/drawing/time-current.ts'
+import { along } from '../../../src/report/drawing/axis.ts'
 import { guardedWire } from '../../../src/trade/circuit/guarded-wire.ts'
 import { protectorCurves } from '../../../src/work/drawing/protector-curves.ts'
 import { wire } from '../../trade/circuit/invented.ts'
@@ -51,7 +51,7 @@ describe('a fuse of 10 A', () => {
     expect(marks.map(({ name }) => name)).toEqual(['load 4 A', 'short at the far end 80 A'])
   })
   it('reaches beyond both', () => {
-    const axis = { least: band[0]!.currentA, most: band.at(-1)!.currentA }
+    const axis = { by: 'log' as const, least: band[0]!.currentA, most: band.at(-1)!.currentA }
     for (const { currentA } of marks) expect(along(axis, currentA)).toBeGreaterThan(0)
     expect(along(axis, 80)).toBeLessThan(1)
   })

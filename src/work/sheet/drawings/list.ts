@@ -1,7 +1,9 @@
 import type { Drawing } from '../../../report/drawing/drawing.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
 import { holeSections } from './hole-sections.ts'
+import { protectors } from './protectors.ts'
 import { runDiagram } from './run-diagram.ts'
+import { warmUp } from './warm-up.ts'
 
 /** Drawings that a job gives; none where it does not. */
 type DrawingsOf = (judged: JudgedJob) => readonly Drawing[]
@@ -13,8 +15,8 @@ const circuit: DrawingsOf = judged => {
   return circuit === null ? [] : circuit.loads.map(load => runDiagram(load, circuit, judged)).filter(drawing => drawing !== undefined)
 }
 
-/** A new kind of drawing, as a warm-up curve, is one file and one word here. */
-const DRAWINGS: readonly DrawingsOf[] = [holes, circuit]
+/** A new kind of drawing is one file and one word here. */
+const DRAWINGS: readonly DrawingsOf[] = [holes, circuit, protectors, warmUp]
 
 export function drawingsOf(judged: JudgedJob): readonly Drawing[] {
   return DRAWINGS.flatMap(of => of(judged))

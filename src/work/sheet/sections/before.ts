@@ -1,52 +1,53 @@
 import { thingName } from '../../../report/plan/thing-name.ts'
 import { BLANK, type Block, type Cell, type SheetTable } from '../../../report/sheet/sheet.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
+import { alike } from '../alike.ts'
 import { assumedWhy, calledAs, fieldsOf, type JobField, thingOf, valueText } from '../job-fields.ts'
-import { type SectionOf, table, tableOrNone } from '../section.ts'
+import { type SectionOf, tableOrNone } from '../section.ts'
 
-/** Everything that is measured before the first cut, with room for what was found. */
+/** What is measured before the first cut: what nobody gave, what was assumed, and what the cut hangs on. */
 export const before: SectionOf = judged => {
-  const measured = fieldsOf(judged.job).filter(one => one.field.measure !== undefined && valueText(one) !== '')
-  const things = [...new Set(measured.map(thingOf))].sort((a, b) => rankOf(a) - rankOf(b))
-  const tables = things.map(thing =>
-    again(
-      thing,
-      measured.filter(one => thingOf(one) === thing)
-    )
-  )
-  const blocks: readonly Block[] = [...missing(judged), ...tables]
+  const fields = fieldsOf(judged.job).filter(one => valueText(one) !== '')
+  const blocks: readonly Block[] = [...missing(judged), ...assumed(fields), ...cutHangsOn(fields)]
   if (blocks.length === 0) return undefined
   return { id: 'before', heading: 'Before: measure and write down', blocks: [{ kind: 'text', text: TEXT }, ...blocks] }
 }
 
 const TEXT = 'Found anything else than the job says? Stop, write it into the job, and work it out anew.'
 
-/** What cannot be undone stands first. */
-const ORDER = ['holes', 'parts', 'tools', 'circuit']
-
-function rankOf(thing: string): number {
-  const rank = ORDER.indexOf(thing.split('.')[0]!)
-  return rank < 0 ? ORDER.length : rank
-}
-
 /** What nobody gave and a question hangs on. */
 function missing({ answer }: JudgedJob): readonly SheetTable[] {
-  const rows = answer.findings
-    .filter(({ verdict }) => verdict === 'not-judged')
-    .map(({ thing, says }): readonly Cell[] => [`${thingName(thing)}: ${says}`, BLANK])
+  const open = answer.findings.filter(({ verdict }) => verdict === 'not-judged')
+  const rows = alike(open).map(({ things, one: { says, rule } }): readonly Cell[] => [{ text: says, note: `${things}; ${rule}` }, BLANK])
   return tableOrNone('Not given yet, and a question hangs on it', ['what', 'as found'], rows)
 }
 
-function again(thing: string, fields: readonly JobField[]): SheetTable {
-  return table(thingName(thing), ['what', 'the job says', 'as found'], fields.map(rowOf))
+/** The same taken in several places is one line. */
+function assumed(fields: readonly JobField[]): readonly SheetTable[] {
+  const taken = fields.filter(one => assumedWhy(one) !== undefined)
+  const same = (one: JobField) => JSON.stringify([one.field.says, valueText(one), assumedWhy(one)])
+  const groups = [...new Set(taken.map(same))].map(key => taken.filter(one => same(one) === key))
+  const rows = groups.map((group): readonly Cell[] => {
+    const [first] = group
+    const { measure = '' } = first!.field
+    return [{ text: whatOf(group), note: measure }, { text: valueText(first!), note: assumedWhy(first!) ?? '' }, BLANK]
+  })
+  return tableOrNone('Assumed, since nobody gave it', ['what', 'taken as', 'as found'], rows)
 }
 
-function rowOf(one: JobField): readonly Cell[] {
-  const assumed = assumedWhy(one)
-  const given = valueText(one)
-  return [
-    { text: calledAs(one), note: one.field.measure ?? '' },
-    assumed === undefined ? given : { text: given, note: `assumed: ${assumed}` },
-    BLANK
-  ]
+function whatOf(group: readonly JobField[]): string {
+  const [first, ...others] = group
+  const placed = (one: JobField) => [thingName(thingOf(one)), ...one.of].join(', ')
+  return others.length === 0 ? `${placed(first!)}: ${first!.field.says}` : `${first!.field.says}: ${group.map(placed).join('; ')}`
+}
+
+/** Sizes that the stop, the turns and the torque were worked out from. */
+const CUT = [/^holes\.[^.]+\.(found|casting)\./, /^holes\.[^.]+\.under-shoulder\..*\.thickness$/, /^parts\.[^.]+\.(thread-length|overall)$/]
+
+function cutHangsOn(fields: readonly JobField[]): readonly SheetTable[] {
+  const cut = fields.filter(
+    one => one.field.is === 'quantity' && assumedWhy(one) === undefined && CUT.some(place => place.test(one.path.join('.')))
+  )
+  const rows = cut.map((one): readonly Cell[] => [`${thingName(thingOf(one))}, ${calledAs(one)}`, valueText(one), BLANK])
+  return tableOrNone('The cut hangs on these: measure again', ['what', 'the job says', 'as found'], rows)
 }

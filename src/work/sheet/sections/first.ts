@@ -3,22 +3,26 @@ import { thingName } from '../../../report/plan/thing-name.ts'
 import type { Block, Notice } from '../../../report/sheet/sheet.ts'
 import { cautionsOf } from '../../plan/cautions.ts'
 import { scrapsOf } from '../../plan/scraps/list.ts'
+import { alike } from '../alike.ts'
 import type { SectionOf } from '../section.ts'
 
-/** What fails, what could not be judged, what is doubtful; then what is always true; then the number that scraps the part first. */
+/** What fails, what is doubtful; then what is always true; then the number that scraps the part first. What was not judged is measured next. */
 export const first: SectionOf = judged => {
   const always = cautionsOf(judged).map((says): Notice => ({ level: 'caution', head: '', says, change: '' }))
   const notices = [...noticesOf(judged.answer), ...always]
   return { id: 'first', heading: 'Before anything else', blocks: [{ kind: 'notices', notices }, ...tightest(judged)] }
 }
 
-const ORDER = ['fail', 'not-judged', 'caution'] as const
+const ORDER = ['fail', 'caution'] as const
 
 function noticesOf({ findings }: JobAnswer): readonly Notice[] {
   return ORDER.flatMap(level =>
-    findings
-      .filter(({ verdict }) => verdict === level)
-      .map(({ rule, thing, says, change }) => ({ level, head: `${thingName(thing)}, ${rule}`, says, change }))
+    alike(findings.filter(({ verdict }) => verdict === level)).map(({ things, one: { rule, says, change } }) => ({
+      level,
+      head: `${things}, ${rule}`,
+      says,
+      change
+    }))
   )
 }
 

@@ -22,17 +22,22 @@ export const material: SectionOf = judged => {
   }
 }
 
+/** The same for several holes is one line. */
 function parts({ holes }: JudgedJob): readonly (readonly string[])[] {
-  return holes.flatMap(({ place, hole, part }) => [
-    [`${hole.takes}, ${part.kind}, ${part.thread.name}`, '1', '', thingName(place)],
-    ...hole['under-shoulder'].map(({ what, thickness }) => [
-      `${what}, ${ofNumber('stackMm', '', thickness.value).text}`,
-      '1',
-      '1',
-      thingName(place)
-    ]),
-    ...lubricant(hole['threads-with'], thingName(place))
+  const wanted = holes.flatMap(({ place, hole, part }) => [
+    { what: `${hole.takes}, ${part.kind}, ${part.thread.name}`, spare: false, place },
+    ...hole['under-shoulder'].map(({ what, thickness }) => ({
+      what: `${what}, ${ofNumber('stackMm', '', thickness.value).text}`,
+      spare: true,
+      place
+    }))
   ])
+  const lines = [...new Set(wanted.map(({ what }) => what))].map(what => {
+    const all = wanted.filter(one => one.what === what)
+    const count = String(all.length)
+    return [what, count, all[0]!.spare ? count : '', all.map(({ place }) => thingName(place)).join(', ')]
+  })
+  return [...lines, ...holes.flatMap(({ place, hole }) => lubricant(hole['threads-with'], thingName(place)))]
 }
 
 function lubricant(what: string | null, place: string): readonly (readonly string[])[] {
