@@ -65,6 +65,12 @@ it('gives what the rooms give, from one place each', () => {
   expect(JSON.parse(run(process.execPath, 'program.mjs'))).toEqual(JSON.parse(JSON.stringify(expected)))
 })
 
+it('the program of the handbook runs as it stands', () => {
+  const [, program] = /```js\n(.*?)```/s.exec(readFileSync('docs/library.md', 'utf8'))!
+  writeFileSync(join(folder, 'handbook.mjs'), program!)
+  expect(run(process.execPath, 'handbook.mjs')).toMatch(/^\d+\S* \d+\S* \d+\S*\n1000·T\/a .*\S\n$/)
+})
+
 const TYPES = { strict: true, noEmit: true, module: 'NodeNext', target: 'ES2023', lib: ['ES2023'], types: [] }
 
 describe('types', () => {
