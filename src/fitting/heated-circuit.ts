@@ -72,14 +72,19 @@ const ROUNDS = 60
  * The lowest there is, since the part comes from the cold; each round looks half as far again as the power there reaches.
  */
 function settledC(broughtToC: (partC: number) => number, leastC: number): number {
-  let [low, high] = [leastC, broughtToC(leastC)]
-  for (let round = 0; broughtToC(high) > high; round++) {
-    if (round === ROUNDS) throw RUNS_AWAY
-    ;[low, high] = [high, high + 1.5 * (broughtToC(high) - high)]
+  const reached = new Map<number, number>()
+  const aboveK = (kelvin: number) => {
+    const known = reached.get(kelvin) ?? kelvin - (broughtToC(kelvin + ABSOLUTE_ZERO_C) - ABSOLUTE_ZERO_C)
+    reached.set(kelvin, known)
+    return known
   }
-  if (low === high) return low
-  const aboveK = (kelvin: number) => kelvin - (broughtToC(kelvin + ABSOLUTE_ZERO_C) - ABSOLUTE_ZERO_C)
-  return crossing(aboveK, low - ABSOLUTE_ZERO_C, high - ABSOLUTE_ZERO_C) + ABSOLUTE_ZERO_C
+  const leastK = leastC - ABSOLUTE_ZERO_C
+  let [low, high] = [leastK, leastK - aboveK(leastK)]
+  for (let round = 0; aboveK(high) < 0; round++) {
+    if (round === ROUNDS) throw RUNS_AWAY
+    ;[low, high] = [high, high - 1.5 * aboveK(high)]
+  }
+  return (low === high ? low : crossing(aboveK, low, high)) + ABSOLUTE_ZERO_C
 }
 
 const RUNS_AWAY = new NoAnswer(
