@@ -45,7 +45,7 @@ function run(what, count, outfile) {
   return new Promise((resolve, reject) => {
     const began = performance.now()
     const done = new Int32Array(new SharedArrayBuffer(4))
-    const worker = new Worker(new URL(import.meta.url), { workerData: { what, count, outfile, done } })
+    const worker = new Worker(new URL(import.meta.url), { workerData: { what, count, outfile, done, seed: SEED } })
     let [before, still] = [0, 0]
     const watch = setInterval(() => {
       still = done[0] === before ? still + 5000 : 0
@@ -65,7 +65,7 @@ function run(what, count, outfile) {
           .join(', ')}`
       )
       console.log(
-        `  ${fuzzed.flaws.length} flaws; slowest ${fuzzed.slowest.ms.toFixed(0)} ms (number ${fuzzed.slowest.seed}); heap ${growthMb >= 0 ? '+' : ''}${growthMb.toFixed(1)} MB from a tenth of the run to its end, ${rssMb.toFixed(0)} MB in all`
+        `  ${fuzzed.flaws.length} flaws; slowest ${fuzzed.slowest.ms.toFixed(0)} ms of CPU (number ${fuzzed.slowest.seed}); heap ${growthMb >= 0 ? '+' : ''}${growthMb.toFixed(1)} MB from a tenth of the run to its end, ${rssMb.toFixed(0)} MB in all`
       )
       for (const { seed, says, text } of fuzzed.flaws) console.log(`  number ${seed}: ${says}\n${text.slice(0, 2000)}`)
       resolve(fuzzed.flaws.length === 0 && growthMb < GROWTH_MB)
@@ -73,7 +73,7 @@ function run(what, count, outfile) {
   })
 }
 
-async function work({ what, count, outfile, done }) {
+async function work({ what, count, outfile, done, seed }) {
   const { fuzzJobs, fuzzQuantities, basesIn } = await import(pathToFileURL(outfile))
   let early = 0
   const heap = () => {
@@ -84,6 +84,6 @@ async function work({ what, count, outfile, done }) {
     Atomics.store(done, 0, n)
     if (n === Math.ceil(count / 10)) early = heap()
   }
-  const fuzzed = what === 'jobs' ? fuzzJobs(count, SEED, basesIn('.'), alive) : fuzzQuantities(count, SEED, alive)
+  const fuzzed = what === 'jobs' ? fuzzJobs(count, seed, basesIn('.'), alive) : fuzzQuantities(count, seed, alive)
   parentPort.postMessage({ fuzzed, growthMb: heap() - early, rssMb: process.memoryUsage().rss / 1e6 })
 }
