@@ -50,9 +50,15 @@ const scalesByTable = table => ({
       contents: `import { Exact } from './exact.ts'
         const SCALES = ${JSON.stringify(table)}
         const ONE = [1, 1, 0, 1]
+        const known = new Map()
         export function scaleOf(kind, label) {
+          const name = kind + ' ' + label
+          const made = known.get(name)
+          if (made !== undefined) return made
           const [a, b, c, d] = (SCALES[kind]?.[label] ?? ONE).map(BigInt)
-          return { times: new Exact(a, b), plus: new Exact(c, d) }
+          const scale = { times: new Exact(a, b), plus: new Exact(c, d) }
+          known.set(name, scale)
+          return scale
         }`
     }))
   }

@@ -1,3 +1,5 @@
+import { once } from 'node:events'
+import type { Live } from './commands/describe.ts'
 import { COMMANDS } from './commands/list.ts'
 import { called } from './commands/program.ts'
 import { VERSION } from './version.ts'
@@ -13,8 +15,24 @@ function colour(wanted: boolean): boolean {
   return stdout.isTTY === true && !env['NO_COLOR'] && env['TERM'] !== 'dumb'
 }
 
+const gone = new AbortController()
+
+const live: Live = {
+  // Opening it costs time at every start.
+  get input() {
+    return process.stdin
+  },
+  progress: text => {
+    if (stderr.isTTY) stderr.write(`\r\x1b[K${text}`)
+  },
+  drained: async () => {
+    if (stdout.writableNeedDrain) await Promise.race([once(stdout, 'drain'), once(gone.signal, 'abort')])
+  },
+  stop: gone.signal
+}
+
 async function main(): Promise<number> {
-  const streams = { out: (text: string) => stdout.write(text), err: (text: string) => stderr.write(text), columns, colour }
+  const streams = { out: (text: string) => stdout.write(text), err: (text: string) => stderr.write(text), columns, colour, live }
   const result = await called(COMMANDS, argv.slice(2), VERSION, streams)
   if ('exit' in result) return result.exit
   const { errorDocument, faultsText } = await import('./report/refused.ts')
@@ -27,7 +45,7 @@ async function main(): Promise<number> {
 
 /** A reader that went away (`| head`) is no fault of ours; a full disk must not pass for a verdict. */
 stdout.on('error', ({ code, message }: NodeJS.ErrnoException) => {
-  if (code === 'EPIPE') return
+  if (code === 'EPIPE') return gone.abort()
   stderr.write(`fettle: what was found could not be written: ${message}\n`)
   process.exit(2)
 })

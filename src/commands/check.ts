@@ -1,9 +1,32 @@
-import { describe, word } from './describe.ts'
+import { choice, describe, flag, quantity, word } from './describe.ts'
 
 export const check = describe({
   name: 'check',
   summary: 'judge every rule of job files',
-  rows: { files: word('FILES', 'job files, folders of them, or patterns in quotes', { argument: true, required: true, many: 'repeat' }) },
-  examples: ['check examples/gearbox-preheater.yaml', 'check examples --json'],
+  rows: {
+    files: word('FILES', 'job files, folders of them, or patterns in quotes; - reads one from a pipe', {
+      argument: true,
+      required: true,
+      many: 'repeat'
+    }),
+    format: choice(
+      ['table', 'json', 'ndjson', 'junit', 'sarif', 'markdown'],
+      'what to print; --json is --format json, and goes before another',
+      {
+        default: 'table',
+        why: 'for the eye'
+      }
+    ),
+    only: word('RULE', 'rules to ask, and no others', { many: 'comma' }),
+    skip: word('RULE', 'rules not to ask', { many: 'comma' }),
+    practice: choice(['general', 'road', 'boat', 'aircraft'], 'the practice whose limits apply, whatever a job says'),
+    samples: quantity('count', 'N', 'random draws inside the bounds of every thing besides, as a check of the worst case; into JSON'),
+    watch: flag('judge again whatever changes, until it is stopped')
+  },
+  examples: [
+    'check examples/gearbox-preheater.yaml',
+    'check examples --json',
+    'check "examples/bad/*.yaml" --only seat/jams-in-run-out,drop/too-much --format markdown'
+  ],
   load: () => import('./check.run.ts')
 })

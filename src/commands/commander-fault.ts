@@ -2,9 +2,9 @@ import type { CommanderError } from 'commander'
 import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
+import { UNITS } from '../quantity/unit-system.ts'
 import type { Description } from './describe.ts'
-
-const COMMON = ['--json', '--working', '--strict', '--no-color', '--help']
+import { optionNames } from './read-options.ts'
 
 /** What the option parser refused, as a fault of ours. */
 export function faultOfCommander(
@@ -13,7 +13,7 @@ export function faultOfCommander(
   command: Description | undefined
 ): Diagnostic {
   const word = /'([^']*)'/.exec(message)?.[1] ?? ''
-  const options = [...optionsOf(command), ...COMMON]
+  const options = optionNames(command?.rows ?? {})
   const fault = { found: quoted(word), where: onCommandLine(command?.name ?? 'fettle') }
   if (code === 'commander.unknownCommand')
     return known(
@@ -43,11 +43,12 @@ export function faultOfCommander(
   return { ...fault, found: quoted(message.replace(/^error: /, '')), accepted: `as "fettle ${command?.name ?? ''} --help" shows` }
 }
 
+/** What stands behind `--units` and is none. */
+export function unknownUnits(units: string): Diagnostic {
+  return known({ found: quoted(units), accepted: UNITS.join(', '), where: onCommandLine('--units') }, units, UNITS)
+}
+
 function known(fault: Omit<Diagnostic, 'near'>, word: string, words: readonly string[]): Diagnostic {
   const near = nearest(word, words)
   return near === undefined ? fault : { ...fault, near }
-}
-
-function optionsOf(command: Description | undefined): readonly string[] {
-  return Object.entries(command?.rows ?? {}).flatMap(([name, row]) => (row.argument ? [] : [`--${name}`]))
 }

@@ -1,4 +1,5 @@
 import type { Kind } from '../quantity/kinds.ts'
+import type { Units } from '../quantity/unit-system.ts'
 
 /** What an option or an argument takes. Help, reading, docs and completion are read off these rows. */
 export interface Row {
@@ -63,6 +64,18 @@ export type Rows = { readonly [name: string]: Row }
 /** The words of one call as they were typed, by the name of their row. */
 export type Typed = { readonly [name: string]: string | readonly string[] | boolean | undefined }
 
+/** What a command that goes on for long needs of its surroundings. */
+export interface Live {
+  /** What is piped in. */
+  readonly input: AsyncIterable<string | Uint8Array>
+  /** Says how far the work is where somebody watches the error stream; nothing elsewhere. An empty text wipes it away. */
+  readonly progress: (text: string) => void
+  /** Waits until what was printed is taken up, so that a long output does not pile up in memory. */
+  readonly drained: () => Promise<void>
+  /** Ends what would go on for ever. */
+  readonly stop: AbortSignal
+}
+
 /** What every command is given beside its own words. */
 export interface Shell {
   readonly out: (text: string) => void
@@ -73,6 +86,11 @@ export interface Shell {
   readonly json: boolean
   readonly working: boolean
   readonly strict: boolean
+  /** What tables show first. */
+  readonly units: Units
+  /** Figures and what is less than a pass, and nothing else. */
+  readonly quiet: boolean
+  readonly live: Live
 }
 
 /** Does the work of a command and gives the exit code. */

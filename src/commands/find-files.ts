@@ -19,7 +19,11 @@ async function filesOf(word: string): Promise<readonly string[]> {
 
 /** A folder without any is left for the reader to miss too. */
 async function inFolder(folder: string): Promise<readonly string[]> {
-  const found = await glob('**/*.{yaml,yml}', { cwd: folder, expandDirectories: false, ignore: '**/node_modules/**' })
+  const found = await glob('**/*.{yaml,yml}', {
+    cwd: folder,
+    expandDirectories: false,
+    ignore: ['**/node_modules/**', '**/*.bench.{yaml,yml}']
+  })
   const start = folder.replace(/\/+$/, '')
   return found.length === 0 ? [folder] : found.sort().map(file => `${start}/${file}`)
 }

@@ -12,8 +12,8 @@ import { writeWhole } from './write-whole.ts'
 
 export const run: Run = async (typed, shell) => {
   const { words } = readWords(description.rows, {}, typed)
-  const read = await readJobFile(words.file)
-  const measured = 'text' in read ? measureJob(words.file, read.text) : unread(read.error)
+  const read = await readJobFile(words.file, shell.live)
+  const measured = 'text' in read ? measureJob(words.file, read.text, read.bench) : unread(read.error)
   await printed(measured, shell)
   if (measured.answer.errors !== undefined) return 2
   return words.output === null || !('text' in read)
@@ -32,8 +32,9 @@ async function printed({ answer, locate }: MeasuredJob, shell: Shell): Promise<v
   else if (answer.errors === undefined) shell.out((await import('../report/page.ts')).pageOf(answer, shell))
 }
 
-async function written(file: string, text: string, over: boolean, { err }: Shell): Promise<number> {
+async function written(file: string, text: string, over: boolean, { err, quiet }: Shell): Promise<number> {
   const refused = await writeWhole(file, text, { over })
-  err(refused === undefined ? `wrote ${file}\n` : faultText(refused))
+  if (refused !== undefined) err(faultText(refused))
+  else if (!quiet) err(`wrote ${file}\n`)
   return refused === undefined ? 0 : 2
 }

@@ -5,7 +5,7 @@ import { fresh as description } from './new.ts'
 import { readWords } from './words.ts'
 import { writeWhole } from './write-whole.ts'
 
-export const run: Run = async (typed, { out, err, json }) => {
+export const run: Run = async (typed, { out, err, json, quiet }) => {
   const { words, errors } = readWords(description.rows, {}, typed)
   for (const error of errors) err(faultText(error))
   if (errors.length > 0) return 2
@@ -16,6 +16,6 @@ export const run: Run = async (typed, { out, err, json }) => {
   }
   const refused = await writeWhole(words.output, text, { over: words.force })
   if (refused !== undefined) err(faultText(refused))
-  else err(`wrote ${words.output}; next: fettle check ${words.output}\n`)
+  else if (!quiet) err(`wrote ${words.output}; next: fettle check ${words.output}\n`)
   return refused === undefined ? 0 : 2
 }

@@ -10,8 +10,8 @@ import { readWords } from './words.ts'
 
 export const run: Run = async (typed, shell) => {
   const { words } = readWords(description.rows, {}, typed)
-  const read = await readJobFile(words.file)
-  const plan = 'text' in read ? planOf(judgedJob(words.file, read.text)) : { ...UNREAD, file: words.file, errors: [read.error] }
+  const read = await readJobFile(words.file, shell.live)
+  const plan = 'text' in read ? planOf(judgedJob(words.file, read.text, read.bench)) : { ...UNREAD, file: words.file, errors: [read.error] }
   for (const error of plan.errors) shell.err(faultText(error))
   if (shell.json) shell.out(`${JSON.stringify(planDocument(plan), null, 2)}\n`)
   else if (plan.errors.length === 0) shell.out((await import('../report/plan/plan-page.ts')).planPage(plan, shell))

@@ -1,6 +1,6 @@
 import { Command, CommanderError, Option } from 'commander'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import type { Description, Row, Shell, Typed } from './describe.ts'
+import type { Description, Live, Row, Shell, Typed } from './describe.ts'
 import { FOR_EVERY, HELP } from './every-command.ts'
 
 /** What one call came to. */
@@ -11,6 +11,15 @@ export interface Streams {
   readonly err: (text: string) => void
   readonly columns: number
   readonly colour: (wanted: boolean) => boolean
+  readonly live?: Live
+}
+
+/** Nothing is piped in, and nobody watches. */
+const STILL: Live = {
+  input: { [Symbol.asyncIterator]: () => ({ next: () => Promise.resolve({ done: true, value: undefined }) }) },
+  progress: () => {},
+  drained: () => Promise.resolve(),
+  stop: new AbortController().signal
 }
 
 /** Reads the words of one call and runs the command they name. */
@@ -20,7 +29,7 @@ export async function called(
   version: string,
   streams: Streams
 ): Promise<Called> {
-  let exit = 0
+  let [exit, faults] = [0, [] as readonly Diagnostic[]]
   const program = new Command('fettle')
     .description('Sums for fitting a low-voltage heater or like screw-in part into a casting.')
     .version(version, '--version', 'print the version')
@@ -45,6 +54,12 @@ export async function called(
     if (description === named)
       dress(command, description).action(async (...all: unknown[]) => {
         const shell = shellOf(command.opts(), streams)
+        const units = command.opts<{ readonly units?: string }>().units ?? shell.units
+        if (units !== shell.units) {
+          const { unknownUnits } = await import('./commander-fault.ts')
+          faults = [unknownUnits(units)]
+          return
+        }
         const { run } = await description.load()
         exit = await run(typedOf(description, command, all), shell)
       })
@@ -52,7 +67,7 @@ export async function called(
   try {
     if (words.length === 0) program.outputHelp()
     else await program.parseAsync([...words], { from: 'user' })
-    return { exit }
+    return faults.length > 0 ? { errors: faults, command: named?.name ?? '' } : { exit }
   } catch (error) {
     if (!(error instanceof CommanderError)) throw error
     if (error.exitCode === 0) return { exit: 0 }
@@ -67,7 +82,7 @@ function dress(command: Command, { rows, examples }: Description): Command {
     if (row.argument) command.argument(row.required ? `<${name}...>` : `[${name}...]`, row.says)
     else command.addOption(optionOf(name, row))
   }
-  for (const { word, says } of FOR_EVERY) command.option(word, says)
+  for (const [name, row] of Object.entries(FOR_EVERY)) command.addOption(optionOf(name, row))
   return command
     .helpOption(`-h, ${HELP.word}`, HELP.says)
     .addHelpText('after', `\nExamples:\n${examples.map(example => `  fettle ${example}`).join('\n')}`)
@@ -107,8 +122,20 @@ function camel(name: string): string {
 }
 
 function shellOf(
-  { json = false, working = false, strict = false, color = true }: Record<string, boolean>,
-  { out, err, columns, colour }: Streams
+  { json = false, working = false, strict = false, quiet = false, color = true, units }: Record<string, unknown>,
+  { out, err, columns, colour, live = STILL }: Streams
 ): Shell {
-  return { out, err, columns, colour: colour(color), json, working, strict }
+  const is = (option: unknown) => option === true
+  return {
+    out,
+    err,
+    columns,
+    colour: colour(is(color)),
+    json: is(json),
+    working: is(working),
+    strict: is(strict),
+    quiet: is(quiet),
+    units: units === 'inch' ? 'inch' : 'metric',
+    live
+  }
 }

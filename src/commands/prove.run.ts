@@ -16,9 +16,9 @@ export const run: Run = async (typed, shell) => {
   return exitOf(proved.answer, shell)
 }
 
-async function provedFile(file: string, typed: readonly string[], { working }: Shell): Promise<ProvedJob> {
-  const read = await readJobFile(file)
-  if ('text' in read) return proveJob({ file, text: read.text, typed, working })
+async function provedFile(file: string, typed: readonly string[], { working, live }: Shell): Promise<ProvedJob> {
+  const read = await readJobFile(file, live)
+  if ('text' in read) return proveJob({ file, text: read.text, bench: read.bench, typed, working })
   const answer: Answer = {
     command: description.name,
     title: '',

@@ -4,10 +4,17 @@ import type { Answer } from '../report/answer.ts'
 import { faultText } from '../report/fault-text.ts'
 import { documentOf, type Locate } from '../report/json.ts'
 import { answerInputs, takenInputs } from './answer-inputs.ts'
-import type { Description, Rows, Run, Shell } from './describe.ts'
+import type { Description, Rows, Run, Shell, Typed } from './describe.ts'
 import { exitOf } from './exit.ts'
 import type { Asked } from './sum.ts'
 import { placeOf, type Readers, readWords, type Words } from './words.ts'
+
+type Wanted = Pick<Shell, 'working' | 'strict'>
+
+/** The work of a quick command; and what it would print as JSON, without the printing. */
+export interface QuickRun extends Run {
+  readonly quick: (typed: Typed, wanted: Wanted) => { readonly document: object; readonly exit: number }
+}
 
 /** Why a word was taken that nobody gave; undefined where somebody did. */
 type Assumed<O extends Rows> = (name: keyof O & string) => string | undefined
@@ -17,16 +24,22 @@ export function quickSum<const O extends Rows, const F extends Readers<O>>(
   { name, rows }: Description<O>,
   readers: F,
   ask: (words: Words<O, F>, assumed: Assumed<O>) => Asked | readonly Diagnostic[]
-): Run {
-  return async (typed, shell) => {
+): QuickRun {
+  const answerTo = (typed: Typed, wanted: Wanted): Answer => {
     const { words, inputs, errors } = readWords(rows, readers, typed)
     const blank: Answer = { command: name, title: '', inputs: answerInputs(inputs), results: [], tables: {}, findings: [], cautions: [] }
     const assumed: Assumed<O> = row => inputs[row]?.assumed ?? undefined
-    return printed(errors.length > 0 ? { ...blank, errors } : answered(blank, rows, () => ask(words, assumed), shell), rows, shell)
+    return errors.length > 0 ? { ...blank, errors } : answered(blank, rows, () => ask(words, assumed), wanted)
   }
+  const run = (typed: Typed, shell: Shell) => printed(answerTo(typed, shell), rows, shell)
+  const quick = (typed: Typed, wanted: Wanted) => {
+    const answer = answerTo(typed, wanted)
+    return { document: documentOf(answer, optionAt(rows)), exit: exitOf(answer, wanted) }
+  }
+  return Object.assign(run, { quick })
 }
 
-function answered(blank: Answer, rows: Rows, ask: () => Asked | readonly Diagnostic[], { working }: Shell): Answer {
+function answered(blank: Answer, rows: Rows, ask: () => Asked | readonly Diagnostic[], { working }: Wanted): Answer {
   try {
     const asked = ask()
     if (typeof asked !== 'function') return { ...blank, errors: asked }

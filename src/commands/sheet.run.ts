@@ -8,7 +8,7 @@ import { sheetMarkdown } from '../report/sheet/markdown.ts'
 import type { Sheet } from '../report/sheet/sheet.ts'
 import { type JudgedJob, judgedJob } from '../work/job/judged-job.ts'
 import { sheetOf } from '../work/sheet/sheet.ts'
-import type { Run } from './describe.ts'
+import type { Run, Shell } from './describe.ts'
 import { exitOf } from './exit.ts'
 import { readJobFile } from './read-job-file.ts'
 import { sheet as description } from './sheet.ts'
@@ -34,10 +34,11 @@ function readOutput(name: string): Outcome<Output> {
 
 export const run: Run = async (typed, shell) => {
   const { words, errors } = readWords(description.rows, { output: readOutput }, typed)
-  const made = errors.length > 0 ? { errors } : await written(words.file, words.output, words.force)
+  const made = errors.length > 0 ? { errors } : await written(words, shell)
   for (const error of made.errors) shell.err(faultText(error))
   if (shell.json) shell.out(`${JSON.stringify(documentFor(made), null, 2)}\n`)
-  else if (made.errors.length === 0) shell.err(`wrote ${words.output.name}; to look at it, or to print it, open it in a browser\n`)
+  else if (made.errors.length === 0 && !shell.quiet)
+    shell.err(`wrote ${words.output.name}; to look at it, or to print it, open it in a browser\n`)
   return exitOf({ errors: made.errors, findings: made.judged?.answer.findings ?? [] }, shell)
 }
 
@@ -46,10 +47,16 @@ interface Made {
   readonly errors: readonly Diagnostic[]
 }
 
-async function written(file: string, { name, printer }: Output, over: boolean): Promise<Made> {
-  const read = await readJobFile(file)
+interface Wanted {
+  readonly file: string
+  readonly output: Output
+  readonly force: boolean
+}
+
+async function written({ file, output: { name, printer }, force: over }: Wanted, { live }: Shell): Promise<Made> {
+  const read = await readJobFile(file, live)
   if ('error' in read) return { errors: [read.error] }
-  const judged = judgedJob(file, read.text)
+  const judged = judgedJob(file, read.text, read.bench)
   const { errors } = judged.answer
   if (errors.length > 0) return { judged, errors }
   const refused = await writeWhole(name, printer(sheetOf(judged)), { over })

@@ -79,8 +79,15 @@ function accuracyOf({ 'tool-accuracy': accuracy }: TorqueWords): Given {
 function inEveryUnit({ torque, to }: TorqueWords): readonly Result[] {
   return UNITS.map(([id, unit, says]) => {
     const facts = fact('torqueNm', { says, symbol: 'T', source: SOURCES['torque-units'] })
-    const [value, low, high] = [torque.value, torque.low, torque.high].map(nm => inUnit('torque', unit, nm)) as [number, number, number]
-    return { ...resultOf(id, facts, { ...exactly(value), low, high, rss: [low, high] }), unit, hidden: to !== null && to !== unit }
+    const told = (nm: number) => inUnit('torque', unit, nm)
+    const value = told(torque.value)
+    const [low, high] = torque.low < torque.high ? [told(torque.low), told(torque.high)] : [value, value]
+    return {
+      ...resultOf(id, facts, { ...exactly(value), low, high, rss: [low, high] }),
+      unit,
+      ownUnit: true,
+      hidden: to !== null && to !== unit
+    }
   })
 }
 

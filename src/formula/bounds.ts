@@ -1,7 +1,11 @@
-import { climb, type Loose } from './climb.ts'
-import { change, type Evaluator, evaluatorOf, movesLeaf, type Values } from './evaluator.ts'
+import type { Loose } from './climb.ts'
+import { movedAt } from './corners.ts'
+import { change, type Evaluator, evaluatorOf, type Values } from './evaluator.ts'
 import type { Given, Plain } from './given.ts'
 import { withLeaves } from './leaves.ts'
+import { recalled } from './memory.ts'
+import { drawsWanted, type Seen, sampled } from './samples.ts'
+import { type Step, worstEnds } from './worst-ends.ts'
 
 export interface Bounded {
   readonly value: number
@@ -10,6 +14,8 @@ export interface Bounded {
   readonly high: number
   /** Root sum of squares of the single moves: of the bounds themselves, no statement of coverage. */
   readonly rss: readonly [low: number, high: number]
+  /** Where most of the random draws fell, where they were asked for: an estimate. */
+  readonly samples?: readonly [low: number, high: number]
   /** How far each input alone moves the result, widest first. */
   readonly shares: readonly { readonly given: Given; readonly move: number }[]
   /** Assumed values that move the result. */
@@ -30,6 +36,10 @@ export type BoundsOf<R> = R extends number
 
 /** Evaluates one calculation again and again with its inputs at their bounds. */
 export function boundsOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): BoundsOf<R> {
+  return recalled({ tree, calculation, draws: drawsWanted() }, () => bounded(tree, calculation))
+}
+
+function bounded<T, R>(tree: T, calculation: (x: Plain<T>) => R): BoundsOf<R> {
   const evaluator = evaluatorOf(tree, calculation)
   const inputs = evaluator.givens.map((given, i) => ({ given, i }))
   const loose = inputs.filter(({ given }) => given.low < given.high)
@@ -38,9 +48,14 @@ export function boundsOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Bounds
     const at = { lowAt: evaluator.nominal, highAt: evaluator.nominal }
     return withLeaves(evaluator.centre, number => ({ ...exactly(number), ...at })) as BoundsOf<R>
   }
-  const moves = loose.map(input => endsOf(input, evaluator))
+  const all = boundedBy(evaluator, loose, assumed)
+  const seen = sampled(evaluator.nominal, loose, evaluator.at)
   let leaf = 0
-  return withLeaves(evaluator.centre, () => bound(evaluator, leaf++, { loose, assumed, moves })) as BoundsOf<R>
+  return withLeaves(evaluator.centre, () => {
+    const draws = seen?.[leaf]
+    const one = all[leaf++]!
+    return draws === undefined ? one : widened(one, draws, loose)
+  }) as BoundsOf<R>
 }
 
 /** The calculation once, at the nominal: every number without bounds. */
@@ -49,45 +64,51 @@ export function nominalOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Bound
   return withLeaves(centre, exactly) as BoundsOf<R>
 }
 
-/** All results with one input at each end of its bounds and the others nominal. */
-interface Ends extends Loose {
-  readonly down: Float64Array
-  readonly up: Float64Array
+/** Every result: how each input moves it alone, then its two worst ends, then what it hangs on. */
+function boundedBy(evaluator: Evaluator, loose: readonly Loose[], assumed: readonly Loose[]): readonly Bounded[] {
+  const { nominal, base, at } = evaluator
+  const moves = loose.map(({ given, i }) => ({ given, down: at(nominal.with(i, given.low)), up: at(nominal.with(i, given.high)) }))
+  const steps = Array.from(base, (value, leaf) =>
+    moves.map(({ given, down, up }) => ({ given, down: change(value, down[leaf]!), up: change(value, up[leaf]!) }))
+  )
+  const worst = worstEnds(evaluator, { loose, assumed, steps })
+  const movedNominal = movedAt(evaluator, assumed, nominal, base)
+  return Array.from(base, (value, leaf) => {
+    const { low, high } = worst(leaf)
+    const moved = (_: unknown, k: number) => movedNominal[k]![leaf] === 1 || low.moves(k) || high.moves(k)
+    return {
+      value,
+      low: 0 - low.best,
+      high: high.best,
+      rss: spread(value, steps[leaf]!),
+      shares: sharesOf(steps[leaf]!),
+      hangsOn: assumed.filter(moved).map(({ given }) => given),
+      turned: [...new Set([...low.turned, ...high.turned])],
+      lowAt: low.values,
+      highAt: high.values
+    }
+  })
 }
 
-function endsOf({ given, i }: Loose, { nominal, at }: Evaluator): Ends {
-  return { given, i, down: at(nominal.with(i, given.low)), up: at(nominal.with(i, given.high)) }
+function sharesOf(steps: readonly Step[]): Bounded['shares'] {
+  return steps
+    .map(({ given, down, up }) => ({ given, move: Math.max(Math.abs(down), Math.abs(up)) }))
+    .filter(({ move }) => move > 0)
+    .sort((a, b) => b.move - a.move)
 }
 
-interface Inputs {
-  readonly loose: readonly Loose[]
-  readonly assumed: readonly Loose[]
-  readonly moves: readonly Ends[]
-}
-
-function bound(evaluator: Evaluator, leaf: number, { loose, assumed, moves }: Inputs): Bounded {
-  const { nominal, at } = evaluator
-  const value = at(nominal)[leaf]!
-  const steps = moves.map(({ given, i, down, up }) => ({ given, i, down: change(value, down[leaf]!), up: change(value, up[leaf]!) }))
-  const worst = (sign: 1 | -1) => {
-    const corner = steps.reduce((v, s) => v.with(s.i, sign * (s.up - s.down) > 0 ? s.given.high : s.given.low), nominal)
-    return climb(corner, loose, values => sign * at(values)[leaf]!)
-  }
-  const [low, high] = [worst(-1), worst(1)]
-  const movedBy = ({ i }: Loose) => [nominal, low.values, high.values].some(values => movesLeaf(evaluator, leaf, values, i))
+/** With the estimate beside it. A draw beyond the worst case shows that the search for it missed something: then the draw is the worst. */
+function widened(bounded: Bounded, seen: Seen, loose: readonly Loose[]): Bounded {
+  const { low, high, turned, lowAt, highAt } = bounded
+  const [lower, higher] = [change(low, seen.least) < 0, change(high, seen.most) > 0]
   return {
-    value,
-    low: 0 - low.best,
-    high: high.best,
-    rss: spread(value, steps),
-    shares: steps
-      .map(({ given, down, up }) => ({ given, move: Math.max(Math.abs(down), Math.abs(up)) }))
-      .filter(({ move }) => move > 0)
-      .sort((a, b) => b.move - a.move),
-    hangsOn: assumed.filter(movedBy).map(({ given }) => given),
-    turned: [...new Set([...low.turned, ...high.turned])],
-    lowAt: low.values,
-    highAt: high.values
+    ...bounded,
+    samples: seen.middle,
+    low: lower ? seen.least : low,
+    lowAt: lower ? seen.leastAt : lowAt,
+    high: higher ? seen.most : high,
+    highAt: higher ? seen.mostAt : highAt,
+    turned: lower || higher ? [...new Set([...turned, ...loose.map(({ given }) => given)])] : turned
   }
 }
 

@@ -34,12 +34,23 @@ export function climb(corner: Values, loose: readonly Loose[], worth: (values: V
   return { values, best, turned: [...turned] }
 }
 
-/** Where along one input something worth more than `best` stands, if anywhere that is looked at. */
-function topAlong({ low, high, value }: Given, along: (x: number) => number, best: number): number | undefined {
+/** Where along one input to look for something worth more than an end: both ends, just inside them, the nominal. */
+export function placesAlong({ low, high, value }: Given): readonly number[] {
   const step = INSIDE * (high - low)
-  const tries = [low, low + step, value, high - step, high]
-  if (!tries.some(x => along(x) > best + noise(best))) return undefined
-  return [...tries, hump(along, low, high)].reduce((a, b) => (along(b) > along(a) ? b : a))
+  return [low, low + step, value, high - step, high]
+}
+
+/** Whether a place is worth more than the best one, beyond rounding. */
+export function isMore(worth: number, best: number): boolean {
+  return worth > best + noise(best)
+}
+
+/** Where along one input something worth more than `best` stands, if anywhere that is looked at. */
+function topAlong(given: Given, along: (x: number) => number, best: number): number | undefined {
+  const tries = placesAlong(given).map(x => ({ x, worth: along(x) }))
+  if (!tries.some(({ worth }) => isMore(worth, best))) return undefined
+  const top = hump(along, given.low, given.high)
+  return [...tries, { x: top, worth: along(top) }].reduce((a, b) => (b.worth > a.worth ? b : a)).x
 }
 
 /** A move smaller than this is rounding, not a move. */

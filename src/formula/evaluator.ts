@@ -1,7 +1,6 @@
 import { noise } from './climb.ts'
 import { type Given, type Plain, plainOf, type Slot } from './given.ts'
-import { type Leaf, leavesOf } from './leaves.ts'
-import { NoAnswer } from './no-answer.ts'
+import { countOf, numbersOf, shapeOf } from './leaves.ts'
 import { OutsideRange } from './outside-range.ts'
 import { silently } from './working.ts'
 
@@ -12,16 +11,22 @@ export type Values = readonly number[]
 export interface Evaluator {
   readonly givens: readonly Given[]
   readonly nominal: Values
-  readonly leaves: readonly Leaf[]
+  /** What it gives at the nominal. */
+  readonly base: Float64Array
   readonly at: (values: Values) => Float64Array
 }
 
-/** The same point is worked out once, however many results ask for it. A range error leaves with the givens it came from. */
+/** A range error leaves with the givens it came from. */
 export function evaluatorOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Evaluator & { readonly centre: R } {
   const { plain, slots } = plainOf(tree)
   const nominal = slots.map(({ given }) => given.value)
+  const current = [...nominal]
   const run = (values: Values): R => {
-    for (const [i, { set }] of slots.entries()) set(values[i]!)
+    for (let i = 0; i < slots.length; i++) {
+      if (current[i] === values[i]) continue
+      current[i] = values[i]!
+      slots[i]!.set(values[i]!)
+    }
     return silently(() => calculation(plain))
   }
   const careful = (values: Values): R => {
@@ -33,35 +38,20 @@ export function evaluatorOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Eva
     }
   }
   const centre = careful(nominal)
-  const leaves = leavesOf(centre)
-  const numbers = (results: R): Float64Array => Float64Array.from(leaves, leaf => numberAt(results, leaf))
-  const known = new Map([[String(nominal), numbers(centre)]])
-  const at = (values: Values): Float64Array => {
-    const key = String(values)
-    const found = known.get(key) ?? numbers(careful(values))
-    known.set(key, found)
-    return found
-  }
-  return { givens: slots.map(({ given }) => given), nominal, leaves, at, centre }
+  const shape = shapeOf(centre)
+  const count = countOf(shape)
+  const at = (values: Values): Float64Array => numbersOf(shape, count, careful(values))
+  return { givens: slots.map(({ given }) => given), nominal, base: numbersOf(shape, count, centre), at, centre }
 }
 
-function numberAt(results: unknown, { path }: Leaf): number {
-  const value = path.reduce<unknown>((node, key) => (node as Record<string, unknown> | null)?.[key], results)
-  if (value === undefined || value === null)
-    throw new NoAnswer('a result there is at the numbers given is not there at an end of their bounds', 'narrower bounds')
-  // NaN loses every comparison, so a NaN corner would pass unseen.
-  if (typeof value !== 'number' || Number.isNaN(value)) throw new Error(`a calculation gave no number for ${path.join('.')}`)
-  return value
-}
-
-/** Whether a small step of one given moves one leaf at a point. Steps down where a step up leaves a formula's range. */
-export function movesLeaf({ at }: Evaluator, leaf: number, values: Values, i: number): boolean {
-  const beside = (sign: 1 | -1) => at(values.with(i, nudged(values[i]!, sign)))[leaf]!
+/** All numbers with one given a small step aside. Steps down where a step up leaves the range of a formula. */
+export function nudgedAt({ at }: Pick<Evaluator, 'at'>, values: Values, i: number): Float64Array {
+  const beside = (sign: 1 | -1) => at(values.with(i, nudged(values[i]!, sign)))
   try {
-    return change(at(values)[leaf]!, beside(1)) !== 0
+    return beside(1)
   } catch (error) {
     if (!(error instanceof OutsideRange)) throw error
-    return change(at(values)[leaf]!, beside(-1)) !== 0
+    return beside(-1)
   }
 }
 

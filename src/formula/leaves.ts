@@ -1,16 +1,65 @@
-/** Where a number stands in what a calculation gives. */
-export interface Leaf {
-  readonly path: readonly string[]
+import { NoAnswer } from './no-answer.ts'
+
+/** Where the numbers stand in what a calculation gives: keys in order, each with a number or with more below it. */
+export interface Shape {
+  readonly keys: readonly string[]
+  /** Null where a number stands. */
+  readonly below: readonly (Shape | null)[]
 }
 
-/** Every number in a result, depth first. Texts, nulls and switches are no leaves. */
-export function leavesOf(results: unknown, path: readonly string[] = []): readonly Leaf[] {
-  if (typeof results === 'number') return [{ path }]
-  if (typeof results !== 'object' || results === null) return []
-  return Object.entries(results).flatMap(([key, child]) => leavesOf(child, [...path, key]))
+/** The shape of a result; null for one bare number. Texts, nulls and switches have no place in it. */
+export function shapeOf(results: unknown): Shape | null {
+  if (typeof results === 'number') return null
+  const held = Object.entries(results ?? {}).filter(
+    ([, child]) => typeof child === 'number' || (typeof child === 'object' && child !== null)
+  )
+  return { keys: held.map(([key]) => key), below: held.map(([, child]) => shapeOf(child)) }
 }
 
-/** The same result with something else in place of each number, taken in the order of `leavesOf`. */
+export function countOf(shape: Shape | null): number {
+  return shape === null ? 1 : shape.below.reduce((sum, below) => sum + countOf(below), 0)
+}
+
+/** Reads every number of a result of this shape, in order. One that is not there, or is no number, is a fault of the calculation. */
+export function numbersOf(shape: Shape | null, count: number, results: unknown): Float64Array {
+  const numbers = new Float64Array(count)
+  const end = fill(numbers, 0, shape, results)
+  if (end < 0) throw faultAt(faultOf(shape, results), results)
+  return numbers
+}
+
+function faultAt(path: readonly string[], results: unknown): Error {
+  const value = path.reduce<unknown>((node, key) => (node as Record<string, unknown> | null)?.[key], results)
+  if (value === undefined || value === null)
+    return new NoAnswer('a result there is at the numbers given is not there at an end of their bounds', 'narrower bounds')
+  // NaN loses every comparison, so a NaN corner would pass unseen.
+  return new Error(`a calculation gave no number for ${path.join('.')}`)
+}
+
+/** The next free place; negative where a number is missing. */
+function fill(numbers: Float64Array, at: number, shape: Shape | null, node: unknown): number {
+  if (shape === null) {
+    if (typeof node !== 'number' || Number.isNaN(node)) return -1
+    numbers[at] = node
+    return at + 1
+  }
+  if (typeof node !== 'object' || node === null) return shape.keys.length === 0 ? at : -1
+  let next = at
+  for (let i = 0; i < shape.keys.length && next >= 0; i++)
+    next = fill(numbers, next, shape.below[i]!, (node as Record<string, unknown>)[shape.keys[i]!])
+  return next
+}
+
+function faultOf(shape: Shape | null, node: unknown): readonly string[] {
+  const held = (node ?? {}) as Record<string, unknown>
+  for (const [i, key] of (shape?.keys ?? []).entries()) {
+    const below = shape!.below[i]!
+    if (fill(new Float64Array(countOf(below)), 0, below, held[key]) < 0) return [key, ...faultOf(below, held[key])]
+  }
+  return []
+}
+
+/** The same result with something else in place of each number, taken in the order of `numbersOf`. */
 export function withLeaves(results: unknown, next: (number: number) => unknown): unknown {
   if (typeof results === 'number') return next(results)
   if (typeof results !== 'object' || results === null) return results

@@ -10,6 +10,16 @@ export function placeOf(job: JobText, path: Path): Where {
   return { file: job.file, line, column: col, path: path.join('.') }
 }
 
+/** Whether something stands in the file at this very path. */
+export function stands(job: JobText, path: Path): boolean {
+  let node = job.document.contents as Node | null
+  return path.every(key => {
+    const next = child(resolved(node, job), key)
+    node = next ?? null
+    return next !== undefined
+  })
+}
+
 function deepest(job: JobText, path: Path): Node | null {
   let node = job.document.contents as Node | null
   for (const key of path) {
@@ -21,7 +31,7 @@ function deepest(job: JobText, path: Path): Node | null {
 }
 
 function resolved(node: Node | null, job: JobText): Node | null {
-  return isAlias(node) ? (node.resolve(job.document) ?? null) : node
+  return isAlias(node) ? (job.targets.get(node) ?? null) : node
 }
 
 function child(node: Node | null, key: string | number): Node | undefined {

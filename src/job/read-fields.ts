@@ -13,6 +13,7 @@ import { type JobText, spot } from './yaml-text.ts'
 export class FieldReader {
   readonly errors: Diagnostic[] = []
   private visited = 0
+  private readonly merging = new Set<Node>()
   private readonly job: JobText
 
   constructor(job: JobText) {
@@ -20,8 +21,8 @@ export class FieldReader {
   }
 
   read(field: Field, node: Node | null, path: Path): unknown {
-    if (this.visited++ > MOST_NODES) return this.tooMuch(node, path)
-    const target = isAlias(node) ? node.resolve(this.job.document) : node
+    if (this.spent(node, path)) return null
+    const target = isAlias(node) ? this.job.targets.get(node) : node
     if (target === undefined)
       return this.refuse(
         bad(`the alias ${quoted((node as Alias).source)} without its anchor`, 'an anchor (&name) above the alias').fault,
@@ -96,8 +97,9 @@ export class FieldReader {
 
   /** The pairs of a map with merge keys opened out: what stands in the map itself comes last and wins. */
   private pairsOf(map: YAMLMap, path: Path): readonly NamedPair[] {
-    if (this.visited++ > MOST_NODES) return []
+    if (this.spent(map, path)) return []
     const pairs = map.items.map(pair => pair as Pair<Node, Node | null>)
+    this.twice(pairs, path)
     return [
       ...pairs.filter(isMerge).flatMap(({ value }) => this.merged(value, path)),
       ...pairs.filter(pair => !isMerge(pair)).flatMap(pair => this.namedPair(pair, path))
@@ -111,11 +113,24 @@ export class FieldReader {
   }
 
   private merged(value: Node | null, path: Path): readonly NamedPair[] {
-    const target = isAlias(value) ? value.resolve(this.job.document) : value
-    if (isMap(target)) return this.pairsOf(target, path)
-    if (isSeq(target)) return target.items.flatMap(item => this.merged(item as Node, path))
+    if (this.spent(value, path)) return []
+    const target = isAlias(value) ? this.job.targets.get(value) : value
+    if (isMap(target)) return this.once(target, path, () => this.pairsOf(target, path))
+    if (isSeq(target)) return this.once(target, path, () => target.items.flatMap(item => this.merged(item as Node, path)))
     this.refuse(bad(kindOf(value), 'an alias of a block of fields after <<').fault, value, path)
     return []
+  }
+
+  /** A block that is merged into itself has no end. */
+  private once(block: Node, path: Path, pairs: () => readonly NamedPair[]): readonly NamedPair[] {
+    if (this.merging.has(block)) {
+      this.refuse(bad('a block merged into itself', 'an alias of another block after <<').fault, block, path)
+      return []
+    }
+    this.merging.add(block)
+    const found = pairs()
+    this.merging.delete(block)
+    return found
   }
 
   private unknown(name: string, key: Node, fields: Fields, path: Path): void {
@@ -130,10 +145,24 @@ export class FieldReader {
     return null
   }
 
-  private tooMuch(node: Node | null, path: Path): null {
-    if (this.visited === MOST_NODES + 2)
-      this.refuse(bad('aliases that unfold without end', `at most ${MOST_NODES} fields after unfolding`).fault, node, path)
-    return null
+  private twice(pairs: readonly Pair<Node, Node | null>[], path: Path): void {
+    const seen = new Set<unknown>()
+    for (const { key } of pairs) {
+      const name = isScalar(key) ? key.value : key
+      if (seen.has(name)) this.refuse(bad(`the field ${quoted(String(name))} twice in one block`, 'each field once').fault, key, path)
+      seen.add(name)
+    }
+  }
+
+  /** Whether more was read than any job holds; told once. */
+  private spent(node: Node | null, path: Path): boolean {
+    if (++this.visited === MOST_NODES + 1)
+      this.refuse(
+        bad('more fields than a job has, or aliases that unfold without end', `at most ${MOST_NODES} fields after unfolding`).fault,
+        node,
+        path
+      )
+    return this.visited > MOST_NODES
   }
 }
 

@@ -18,10 +18,6 @@ export function textOf(said: Said): string {
   return stringify(said, { aliasDuplicateObjects: false, lineWidth: 0 })
 }
 
-export function isSaid(said: Said, path: Path): boolean {
-  return path.reduce<unknown>((node, key) => (node as Said | undefined)?.[key], said) !== undefined
-}
-
 function merged(node: unknown): unknown {
   if (Array.isArray(node)) return node.map(merged)
   if (typeof node !== 'object' || node === null) return node

@@ -1,5 +1,6 @@
-import { type Document, LineCounter, parseDocument, type YAMLError } from 'yaml'
+import { type Alias, type Document, LineCounter, type Node, parseDocument, type YAMLError } from 'yaml'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
+import { aliasesOf } from './aliases.ts'
 
 /** A job file as text, with what is needed to say where something stands. */
 export interface JobText {
@@ -7,14 +8,11 @@ export interface JobText {
   readonly text: string
   readonly document: Document
   readonly lines: LineCounter
+  readonly targets: ReadonlyMap<Alias, Node>
 }
-
-/** Larger than any job by hand: a larger file is some other file. */
-export const GREATEST_BYTES = 1_000_000
 
 const WORDS: { readonly [code: string]: readonly [found: string, accepted: string] } = {
   TAB_AS_INDENT: ['a tab at the start of a line', 'spaces'],
-  DUPLICATE_KEY: ['a field that stands twice in one block', 'each field once'],
   MULTIPLE_DOCS: ['a second document after ---', 'one job in one file'],
   BAD_ALIAS: ['an alias without its anchor', 'an anchor (&name) above the alias (*name)'],
   UNEXPECTED_TOKEN: ['something out of place', 'field: value, one a line or {in braces, with commas}'],
@@ -32,9 +30,11 @@ export function readYaml(file: string, text: string): { readonly job: JobText; r
     merge: false,
     version: '1.2',
     schema: 'core',
-    prettyErrors: false
+    prettyErrors: false,
+    // Its own look for them compares each field with every other; the reader of fields looks too.
+    uniqueKeys: false
   })
-  const job = { file, text, document, lines }
+  const job = { file, text, document, lines, targets: aliasesOf(document, text) }
   return { job, errors: [...document.errors, ...document.warnings].map(error => formFault(error, job)) }
 }
 
@@ -46,11 +46,16 @@ function formFault({ code, message, pos }: YAMLError, job: JobText): Diagnostic 
 /** The place of an offset in the file, with its line for the excerpt. */
 export function spot({ file, text, lines }: JobText, offset: number, length: number, path: string): Pick<Diagnostic, 'where' | 'excerpt'> {
   const { line, col } = lines.linePos(Math.min(offset, text.length))
-  const whole = text.split('\n', line)[line - 1] ?? ''
-  return { where: { file, line, column: col, path }, excerpt: excerptOf(whole.replace(/\r$/, ''), col, length) }
+  const [from, to] = [lines.lineStarts[line - 1] ?? 0, lines.lineStarts[line] ?? text.length]
+  return {
+    where: { file, line, column: col, path },
+    excerpt: excerptOf(text.slice(from, Math.min(to, from + LOOKED_AT)).replace(/\r?\n$/, ''), col, length)
+  }
 }
 
 const WIDEST = 70
+/** No fault is shown further to the right than this. */
+const LOOKED_AT = 4000
 
 /** A long line is cut, so that the fault stays in sight. Tabs and control characters would shift or hide it. */
 function excerptOf(line: string, column: number, length: number): NonNullable<Diagnostic['excerpt']> {

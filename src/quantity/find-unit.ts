@@ -13,7 +13,7 @@ export interface Unit {
 }
 
 interface Index {
-  readonly symbols: ReadonlyMap<string, Unit>
+  readonly symbols: Map<string, Unit>
   readonly words: ReadonlyMap<string, Unit>
 }
 
@@ -25,8 +25,13 @@ export function findUnit(kind: Kind, text: string): Unit | undefined {
   const direct = symbols.get(text)
   if (direct !== undefined) return direct
   const key = unitKey(text)
-  return symbols.get(key) ?? words.get(key.toLowerCase())
+  const found = symbols.get(key) ?? words.get(key.toLowerCase())
+  // A spelling is met again and again; the cap keeps odd ones from piling up.
+  if (found !== undefined && symbols.size < MOST_SPELLINGS) symbols.set(text, found)
+  return found
 }
+
+const MOST_SPELLINGS = 500
 
 /** What a unit measures, as a person calls it, whatever the kind. */
 export function measureOf(text: string): string | undefined {

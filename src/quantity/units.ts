@@ -49,8 +49,14 @@ export type UnitName = `${string}${Suffix | Pure}` | Uncapitalize<Pure>
 
 const ENDINGS = Object.keys(SUFFIXES) as Suffix[]
 
+const known = new Map<string, Suffix | undefined>()
+
+/** Asked of the same few names again and again. */
 export function suffixOf(name: string): Suffix | undefined {
-  return ENDINGS.find(ending => name.endsWith(ending))
+  if (known.has(name)) return known.get(name)
+  const suffix = ENDINGS.find(ending => name.endsWith(ending))
+  known.set(name, suffix)
+  return suffix
 }
 
 /** The unit that a name says, as JSON spells it; empty for a pure number. */

@@ -46,10 +46,16 @@ export interface Result {
   readonly low: number | null
   readonly high: number | null
   readonly rss: readonly [low: number, high: number] | null
+  /** Where most random draws fell, where they were asked for. */
+  readonly samples?: readonly [low: number, high: number]
   readonly source: string
   readonly shown: Shown
   /** A length that a table gives in inches as well. */
   readonly inch?: boolean
+  /** It is named for its unit, and is not told in another. */
+  readonly ownUnit?: boolean
+  /** The same in the unit that stands second, as a table shows it after the first. */
+  readonly beside?: string
   /** Not shown in a table: asked away with an option. JSON has it all the same. */
   readonly hidden?: boolean
 }

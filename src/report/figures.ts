@@ -2,10 +2,11 @@ import { inchOf, showNumber, showSpread } from '../quantity/show.ts'
 import type { Column, Result, Table } from './answer.ts'
 
 /** The value of a result with its unit; a dash where there is no answer. */
-export function valueText({ value, unit, shown, inch }: Pick<Result, 'value' | 'unit' | 'shown' | 'inch'>): string {
+export function valueText({ value, unit, shown, inch, beside }: Pick<Result, 'value' | 'unit' | 'shown' | 'inch' | 'beside'>): string {
   if (value === null) return '—'
   if (typeof value === 'string') return value
-  return `${withUnit(showNumber(value, shown), unit)}${inch === true ? ` (${inchOf(value)} in)` : ''}`
+  const second = beside ?? (inch === true ? `${inchOf(value)} in` : undefined)
+  return `${withUnit(showNumber(value, shown), unit)}${second === undefined ? '' : ` (${second})`}`
 }
 
 /** Both ends with the unit once; empty where nothing spreads. An open end has no answer. */

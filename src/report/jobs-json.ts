@@ -1,5 +1,11 @@
 import type { JobAnswer, JobsAnswer } from './jobs-answer.ts'
+import { atEnd, type JobsPage, type JobsPrinter } from './jobs-printer.ts'
 import { documentOf, errorJson, findingJson, resultJson } from './json.ts'
+
+/** One document for all files. */
+export function printer({ command }: JobsPage): JobsPrinter {
+  return atEnd(jobs => `${JSON.stringify(jobsDocument({ command, jobs }), null, 2)}\n`)
+}
 
 /** One document whatever the number of files: the findings of all, and each file with its results. */
 export function jobsDocument({ command, jobs }: JobsAnswer): object {

@@ -2,18 +2,28 @@ import { Chalk, type ChalkInstance } from 'chalk'
 import { wrapAnsi } from 'fast-wrap-ansi'
 import type { Verdict } from '../rules/finding.ts'
 import { verdictBlock, verdictLines, verdictWord } from './findings-text.ts'
-import type { JobAnswer, JobsAnswer } from './jobs-answer.ts'
-import type { Page } from './page.ts'
+import type { JobAnswer } from './jobs-answer.ts'
+import type { JobsPage, JobsPrinter } from './jobs-printer.ts'
 
-/** Jobs for the eye: what is less than a pass in full, what passed in one line, the sum of it last. */
-export function jobsPage({ jobs }: JobsAnswer, { columns, colour }: Page): string {
+/** Jobs for the eye, each as it is judged: what is less than a pass in full, what passed in one line, the sum of it last. */
+export function printer({ columns, colour, quiet = false }: JobsPage): JobsPrinter {
   const ink = new Chalk({ level: colour ? 1 : 0 })
-  return `${[...jobs.map(job => jobText(job, columns, ink)), summary(jobs, ink)].join('\n\n')}\n`
+  const verdicts: (Verdict | null)[] = []
+  return {
+    job: job => {
+      verdicts.push(job.verdict)
+      const text = quiet ? quietText(job, columns, ink) : jobText(job, columns, ink)
+      return text === '' ? '' : `${text}\n\n`
+    },
+    end: () => `${ink.bold(summary(verdicts))}\n`
+  }
 }
 
 function jobText(job: JobAnswer, width: number, ink: ChalkInstance): string {
   if (job.verdict === null)
     return `${ink.bold(job.file)}\n${ink.red('NOT READ')}    ${count(job.errors.length, 'fault')}, told on the error stream`
+  if (job.findings.length === 0)
+    return `${ink.bold(job.file)}  ${job.title}\n${verdictBlock('not-judged', ['nothing in it is asked about'], width, ink)}`
   const things = [...new Set(job.findings.map(({ thing }) => thing))]
   const head = wrapAnsi(`${ink.bold(job.file)}  ${job.title}`, width)
   return [
@@ -28,6 +38,12 @@ function jobText(job: JobAnswer, width: number, ink: ChalkInstance): string {
     ...assumedText(job.inputs, width),
     ...job.cautions.map(caution => wrapAnsi(`${ink.yellow('note')}  ${caution}`, width))
   ].join('\n')
+}
+
+/** Of a job that passed nothing; of the others what is less than a pass. */
+function quietText(job: JobAnswer, width: number, ink: ChalkInstance): string {
+  const findings = job.findings.filter(({ verdict }) => verdict !== 'pass')
+  return job.verdict === 'pass' ? '' : jobText({ ...job, findings, inputs: {}, cautions: [] }, width, ink)
 }
 
 /** What nobody gave and was taken all the same. */
@@ -57,21 +73,20 @@ function thingText(thing: string, findings: JobAnswer['findings'], { width, ink 
   return [ink.bold(thing), blocks, pass].filter(line => line !== '').join('\n')
 }
 
-const RANK: readonly Verdict[] = ['fail', 'not-judged', 'caution', 'pass']
+export const RANK: readonly Verdict[] = ['fail', 'not-judged', 'caution', 'pass']
 
 function placeText({ line, column, path }: JobAnswer['findings'][number]['where']): string {
   return `${line === null ? '' : `${line}:${column} `}${path}`
 }
 
-/** `6 jobs: 2 pass, 4 fail` */
-function summary(jobs: readonly JobAnswer[], ink: ChalkInstance): string {
-  const verdicts = jobs.map(({ verdict }) => verdict)
+/** `6 jobs: 2 PASS, 4 FAIL` */
+export function summary(verdicts: readonly (Verdict | null)[]): string {
   const parts = ([...RANK].reverse() as readonly Verdict[]).map(
     verdict => [verdictWord(verdict), verdicts.filter(one => one === verdict).length] as const
   )
   const unread = verdicts.filter(verdict => verdict === null).length
   const said = [...parts, ['NOT READ', unread] as const].filter(([, n]) => n > 0).map(([word, n]) => `${n} ${word}`)
-  return ink.bold(`${count(jobs.length, 'job')}: ${said.join(', ')}`)
+  return `${count(verdicts.length, 'job')}: ${said.join(', ')}`
 }
 
 function count(n: number, what: string): string {

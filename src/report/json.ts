@@ -22,8 +22,8 @@ export function documentOf(answer: Answer, locate: Locate = path => onCommandLin
   }
 }
 
-export function resultJson({ name, symbol, value, unit, low, high, rss, source }: Result): object {
-  return { name, symbol, value, unit, low, high, rss, source }
+export function resultJson({ name, symbol, value, unit, low, high, rss, samples, source }: Result): object {
+  return { name, symbol, value, unit, low, high, rss, ...(samples === undefined ? {} : { samples }), source }
 }
 
 export function findingJson({ rule, verdict, value, limit, margin, unit, says, change, source, at }: Finding, locate: Locate): object {

@@ -1,21 +1,28 @@
 import { Chalk, type ChalkInstance } from 'chalk'
 import { wrapAnsi } from 'fast-wrap-ansi'
+import type { Units } from '../quantity/unit-system.ts'
 import type { Answer, AnswerInput, Result, Table } from './answer.ts'
 import { columnsText } from './columns.ts'
 import { sectionText } from './drawing/section-text.ts'
 import { timeCurrentText } from './drawing/time-current-text.ts'
 import { cellText, spreadText, valueText } from './figures.ts'
 import { verdictLines } from './findings-text.ts'
+import { inchFirst } from './inch-first.ts'
 import { plotText } from './plot-text.ts'
+import { quietly } from './quiet.ts'
 import { workingText } from './working-text.ts'
 
 export interface Page {
   readonly columns: number
   readonly colour: boolean
+  readonly units?: Units
+  readonly quiet?: boolean
 }
 
 /** An answer for the eye. Colour never says what the words do not. */
-export function pageOf(answer: Answer, { columns, colour }: Page): string {
+export function pageOf(whole: Answer, { columns, colour, units = 'metric', quiet = false }: Page): string {
+  const wanted = quiet ? quietly(whole) : whole
+  const answer = units === 'inch' ? inchFirst(wanted) : wanted
   const ink = new Chalk({ level: colour ? 1 : 0 })
   const parts = [
     wrapAnsi(`${ink.bold(answer.command)}  ${answer.title}`, columns),

@@ -27,6 +27,11 @@ export interface Finding {
 
 const ORDER: readonly Verdict[] = ['pass', 'caution', 'not-judged', 'fail']
 
+/** How bad a verdict is: the greater the worse. */
+export function rankOf(verdict: Verdict): number {
+  return ORDER.indexOf(verdict)
+}
+
 /** The worst verdict of several: fail, not judged, caution, pass. */
 export function worstOf(verdicts: readonly Verdict[]): Verdict {
   return ORDER[Math.max(0, ...verdicts.map(verdict => ORDER.indexOf(verdict)))]!

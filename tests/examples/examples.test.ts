@@ -12,6 +12,7 @@ const judged = (folder: string, name: string) => judgeJob(`${folder}/${name}.yam
 /** What each bad job is there to fail: one rule, or a rule with the one that follows from it. */
 const REASON: { readonly [name: string]: readonly string[] } = {
   'centre-too-far-forward': ['mass/outside-limits'],
+  'feeds-backwards': ['circuit/feeds-backwards'],
   'floor-too-thin': ['hole/metal-below-thin'],
   'fuse-above-its-wire': ['protect/over-wire'],
   'fuse-opens-at-switch-on': ['protect/inrush'],

@@ -9,8 +9,10 @@ import { inExampleFolder, outputOf, wordsOf } from '../docs/example-output.ts'
 const runs = import.meta.glob<{ readonly run: unknown }>('../../src/commands/*.run.ts')
 const NO_FIGURE = /\b(NaN|Infinity|undefined)\b|\[object /
 
+/** One document a line. */
+const IN_LINES = /^each\b|--format ndjson/
 /** A file to be edited and a document for a program: neither is wrapped. */
-const WIDE_BY_NATURE = /^(new|schema|completion)\b|--json/
+const WIDE_BY_NATURE = /^(new|schema|completion|each)\b|--json|--format/
 
 inExampleFolder()
 
@@ -71,7 +73,8 @@ describe.each(COMMANDS)('$name', ({ name, summary, rows, examples }) => {
 
     it('prints one JSON document with --json', async () => {
       const { out } = await outputOf([...wordsOf(example), '--json'])
-      if (out !== '') expect(JSON.parse(out)).toBeTypeOf('object')
+      const documents = IN_LINES.test(example) ? out.trim().split('\n') : [out]
+      for (const document of documents) if (document !== '') expect(JSON.parse(document)).toBeTypeOf('object')
     })
 
     it.each([80, 100])('fits a page of %d columns', async columns => {

@@ -21,8 +21,9 @@ function loadedWith(...names: readonly string[]): readonly string[] {
   })
 }
 
-const JOB_COMMANDS = ['new', 'check', 'plan', 'sheet', 'prove', 'explain', 'schema', 'measure', 'sources', 'completion']
-const QUICK = COMMANDS.map(({ name }) => name).filter(name => !JOB_COMMANDS.includes(name))
+/** Those whose work can be asked for by itself. */
+const works = await Promise.all(COMMANDS.map(async ({ name, load }) => ({ name, work: (await load()).run })))
+const QUICK = works.filter(({ work }) => 'quick' in work).map(({ name }) => name)
 
 const jobs = /node_modules\/yaml\/|^src\/job\//
 const drawing = /node_modules\/(cli-table3|chalk|wrap-ansi)\//

@@ -23,8 +23,13 @@ export function completedWords({ name, summary, rows }: Description): CompletedW
   const entries = Object.entries(rows)
   const argument = entries.find(([, row]) => row.argument === true)?.[1]
   const own = entries.flatMap(([option, row]) => (row.argument === true ? [] : optionsOf(option, row)))
-  const common = [...FOR_EVERY, HELP].map(one => ({ ...one, takes: null }))
-  return { name, says: summary, options: [...own, ...common], argument: argument === undefined ? null : takesOf(argument) }
+  const every = Object.entries(FOR_EVERY).flatMap(([option, row]) => optionsOf(option, row))
+  return {
+    name,
+    says: summary,
+    options: [...own, ...every, { ...HELP, takes: null }],
+    argument: argument === undefined ? null : takesOf(argument)
+  }
 }
 
 function optionsOf(name: string, row: Row): readonly Offered[] {

@@ -1,5 +1,6 @@
 import { PRACTICE_NAMES } from '../../rules/practice/practice.ts'
-import { choice, map, named, quantity, text } from '../field.ts'
+import { readBenchName } from '../bench-name.ts'
+import { choice, map, named, quantity, text, word } from '../field.ts'
 import { ASK_FIRST } from './ask-first.ts'
 import { CIRCUIT } from './circuit.ts'
 import { HOLE } from './hole.ts'
@@ -42,6 +43,9 @@ export const JOB = map('one whole fitting', {
       { greatest: quantity('voltage', 'greatest', { required: true, example: '0.1 V' }), reason },
       { optional: true }
     )
+  }),
+  bench: word(readBenchName, 'file of tools and meters, beside this one; what stands here goes before it', {
+    example: 'workshop.bench.yaml'
   }),
   parts: named('parts to be fitted', PART),
   tools: TOOLS,

@@ -8,7 +8,7 @@ export interface Opening {
 
 export interface FedBackwards {
   readonly id: string
-  readonly how: 'reversed' | 'through another load'
+  readonly how: 'reversed' | 'though switched off' | 'through another load'
   readonly dropV: number
 }
 

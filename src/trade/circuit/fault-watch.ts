@@ -12,6 +12,8 @@ type At = (element: PlainElement) => Through
 
 /** Less than this share of the current that a load had is nothing. */
 const NOTHING = 0.01
+/** A load with less than this share of the greatest voltage over any is off: what is left is the shift of its ground. */
+const OFF = 0.05
 /** Above what a wire carries by more than rounding. */
 const ABOVE = 1 + 1e-9
 const MOST_OPENINGS = 8
@@ -27,6 +29,7 @@ export class FaultWatch {
   private readonly loads: ReadonlySet<string>
   private readonly direct: ReadonlySet<string>
   private readonly before: At
+  private readonly offV: number
 
   constructor(given: FaultGiven, factored: FactoredNetwork) {
     this.given = given
@@ -36,6 +39,7 @@ export class FaultWatch {
     this.loads = new Set(given.loads)
     this.direct = directNodes(factored.network, this.loads)
     this.before = this.currents.after([])
+    this.offV = OFF * Math.max(0, ...given.loads.map(id => Math.abs(this.before(this.element(id)).dropV)))
   }
 
   voltsAt(node: string): number {
@@ -87,14 +91,17 @@ export class FaultWatch {
     })
   }
 
-  /** Loads whose current turned round, and loads that had it straight from the source and now have it through another load. */
+  /** Loads whose current turned round, that were off and are not, and that had it straight from the source and now have it through another load. */
   private backwards(change: Change, at: At): readonly FedBackwards[] {
     const direct = directNodes(this.factored.network, this.loads, change)
     const straight = (nodes: ReadonlySet<string>, { from, to }: PlainElement) => nodes.has(from) && nodes.has(to)
     return this.given.loads.flatMap((id): readonly FedBackwards[] => {
       const element = this.element(id)
       const { currentA, dropV } = at(element)
-      const share = currentA / this.before(element).currentA
+      const before = this.before(element)
+      if (Math.abs(before.dropV) <= this.offV)
+        return Math.abs(dropV) <= this.offV ? [] : [{ id, how: dropV < 0 ? 'reversed' : 'though switched off', dropV }]
+      const share = currentA / before.currentA
       if (!(Math.abs(share) > NOTHING)) return []
       if (share < 0) return [{ id, how: 'reversed', dropV }]
       return straight(this.direct, element) && !straight(direct, element) ? [{ id, how: 'through another load', dropV }] : []

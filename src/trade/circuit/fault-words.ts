@@ -33,10 +33,9 @@ function overloadText({ id, currentA, ampacityA, clearedS }: Overload): string {
   return Number.isFinite(clearedS) ? `${head}, cleared within ${showTime(clearedS)}` : `${head}, and nothing clears it`
 }
 
-function backwardsText({ id, how, dropV }: FedBackwards): string {
-  return how === 'reversed'
-    ? `${id} is fed backwards with ${threeDigits(Math.abs(dropV))} V`
-    : `${id} is fed through another load with ${threeDigits(Math.abs(dropV))} V`
+/** What is fed as it should not be, with what stands over it. */
+export function backwardsText({ id, how, dropV }: FedBackwards): string {
+  return `${id} is fed ${how === 'reversed' ? 'backwards' : how} with ${threeDigits(Math.abs(dropV))} V`
 }
 
 function bandText({ currentA, shortestS, longestS }: Opening): string {

@@ -38,9 +38,28 @@ export function hole(planned: Plain<Hole>) {
   const fullDiameterDepthMm = depth.fullDiameterDepthMm({ tipDepthMm, stopErrorMm, pointLengthMm })
   const metalLeftMm = metalBelowMm === null ? null : depth.metalLeftMm({ oldTipMm, metalBelowMm, tipDepthMm, stopErrorMm })
   const wallLeftMm = wallMm === null ? null : depth.wallLeftMm({ wallMm, majorMm, foundDiameterMm })
-  const gaps = { oldTipMm, rimRadiusMm, pointGapMm, rimGapMm, leastGapMm, first: firstAt(rimGainMm) }
-  const depths = { tipDepthMm, openingMm, pointLengthMm, fullDiameterDepthMm, metalBelowMm, metalLeftMm, wallLeftMm }
-  return { ...gaps, ...depths, ...tapped(planned, { pointLengthMm, fullDiameterDepthMm }) }
+  const { runOutMm, usableThreadMm, centreRoomMm, taps, best } = tapped(planned, { pointLengthMm, fullDiameterDepthMm })
+  // Written out field by field: spreading parts into one took half the time of the whole calculation.
+  return {
+    oldTipMm,
+    rimRadiusMm,
+    pointGapMm,
+    rimGapMm,
+    leastGapMm,
+    first: firstAt(rimGainMm),
+    tipDepthMm,
+    openingMm,
+    pointLengthMm,
+    fullDiameterDepthMm,
+    metalBelowMm,
+    metalLeftMm,
+    wallLeftMm,
+    runOutMm,
+    usableThreadMm,
+    centreRoomMm,
+    taps,
+    best
+  }
 }
 
 /** Which part of the drill would meet the old bottom first. */

@@ -47,7 +47,8 @@ export function seat(seated: Plain<Seat>) {
   const shoulderTurns = gap.shoulderTurns({ threadLengthMm, stackMm, pitchMm })
   const feelGapMm = feltMm(runOut.withoutStackMm, floor?.withoutStackMm ?? null)
   const clock = clocking === null ? null : clocked(clocking, pitchMm)
-  return { stackMm, runOut, floor, shoulderTurns, leastStackMm, feelGapMm, clock, ...engagement(seated, stackMm) }
+  const { engagedMm, greatestStackMm, engagedMarginMm } = engagement(seated, stackMm)
+  return { stackMm, runOut, floor, shoulderTurns, leastStackMm, feelGapMm, clock, engagedMm, greatestStackMm, engagedMarginMm }
 }
 
 /** How much thread holds, and how thick a stack leaves what is wanted. */

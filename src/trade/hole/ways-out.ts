@@ -36,9 +36,8 @@ function largerWay({ thread, foundDiameterMm, wallMm }: TooWide): readonly strin
   const known: readonly Thread[] = thread.system === 'metric' ? metricThreads() : unifiedThreads()
   const fits = known
     .filter(({ majorMm }) => majorMm >= thread.majorMm && (wallMm === null || wallMm > (majorMm - foundDiameterMm) / 2))
-    .map(larger => ({ name: larger.name, drillMm: publishedTapDrill(larger).diameterMm }))
-    .find(({ drillMm }) => drillMm > foundDiameterMm)
-  return fits === undefined
-    ? []
-    : [`the next thread that the hole has room for, ${fits.name}, drilled ${fits.drillMm.toFixed(2)} mm, with a part of that thread`]
+    .find(larger => publishedTapDrill(larger).diameterMm > foundDiameterMm)
+  if (fits === undefined) return []
+  const drill = `drilled ${publishedTapDrill(fits).diameterMm.toFixed(2)} mm`
+  return [`the next thread that the hole has room for, ${fits.name}, ${drill}, with a part of that thread`]
 }

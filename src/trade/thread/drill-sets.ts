@@ -34,8 +34,11 @@ const METRIC: readonly (readonly [from: number, to: number, by: number, source: 
 
 /** The drills of one set, smallest first. */
 export function drillsOf(set: DrillSet): readonly Drill[] {
-  return SETS[set]().toSorted((a, b) => a.diameterMm - b.diameterMm)
+  made[set] ??= SETS[set]().toSorted((a, b) => a.diameterMm - b.diameterMm)
+  return made[set]
 }
+
+const made: { [Set in DrillSet]?: readonly Drill[] } = {}
 
 const SETS: { readonly [Set in DrillSet]: () => readonly Drill[] } = {
   metric: () => METRIC.flatMap(metricRun),

@@ -19,6 +19,14 @@ export function publishedTapDrill(thread: Thread): PublishedTapDrill {
 }
 
 function drillOf({ system }: Thread, diameterMm: number): Drill | null {
+  const name = `${system} ${diameterMm}`
+  const known = found.get(name)
+  if (known !== undefined) return known
   const sets = system === 'metric' ? DRILL_SETS : DRILL_SETS.toReversed()
-  return sets.flatMap(drillsOf).find(drill => sameSize(drill.diameterMm, diameterMm)) ?? null
+  const drill = sets.flatMap(drillsOf).find(one => sameSize(one.diameterMm, diameterMm)) ?? null
+  found.set(name, drill)
+  return drill
 }
+
+/** Asked of the same few sizes again and again. */
+const found = new Map<string, Drill | null>()

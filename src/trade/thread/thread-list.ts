@@ -8,5 +8,8 @@ export interface ListedThread extends MetricThread {
 
 /** Every size and pitch of the ISO series known here, smallest first, coarse before fine. */
 export function metricThreads(): readonly ListedThread[] {
-  return seriesSizes().flatMap(size => pitchesMm(size).map(pitch => ({ ...seriesThread(size, pitch), choice: size.choice })))
+  made ??= seriesSizes().flatMap(size => pitchesMm(size).map(pitch => ({ ...seriesThread(size, pitch), choice: size.choice })))
+  return made
 }
+
+let made: ReturnType<typeof metricThreads> | undefined

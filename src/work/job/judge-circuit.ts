@@ -10,6 +10,7 @@ import { dropLimit } from '../../rules/practice/practice.ts'
 import { tooFar } from '../../rules/protect/too-far.ts'
 import { asked } from '../../rules/rule.ts'
 import type { LoadSubject } from '../../rules/subjects.ts'
+import { switchedOff } from '../../trade/circuit/guarding.ts'
 import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { GROUND_RESULTS } from '../results/circuit-results.ts'
 import { LOAD_RESULTS } from '../results/drop-results.ts'
@@ -40,7 +41,8 @@ export function circuitJudged(job: Job, circuit: JobCircuit, heated: Heated | nu
   return { job, circuit, ...fitted, bounds: heated?.fed ?? boundsOf(fitted.fit, circuitFit) }
 }
 
-function loadThing({ job, circuit }: CircuitJudged, load: JobLoad, bounds: CircuitJudged['bounds']['loads'][number]): Placed {
+function loadThing(judged: CircuitJudged, load: JobLoad, bounds: CircuitJudged['bounds']['loads'][number]): Placed {
+  const { job, circuit } = judged
   const { ratedSharePercent } = bounds
   const drop = { ...bounds, limit: limitOf(job, circuit.source.bus.value, load) }
   const heater =
@@ -48,10 +50,16 @@ function loadThing({ job, circuit }: CircuitJudged, load: JobLoad, bounds: Circu
       ? null
       : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater) }
   const findings: readonly Finding[] = [
-    ...LOAD_RULES.map(rule => asked(rule, drop)),
+    ...(isOff(judged, load) ? [] : LOAD_RULES.map(rule => asked(rule, drop))),
     ...(heater === null ? [] : HEATER_RULES.map(rule => asked(rule, heater)))
   ]
   return { place: `circuit.${loadName(load)}`, path: load.path, results: resultsBy(LOAD_RESULTS, bounds), findings }
+}
+
+/** Drawn switched off it has no drop to be judged; a heater is what the job is about, and is judged as it is drawn. */
+function isOff({ guards, fit }: CircuitJudged, load: JobLoad): boolean {
+  const open = fit.runs.filter(({ state }) => state === 'open').map(({ id }) => id)
+  return load.heater === null && switchedOff(guards.wiring, open).includes(loadName(load))
 }
 
 function leastPowerOf({ holes, parts }: Job, name: string): number | null {

@@ -1,10 +1,13 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
+import { withSamples } from '../../formula/samples.ts'
+import type { BenchText } from '../../job/bench.ts'
 import { inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { noAnswer, worstOf } from '../../rules/finding.ts'
+import type { PracticeName } from '../../rules/practice/practice.ts'
 import { heatThings } from './heat-things.ts'
 import { type Heated, heatedOf } from './heated-circuit-of.ts'
 import type { FedLoads } from './heaters-of.ts'
@@ -15,26 +18,56 @@ import { judgeSupply } from './judge-supply.ts'
 import { outsideFaults } from './outside-faults.ts'
 import { type Placed, placed } from './placed.ts'
 
+/** How a job is to be judged, where not as it says itself. */
+export interface Wanted {
+  readonly practice?: PracticeName | undefined
+  /** Which rules are asked, by their id. */
+  readonly rules?: (id: string) => boolean
+  /** How many random draws inside the bounds go with every thing. */
+  readonly samples?: number
+}
+
 /** Reads a job and asks every rule of it. */
-export function judgeJob(file: string, text: string): JobAnswer {
-  return judgeRead(readJob(file, text))
+export function judgeJob(file: string, text: string, wanted: Wanted = {}, bench: BenchText | null = null): JobAnswer {
+  return judgeRead(readJob(file, text, bench), wanted)
 }
 
 /** Asks every rule of a job that was read. */
-export function judgeRead(read: ReadJob): JobAnswer {
-  const { file } = read
-  const blank = { file, title: '', verdict: null, inputs: {}, results: [], findings: [], cautions: [] }
+export function judgeRead(asRead: ReadJob, { practice, rules = () => true, samples = 0 }: Wanted = {}): JobAnswer {
+  const read = practice === undefined || asRead.errors.length > 0 ? asRead : withPractice(asRead, practice)
+  const blank = { file: read.file, title: '', verdict: null, inputs: {}, results: [], findings: [], cautions: [] }
   const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
   if (errors.length > 0) return { ...blank, errors }
   try {
-    return { file, title: read.job.job.title, inputs: inputsOf(read.job), ...judged(read), errors: [] }
+    return {
+      ...blank,
+      title: read.job.job.title,
+      inputs: inputsOf(read.job),
+      ...keptBy(
+        rules,
+        withSamples(samples, () => judged(read))
+      ),
+      errors: []
+    }
   } catch (error) {
     if (!(error instanceof OutsideRange)) throw error
     return { ...blank, errors: outsideFaults(error, read) }
   }
 }
 
-function judged({ job, locate }: ReadJob): Pick<JobAnswer, 'verdict' | 'results' | 'findings' | 'cautions'> {
+function withPractice(read: ReadJob, practice: PracticeName): ReadJob {
+  return { ...read, job: { ...read.job, job: { ...read.job.job, practice } } }
+}
+
+type Judgement = Pick<JobAnswer, 'verdict' | 'results' | 'findings' | 'cautions'>
+
+/** What is left when some rules are not asked. Where none has anything to say, nothing is judged. */
+function keptBy(rules: (id: string) => boolean, { results, findings, cautions }: Judgement): Judgement {
+  const kept = findings.filter(({ rule }) => rules(rule))
+  return { verdict: kept.length === 0 ? 'not-judged' : worstOf(kept.map(({ verdict }) => verdict)), results, findings: kept, cautions }
+}
+
+function judged({ job, locate }: ReadJob): Judgement {
   const holes = Object.entries(job.holes).map(([name, hole]) => placed(`holes.${name}`, hole.path, 'hole', () => judgeHole(job, hole)))
   const { electric, fed, heated } = electricThings(job)
   const things: readonly Placed[] = [...holes, ...electric, ...heatThings(job, fed, heated), ...massThings(job)]

@@ -1,7 +1,8 @@
 import { heatedHot } from '../../fitting/heated-circuit.ts'
-import { type HotFit, hotFit, steppedFit, warmFit, windowFit } from '../../fitting/warm-fit.ts'
+import { type HotFit, hotFit, steppedFit, type WarmFit, warmFit, windowFit } from '../../fitting/warm-fit.ts'
 import { type BoundsOf, boundsOf, exactly } from '../../formula/bounds.ts'
 import { plainOf } from '../../formula/given.ts'
+import { recalled } from '../../formula/memory.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { silently } from '../../formula/working.ts'
 import { resultOf } from '../../report/result.ts'
@@ -69,10 +70,16 @@ function worked(given: WarmGiven, heated: Heated | null): Worked & { readonly ca
     warmed,
     hot: isMissing(hot) ? hot : hotOrBeyond(() => hotOf(given, hot, heated)),
     window: isMissing(window) ? window : boundsOf(window, withIce(window.air, windowFit)),
-    steppedS: isMissing(cold) ? null : silently(() => withIce(cold.air, steppedFit)(plainOf(cold).plain)),
+    steppedS: isMissing(cold) ? null : steppedOf(cold),
     cautions:
       isMissing(cold) || isMissing(warmed) ? [] : [...warmedCautions(given.job, cold, warmed), ...(heated === null ? [] : [AS_SETTLED])]
   }
+}
+
+/** Once, at the nominal. */
+function steppedOf(cold: WarmFit): number | null {
+  const calculation = withIce(cold.air, steppedFit)
+  return recalled({ tree: cold, calculation, draws: 0 }, () => silently(() => calculation(plainOf(cold).plain)))
 }
 
 /** Circuit and casting as one there too, where they are so in the cold. */

@@ -1,5 +1,6 @@
 import type { HoleFit } from '../../fitting/hole-fit.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
+import type { BenchText } from '../../job/bench.ts'
 import { type Job, type ReadJob, readJob } from '../../job/read-job.ts'
 import type { Result } from '../../report/answer.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
@@ -30,8 +31,8 @@ export interface HoleInWork {
   readonly result: (id: string) => Result | undefined
 }
 
-export function judgedJob(file: string, text: string): JudgedJob {
-  const read = readJob(file, text)
+export function judgedJob(file: string, text: string, bench: BenchText | null = null): JudgedJob {
+  const read = readJob(file, text, bench)
   const answer = judgeRead(read)
   const byId = new Map(answer.results.map(result => [result.id, result]))
   const result = (id: string) => byId.get(id)

@@ -1,3 +1,4 @@
+import type { BenchText } from '../../job/bench.ts'
 import { readJob } from '../../job/read-job.ts'
 import type { Where } from '../../quantity/diagnostic.ts'
 import type { Answer, Table } from '../../report/answer.ts'
@@ -12,12 +13,12 @@ export interface MeasuredJob {
   readonly locate: (path: Finding['at']) => Where
 }
 
-export function measureJob(file: string, text: string): MeasuredJob {
-  const read = readJob(file, text)
+export function measureJob(file: string, text: string, bench: BenchText | null = null): MeasuredJob {
+  const read = readJob(file, text, bench)
   const { title, errors, findings } = judgeRead(read)
   const blank = { command: 'measure', title: '', inputs: {}, results: [], tables: {}, findings: [], cautions: [] }
   if (errors.length > 0) return { answer: { ...blank, errors }, fields: [], locate: read.locate }
-  const fields = rankedFields(read.job, text, findings)
+  const fields = rankedFields(read, findings)
   const some = fields.filter(doesSomething)
   const idle = fields.filter(one => !doesSomething(one)).map(({ path }) => path.join('.'))
   return {

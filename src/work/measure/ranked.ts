@@ -1,8 +1,9 @@
-import type { Job } from '../../job/read-job.ts'
-import { type Said, saidIn } from '../../job/rewritten.ts'
+import { remembering } from '../../formula/memory.ts'
+import type { ReadJob } from '../../job/read-job.ts'
+import { withoutBounds } from '../../job/without-bounds.ts'
 import type { PlacedFinding } from '../../report/jobs-answer.ts'
 import { type Candidate, candidatesOf } from './candidate.ts'
-import { saidWithField, unjudged, type Verdicts, verdictsOf } from './trial.ts'
+import { judgedTrial, type Trial, unjudged, type Verdicts, verdictsOf, withField } from './trial.ts'
 
 /** One field, and what a measurement of it would do to the verdicts of its job. */
 export interface Ranked extends Candidate {
@@ -17,17 +18,23 @@ export interface Ranked extends Candidate {
 }
 
 /** Unknown and assumed fields, those first that do most to the verdicts. */
-export function rankedFields(job: Job, text: string, findings: readonly PlacedFinding[]): readonly Ranked[] {
-  const candidates = candidatesOf(job)
-  const { said, filled } = filledUp(saidIn(text), candidates)
-  const now = verdictsOf(said)
+export function rankedFields(read: ReadJob, findings: readonly PlacedFinding[]): readonly Ranked[] {
+  return remembering(() => ranked(read, findings))
+}
+
+function ranked(read: ReadJob, findings: readonly PlacedFinding[]): readonly Ranked[] {
+  const candidates = candidatesOf(read.job)
+  const { put, filled } = filledUp({ read, job: withoutBounds(read.job) }, candidates)
+  const start: Trial = { read, job: read.job }
+  const trial = withExamples(start, thoseThatGo(start, put))
+  const now = verdictsOf(trial)
   if (now === undefined) return []
   return candidates
     .map(one => ({
       ...one,
       opens: filled.get(one) ?? [],
       settles: settledBy(one, findings),
-      ...turned(said, one, now)
+      ...turned(trial, one, now)
     }))
     .sort((a, b) => weightOf(b) - weightOf(a))
 }
@@ -38,33 +45,56 @@ function weightOf({ turns, opens, settles, moveRatio }: Ranked): number {
 }
 
 /** Several unknowns may stand in the way of one rule: a field is tried in a job that knows the others, each as its example has it. */
-function filledUp(start: Said, candidates: readonly Candidate[]) {
-  const unknown = candidates.filter(({ taken, field }) => taken === null && field.example !== undefined)
-  let put = verdictsOf(saidOf(start, unknown)) === undefined ? thoseThatGo(start, unknown) : unknown
+function filledUp(start: Trial, candidates: readonly Candidate[]) {
+  let put = thoseThatGo(
+    start,
+    candidates.filter(({ taken, field }) => taken === null && field.example !== undefined)
+  )
   const filled = new Map<Candidate, readonly string[]>()
-  let whole = verdictsOf(saidOf(start, put))
+  let whole = verdictsOf(withExamples(start, put))
   for (const one of put) {
     const without = put.filter(other => other !== one)
-    const verdicts = verdictsOf(saidOf(start, without))
+    const verdicts = verdictsOf(withExamples(start, without))
     const opens = openedBy(verdicts, whole)
     if (opens.length > 0) filled.set(one, opens)
     else [put, whole] = [without, verdicts]
   }
-  return { said: saidOf(start, put), filled }
+  return { put, filled }
 }
 
-/** An example that does not fit the rest of the job is left out. */
-function thoseThatGo(start: Said, unknown: readonly Candidate[]): readonly Candidate[] {
-  let put: readonly Candidate[] = []
-  for (const one of unknown) {
-    const more = put.concat(one)
-    if (verdictsOf(saidOf(start, more)) !== undefined) put = more
-  }
-  return put
+/** An example that does not fit the rest of the job is left out: those that the faults point at are put in one by one, last. */
+function thoseThatGo(start: Trial, put: readonly Candidate[]): readonly Candidate[] {
+  if (put.length === 0) return []
+  const judged = judgedTrial(withExamples(start, put))
+  if ('verdicts' in judged) return put
+  const blamed = judged.errors.flatMap(({ where }) => blamedAt(where.path, put))
+  const doubtful = blamed.length === 0 ? put : put.filter(one => blamed.includes(one))
+  const sure = thoseThatGo(
+    start,
+    put.filter(one => !doubtful.includes(one))
+  )
+  return doubtful.reduce((going, one) => (goes(start, going.concat(one)) ? going.concat(one) : going), sure)
 }
 
-function saidOf(start: Said, put: readonly Candidate[]): Said {
-  return put.reduce((said, one) => saidWithField(said, one, one.field.example!), start)
+function goes(start: Trial, put: readonly Candidate[]): boolean {
+  return verdictsOf(withExamples(start, put)) !== undefined
+}
+
+/** The field that a fault points at; else those of the block it points at, else those beside it. */
+function blamedAt(at: string, put: readonly Candidate[]): readonly Candidate[] {
+  const names = put.map(one => ({ one, name: one.path.join('.') }))
+  const beside = at.slice(0, at.lastIndexOf('.') + 1)
+  const ways = [
+    (name: string) => name === at,
+    (name: string) => name.startsWith(`${at}.`),
+    (name: string) => beside !== '' && name.startsWith(beside)
+  ]
+  const found = ways.map(way => names.filter(({ name }) => way(name))).find(some => some.length > 0)
+  return (found ?? []).map(({ one }) => one)
+}
+
+function withExamples(start: Trial, put: readonly Candidate[]): Trial {
+  return put.reduce((trial, one) => withField(trial, one, one.field.example!), start)
 }
 
 function openedBy(before: Verdicts | undefined, after: Verdicts | undefined): readonly string[] {
@@ -78,8 +108,8 @@ function settledBy({ path }: Candidate, findings: readonly PlacedFinding[]): rea
   return findings.filter(({ assumes = [] }) => assumes.some(at => at.join('.') === name)).map(({ thing, rule }) => `${thing} ${rule}`)
 }
 
-function turned(said: Said, one: Candidate, now: Verdicts): Pick<Ranked, 'turns' | 'moveRatio'> {
-  const ends = (one.field.usual ?? []).map(text => ({ text, verdicts: verdictsOf(saidWithField(said, one, text)) }))
+function turned(trial: Trial, one: Candidate, now: Verdicts): Pick<Ranked, 'turns' | 'moveRatio'> {
+  const ends = (one.field.usual ?? []).map(text => ({ text, verdicts: verdictsOf(withField(trial, one, text)) }))
   const tried = [...ends.flatMap(({ text, verdicts }) => (verdicts === undefined ? [] : [{ text, verdicts }]))]
   if (tried.length === 0) return { turns: [], moveRatio: 0 }
   const all = [{ text: '', verdicts: now }, ...tried]

@@ -2,6 +2,7 @@ import { plainOf } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { withWorking } from '../../formula/working.ts'
+import type { BenchText } from '../../job/bench.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
 import { pointsOf, unjoined } from '../../job/reading-links.ts'
@@ -28,6 +29,7 @@ import { allowancesTable, expectedTable, faultsTable, loopsTable, nextTable, rea
 export interface WantedProof {
   readonly file: string
   readonly text: string
+  readonly bench?: BenchText | null
   /** Readings as they were typed, `left+ TO left-=26.4 V`. */
   readonly typed: readonly string[]
   readonly working: boolean
@@ -41,7 +43,7 @@ export interface ProvedJob {
 
 /** Reads a job, and says what its circuit should show and what the readings taken say of it. */
 export function proveJob(wanted: WantedProof): ProvedJob {
-  const read = readJob(wanted.file, wanted.text)
+  const read = readJob(wanted.file, wanted.text, wanted.bench)
   const errors = read.errors.length > 0 ? read.errors : brokenLinks(read)
   const locate: Locate = path => (path[0] === '--reading' ? onCommandLine('--reading') : read.locate(path))
   const answer = errors.length > 0 ? { ...BLANK, errors } : proved(read, wanted)

@@ -109,6 +109,14 @@ describe('two loads on one strap', () => {
     expect(open.currentsA.lamp).toBeLessThan(0)
   })
 
+  it('lamps that are switched off come on when the strap opens: one backwards, one forwards', () => {
+    const off = elements.filter(({ id }) => id !== 'lamp feed')
+    const { backwards } = named(given(off, { loads }), 'strap open')
+    // By hand: 12 V over 2 + 6 + 12 ohm is 0.6 A, of which the lamp has 3.6 V and the park lamp 7.2 V.
+    const volts = Object.fromEntries(backwards.map(({ id, how, dropV }) => [`${id} ${how}`, Number(dropV.toFixed(1))]))
+    expect(volts).toEqual({ 'heater through another load': 1.2, 'lamp reversed': -3.6, 'park lamp though switched off': 7.2 })
+  })
+
   it('loads that are in series by design are not called fed through another', () => {
     const series = given([ohm('one', 'bus', 'middle', 2), ohm('two', 'middle', 'frame', 2), ohm('third', 'bus', 'frame', 5)], {
       loads: ['one', 'two', 'third']

@@ -1,6 +1,6 @@
 // example: what hangs on what, in a drawn circuit; invented
 import { describe, expect, it } from 'vitest'
-import { guardings, loadGuards, returnPoints, type Wiring, wayTo } from '../../../src/trade/circuit/guarding.ts'
+import { guardings, loadGuards, returnPoints, switchedOff, type Wiring, wayTo } from '../../../src/trade/circuit/guarding.ts'
 
 const run = (id: string, from: string, to: string, protects: 'yes' | 'no' = 'no') => ({ id, from, to, protects })
 
@@ -62,4 +62,24 @@ it('the way to a point is by the fewest runs', () => {
   expect(wayTo(WIRING, 'panel')).toEqual(['lead', 'main fuse'])
   expect(wayTo(WIRING, 'bus')).toEqual([])
   expect(wayTo(WIRING, 'nowhere')).toEqual([])
+})
+
+describe('switched off', () => {
+  it.each([
+    [['lamp fuse'], ['lamp']],
+    [['from heater'], ['heater']],
+    [['strap'], ['heater', 'lamp']],
+    [
+      ['to heater', 'to lamp'],
+      ['heater', 'lamp']
+    ],
+    [[], []]
+  ])('%j drawn open leaves %j without current', (open, off) => {
+    expect(switchedOff(WIRING, open)).toEqual(off)
+  })
+
+  it('a load fed through another is not off for that', () => {
+    const series: Wiring = { ...WIRING, loads: [...WIRING.loads, { name: 'after', from: 'between', to: 'l-' }] }
+    expect(switchedOff(series, [])).toEqual([])
+  })
 })

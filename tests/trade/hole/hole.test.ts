@@ -2,10 +2,10 @@
 import { describe, expect, it } from 'vitest'
 import { boundsOf } from '../../../src/formula/bounds.ts'
 import { Given, plainOf } from '../../../src/formula/given.ts'
-import { leavesOf } from '../../../src/formula/leaves.ts'
 import { withWorking } from '../../../src/formula/working.ts'
 import { firstAt, type Hole, hole } from '../../../src/trade/hole/hole.ts'
 import { type Opening, stopSetting } from '../../../src/trade/hole/stop.ts'
+import { leavesOf } from '../../formula/leaf-paths.ts'
 import { about, atCorners, elbow, numberAt } from './invented.ts'
 
 function planned(changed: Partial<Opening> = {}, more: Partial<Hole> = {}): Hole {

@@ -3,9 +3,9 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { boundsOf } from '../../../src/formula/bounds.ts'
 import { Given, plainOf } from '../../../src/formula/given.ts'
-import { leavesOf } from '../../../src/formula/leaves.ts'
 import { withWorking } from '../../../src/formula/working.ts'
 import { type Seat, seat } from '../../../src/trade/hole/seat.ts'
+import { leavesOf } from '../../formula/leaf-paths.ts'
 import { about, atCorners, numberAt, terminal } from './invented.ts'
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })

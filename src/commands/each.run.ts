@@ -1,0 +1,136 @@
+import { createReadStream } from 'node:fs'
+import { stat } from 'node:fs/promises'
+import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
+import type { Fault } from '../quantity/fault.ts'
+import { nearest } from '../quantity/near.ts'
+import { quoted } from '../quantity/quoted.ts'
+import { errorJson } from '../report/json.ts'
+import type { Description, Live, Run, Shell } from './describe.ts'
+import { each as description } from './each.ts'
+import { linesOf, type NumberedLine } from './lines.ts'
+import { COMMANDS } from './list.ts'
+import type { QuickRun } from './quick-sum.ts'
+import { PIPED, reasonOf } from './read-job-file.ts'
+import { readOptions } from './read-options.ts'
+import { refuse } from './refuse.ts'
+import { splitLine } from './split-line.ts'
+import { readWords } from './words.ts'
+
+export const run: Run = async (typed, shell) => {
+  const { words, errors } = readWords(description.rows, {}, typed)
+  if (errors.length > 0) return refuse(description.name, errors, shell)
+  const input = await inputOf(words.file, shell.live)
+  if ('found' in input) return refuse(description.name, [{ ...input, where: onCommandLine('<file>') }], shell)
+  return answered(words.file, input, shell)
+}
+
+/** What is written in one go: writing every line by itself would cost more than working it out. */
+const AT_ONCE = 1 << 16
+
+async function answered(file: string, input: Live['input'], { out, strict, live }: Shell): Promise<number> {
+  let [exit, waiting] = [0, '']
+  for await (const lines of linesOf(input)) {
+    for (const line of lines) {
+      const answer = answerTo(line, file, strict)
+      const { document, exit: own } = answer instanceof Promise ? await answer : answer
+      exit = Math.max(exit, own)
+      if (document !== undefined) waiting += `${JSON.stringify(document)}\n`
+      if (waiting.length < AT_ONCE) continue
+      out(waiting)
+      waiting = ''
+      await live.drained()
+      if (live.stop.aborted) return exit
+    }
+    // Somebody may wait for the answer before the next question.
+    if (waiting !== '') out(waiting)
+    waiting = ''
+    await live.drained()
+  }
+  return exit
+}
+
+interface Answered {
+  readonly document: object | undefined
+  readonly exit: number
+}
+
+/** The first use of a command waits for its work to be loaded; after that nothing waits. */
+function answerTo(line: NumberedLine, file: string, strict: boolean): Answered | Promise<Answered> {
+  if (/^\s*(#|$)/.test(line.text) && !line.tooLong) return { document: undefined, exit: 0 }
+  const words = line.tooLong ? undefined : splitLine(line.text.replace(/^\uFEFF/, ''))
+  if (words === undefined) return faulty({ found: 'a line without end', accepted: 'one quick command on a line' }, line, file)
+  if (!words.ok) return faulty(words.fault, line, file)
+  const [name, ...rest] = words.value[0] === 'fettle' ? words.value.slice(1) : words.value
+  const command = COMMANDS.find(one => one.name === name)
+  if (command === undefined) return faulty(unknownCommand(name ?? ''), line, file)
+  const work = works.get(command)
+  const answer = (quick: QuickRun['quick'] | undefined) => answerOf({ command, quick, words: rest, line, file, strict })
+  return work === undefined ? loaded(command).then(answer) : answer(work.quick)
+}
+
+interface Call {
+  readonly command: Description
+  readonly quick: QuickRun['quick'] | undefined
+  readonly words: readonly string[]
+  readonly line: NumberedLine
+  readonly file: string
+  readonly strict: boolean
+}
+
+function answerOf({ command, quick, words, line, file, strict }: Call): Answered {
+  if (quick === undefined) return faulty({ found: `${quoted(command.name)}, which is no quick command`, accepted: QUICK }, line, file)
+  const options = readOptions(command, words)
+  if (!options.ok) return faulty(options.fault, line, file, command.name)
+  const { typed, common } = options.value
+  const { document, exit } = quick(typed, { working: common['working'] === true, strict: strict || common['strict'] === true })
+  const { format, command: name, errors, ...rest } = document as Printed
+  const placed = errors === undefined ? {} : { errors: errors.map(error => ({ ...error, where: { ...error.where, ...at(line, file) } })) }
+  return { document: { format, command: name, line: line.number, exit, ...rest, ...placed }, exit }
+}
+
+interface Printed {
+  readonly format: string
+  readonly command: string
+  readonly errors?: readonly { readonly where: Diagnostic['where'] }[]
+}
+
+const QUICK = 'a command that works out one sum, as "torque 155 in-lb"'
+
+const works = new Map<Description, { readonly quick: QuickRun['quick'] | undefined }>()
+
+async function loaded(command: Description): Promise<QuickRun['quick'] | undefined> {
+  const { run: work } = await command.load()
+  const quick = 'quick' in work ? (work as QuickRun).quick : undefined
+  works.set(command, { quick })
+  return quick
+}
+
+function faulty(fault: Fault, line: NumberedLine, file: string, command = ''): Answered {
+  const error = { ...fault, where: { ...at(line, file), column: null, path: '' } }
+  return { document: { format: 'fettle/result@1', command, line: line.number, exit: 2, errors: [errorJson(error)] }, exit: 2 }
+}
+
+function at({ number }: NumberedLine, file: string): Pick<Diagnostic['where'], 'file' | 'line'> {
+  return { file, line: number }
+}
+
+function unknownCommand(name: string): Fault {
+  const near = nearest(
+    name,
+    COMMANDS.map(one => one.name)
+  )
+  const fault = { found: `the unknown command ${quoted(name)}`, accepted: QUICK }
+  return near === undefined ? fault : { ...fault, near }
+}
+
+/** A stream of the file, or why there is none. */
+async function inputOf(file: string, { input }: Pick<Live, 'input'>): Promise<Live['input'] | Fault> {
+  if (file === PIPED) return input
+  try {
+    const there = await stat(file)
+    if (!there.isDirectory()) return createReadStream(file)
+    return { found: `${quoted(file)}, a folder`, accepted: 'a file of lines' }
+  } catch (error) {
+    return { found: `${quoted(file)}, ${reasonOf(error)}`, accepted: 'a file of lines that can be read' }
+  }
+}

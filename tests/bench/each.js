@@ -1,0 +1,34 @@
+// 10,000 torques in one process against GNU units over the same list: whole process against whole process, medians. Never a test.
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, openSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+
+const RUNS = Number(process.argv[2] ?? 7)
+const LINES = 10_000
+const folder = mkdtempSync(join(tmpdir(), 'fettle-bench-'))
+const torques = Array.from({ length: LINES }, (_, i) => (50 + i * 0.037).toFixed(3))
+const lists = { fettle: join(folder, 'lines.txt'), units: join(folder, 'units.txt') }
+writeFileSync(lists.fettle, torques.map(torque => `torque ${torque} in-lb\n`).join(''))
+writeFileSync(lists.units, torques.map(torque => `${torque} inch lbf\nN m\n`).join(''))
+
+const PROGRAMS = {
+  'empty node process': [process.execPath, ['-e', ''], '/dev/null'],
+  'fettle each': [process.execPath, ['bin/fettle.js', 'each'], lists.fettle],
+  'GNU units, one unit': ['units', ['-q', '-t'], lists.units]
+}
+
+function millis([program, words, input]) {
+  const before = process.hrtime.bigint()
+  const { status, error } = spawnSync(program, words, { stdio: [openSync(input, 'r'), openSync(join(folder, 'out'), 'w'), 'inherit'] })
+  if (error !== undefined || status !== 0) throw error ?? new Error(`${program} ended with ${status}`)
+  return Number(process.hrtime.bigint() - before) / 1e6
+}
+const median = numbers => numbers.toSorted((a, b) => a - b)[Math.floor(numbers.length / 2)]
+
+const taken = Object.fromEntries(Object.keys(PROGRAMS).map(name => [name, []]))
+for (let run = 0; run < RUNS; run++) for (const [name, program] of Object.entries(PROGRAMS)) taken[name].push(millis(program))
+const floor = median(taken['GNU units, one unit'])
+console.log(`${LINES} torques; fettle gives six units, bounds and sources of each, GNU units one number`)
+for (const [name, times] of Object.entries(taken))
+  console.log(`${name.padEnd(22)} ${median(times).toFixed(0).padStart(6)} ms   ${(median(times) / floor).toFixed(2)} × GNU units`)

@@ -1,0 +1,58 @@
+// example: circuits that have no answer say so in words, and no figure of a last try gets out; invented jobs
+import { describe, expect, it } from 'vitest'
+import { judgeJob } from '../../../src/work/job/judge-job.ts'
+
+const JOB = `
+fettle: 1
+job: { title: circuit }
+circuit:
+  source: { bus: 12 V, resistance: 20 mohm, ground: frame }
+  altitude: 0 m
+  runs:
+    - { from: bus, to: fed, wire: { size: 1 mm2, length: 9 m, temperature: 20 °C } }
+    - { from: back, to: frame, wire: { size: 1 mm2, length: 9 m, temperature: 20 °C } }
+  loads:
+    - { load: inverter, power: 60 W, from: fed, to: back }
+`
+const SECOND = '  other-sources: [{ what: second, voltage: 24 V, resistance: 0 ohm, from: frame, to: bus }]\n'
+
+function judged(change: (text: string) => string = text => text) {
+  const job = judgeJob('job.yaml', change(JOB))
+  expect(job.errors).toEqual([])
+  return job
+}
+
+describe('a circuit without an answer', () => {
+  it.each([
+    ['no operating point', (text: string) => text.replace('60 W', '300 W'), /no operating point.*300 W.*most that can arrive.* 97 W/],
+    ['an open return', (text: string) => text.replace('to: frame', 'to: nowhere'), /no path to the 0 V node "frame" from "back"/],
+    ['a floating part', (text: string) => `${text}    - { load: lamp, power: 5 W, voltage: 12 V, from: a, to: b }\n`, /from "a" with "b"/],
+    [
+      'sources at odds',
+      (text: string) => text.replace('20 mohm', '0 ohm').replace('  altitude', `${SECOND}  altitude`),
+      /"second", "source" has no resistance.*12 V over/
+    ]
+  ])('%s', (_, change, says) => {
+    const job = judged(change)
+    expect(job.verdict).toBe('fail')
+    expect(job.findings).toEqual([
+      expect.objectContaining({ rule: 'circuit/no-answer', verdict: 'fail', says: expect.stringMatching(says) })
+    ])
+    expect(job.results.filter(({ id }) => id.startsWith('circuit'))).toEqual([])
+    expect(JSON.stringify(job)).not.toMatch(/NaN|Infinity|undefined/)
+  })
+})
+
+describe('a load of constant power', () => {
+  it('settles where power, drop and bus agree', () => {
+    // By hand: class 5 of 1 mm2 is 19.5 ohm/km, 18 m of it and 20 mohm are 0.371 ohm; v (12 - v)/0.371 = 60 gives v = 9.733 V.
+    const drop = judged().results.find(({ id }) => id === 'circuit.inverter:drop.voltage-at-load')
+    const v = (12 + Math.sqrt(144 - 4 * 0.371 * 60)) / 2
+    expect(drop?.value).toBeCloseTo(v, 6)
+  })
+
+  it('what its wire would carry is not judged where nobody told how it lies', () => {
+    const verdicts = judged().findings.filter(({ rule }) => rule === 'wire/over-ampacity')
+    expect(verdicts.map(({ verdict }) => verdict)).toEqual(['not-judged', 'not-judged'])
+  })
+})
