@@ -29,7 +29,7 @@ export class OutsideReporter implements Reporter {
       `\n${ran} outside checks ran, ${missed.length} could not run here${why}; ${shipped} checks of shipped data by another route\n`
     )
     process.stdout.write(
-      `${leftOut().length} published rows are answered by no check: the reasons stand in tests/outside/rows/*-left-out.md\n`
+      `${leftOut().length} kinds of published rows are answered by no check: the reasons stand in tests/outside/rows/*-left-out.md\n`
     )
     process.stdout.write(`${by('passed').length} passed, ${by('failed').length} failed, ${by('skipped').length} skipped\n`)
   }

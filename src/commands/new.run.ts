@@ -1,4 +1,5 @@
-import { starterText } from '../job/starter.ts'
+import { MOST_PARTS, starterText } from '../job/starter.ts'
+import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import { faultText } from '../report/fault-text.ts'
 import type { Run } from './describe.ts'
 import { fresh as description } from './new.ts'
@@ -7,8 +8,9 @@ import { writeWhole } from './write-whole.ts'
 
 export const run: Run = async (typed, { out, err, json, quiet }) => {
   const { words, errors } = readWords(description.rows, {}, typed)
-  for (const error of errors) err(faultText(error))
-  if (errors.length > 0) return 2
+  const wrong = [...errors, ...tooMany(words.kind ?? [])]
+  for (const error of wrong) err(faultText(error))
+  if (wrong.length > 0) return 2
   const text = starterText(words.kind)
   if (words.output === null) {
     out(json ? `${JSON.stringify({ format: 'fettle/result@1', command: 'new', text }, null, 2)}\n` : text)
@@ -18,4 +20,9 @@ export const run: Run = async (typed, { out, err, json, quiet }) => {
   if (refused !== undefined) err(faultText(refused))
   else if (!quiet) err(`wrote ${words.output}; next: fettle check ${words.output}\n`)
   return refused === undefined ? 0 : 2
+}
+
+function tooMany({ length }: readonly string[]): readonly Diagnostic[] {
+  if (length <= MOST_PARTS) return []
+  return [{ found: `${length} parts`, accepted: `one or ${MOST_PARTS}; for more, repeat a hole by hand`, where: onCommandLine('<kind>') }]
 }

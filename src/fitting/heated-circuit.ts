@@ -69,9 +69,36 @@ const ROUNDS = 60
 
 /**
  * The part temperature that its own power brings it to, to the last digits: bounds are worked out from small moves.
- * The lowest there is, since the part comes from the cold; each round looks half as far again as the power there reaches.
+ * The lowest there is, since the part comes from the cold.
  */
 function settledC(broughtToC: (partC: number) => number, leastC: number): number {
+  return alongSecants(broughtToC, leastC) ?? betweenBounds(broughtToC, leastC)
+}
+
+/** A part that a kelvin more brings up by half a kelvin or more is searched for with care: there may be a lower temperature. */
+const STEEP = 0.5
+/** Below so many kelvin two temperatures tell nothing of the slope between them. */
+const TOO_NEAR_K = 1e-4
+const LAST_DIGITS_K = 1e-11
+const STEPS = 10
+
+/** Five rounds where the power hardly follows the temperature, as with every common heater; null where they lead nowhere. */
+function alongSecants(broughtToC: (partC: number) => number, leastC: number): number | null {
+  let [beforeC, broughtBeforeC] = [leastC, broughtToC(leastC)]
+  let [hereC, slope] = [broughtBeforeC, 0]
+  for (let step = 0; step < STEPS; step++) {
+    const broughtC = broughtToC(hereC)
+    if (Math.abs(hereC - beforeC) > TOO_NEAR_K) slope = (broughtC - broughtBeforeC) / (hereC - beforeC)
+    if (!(slope < STEEP)) return null
+    const nextC = hereC + (broughtC - hereC) / (1 - slope)
+    if (Math.abs(nextC - hereC) < LAST_DIGITS_K) return nextC
+    ;[beforeC, broughtBeforeC, hereC] = [hereC, broughtC, nextC]
+  }
+  return null
+}
+
+/** Each round looks half as far again as the power there reaches, until it falls short; then between. */
+function betweenBounds(broughtToC: (partC: number) => number, leastC: number): number {
   let [low, high] = [leastC, broughtToC(leastC)]
   for (let round = 0; broughtToC(high) > high; round++) {
     if (round === ROUNDS) throw RUNS_AWAY

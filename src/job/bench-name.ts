@@ -2,7 +2,7 @@ import { bad, good, type Outcome } from '../quantity/fault.ts'
 import { quoted } from '../quantity/quoted.ts'
 
 /** Such a file is no job, and a folder of jobs is judged without it. */
-export const BENCH_ENDING = /\.bench\.ya?ml$/
+const BENCH_ENDING = /\.bench\.ya?ml$/
 
 export function readBenchName(name: string): Outcome<string> {
   return BENCH_ENDING.test(name) ? good(name) : bad(quoted(name), 'a file named for what it is, as workshop.bench.yaml')

@@ -11,19 +11,25 @@ const LEFT_OUT: { readonly [K in StarterKind]: readonly string[] } = {
   plug: ['rated', 'least-power', 'circuit', 'proof', 'readings', 'warm']
 }
 /** The names a starter gives to what the file names itself. */
-const NAMES: { readonly [key: string]: string } = { parts: 'part', holes: 'left', output: 'idle', labels: 'S4' }
+const NAMES: { readonly [key: string]: string } = { output: 'idle', labels: 'S4' }
+const HOLES = ['left', 'right'] as const
 
-/** A commented job to begin with: every field with what it is. Required ones carry an example to be replaced, the others are set as remarks. */
-export function starterText(kind: StarterKind): string {
+/** So many parts a starter has: what one hole more needs is seen at the second. */
+export const MOST_PARTS = HOLES.length
+
+/** A commented job to begin with, a hole for each part: every field with what it is. Required ones carry an example to be replaced, the others are set as remarks. */
+export function starterText(all: readonly StarterKind[]): string {
   const head = [
     '# A job to begin with. Replace every value; take the # off a field you know.',
     '# Lengths, torques and the rest may carry bounds: 13.4 mm ± 0.15 mm, 45 W +5 % -10 %, 16.0..16.6 mm'
   ]
-  return `${[...head, ...fieldsText(JOB.of, { kind, indent: '', off: false })].join('\n')}\n`
+  return `${[...head, ...fieldsText(JOB.of, { all, kinds: all, indent: '', off: false })].join('\n')}\n`
 }
 
 interface Where {
-  readonly kind: StarterKind
+  /** What the whole job fits, and what this block is about. */
+  readonly all: readonly StarterKind[]
+  readonly kinds: readonly StarterKind[]
   readonly indent: string
   /** Whether the block stands as a remark. */
   readonly off: boolean
@@ -31,15 +37,28 @@ interface Where {
 
 function fieldsText(fields: Fields, where: Where): string[] {
   return Object.entries(fields)
-    .filter(([key]) => !LEFT_OUT[where.kind].includes(key))
+    .filter(([key]) => !where.kinds.every(kind => LEFT_OUT[kind].includes(key)))
     .flatMap(([key, field]) => fieldText(key, field, where))
 }
 
 function fieldText(key: string, field: Field, where: Where): string[] {
   if (field.is === 'map') return mapText(key, field, where)
-  if (field.is === 'named') return [line(where, `${key}:`, field.says), ...nestedText(NAMES[key] ?? 'name', field.of, deeper(where))]
+  if (field.is === 'named')
+    return [line(where, `${key}:`, field.says), ...namedIn(key, where).flatMap(one => nestedText(one.name, field.of, deeper(one)))]
   if (field.is === 'list') return [line({ ...where, off: true }, `${key}: [${flowText(field.of)}]`, field.says)]
-  return [line({ ...where, off: where.off || field.required !== true }, `${key}: ${exampleOf(key, field, where.kind)}`, field.says)]
+  return [line({ ...where, off: where.off || field.required !== true }, `${key}: ${exampleOf(key, field, where)}`, field.says)]
+}
+
+/** What the file names itself: a part for each kind, a hole for each part that is fitted. */
+function namedIn(key: string, where: Where): readonly (Where & { readonly name: string })[] {
+  const { all } = where
+  if (key === 'parts') return [...new Set(all)].map(kind => ({ ...where, kinds: [kind], name: partName(kind, all) }))
+  if (key === 'holes') return all.map((kind, i) => ({ ...where, kinds: [kind], name: HOLES[i]! }))
+  return [{ ...where, name: NAMES[key] ?? 'name' }]
+}
+
+function partName(kind: StarterKind, all: readonly StarterKind[]): string {
+  return new Set(all).size === 1 ? 'part' : kind
 }
 
 function nestedText(name: string, field: Field, where: Where): string[] {
@@ -64,9 +83,9 @@ function flowText(field: Field): string {
   return `{ ${pairs.join(', ')} }`
 }
 
-function exampleOf(key: string, field: Field, kind: StarterKind): string {
-  if (key === 'kind') return kind
-  if (key === 'takes') return NAMES['parts']!
+function exampleOf(key: string, field: Field, { all, kinds: [kind] }: Where): string {
+  if (key === 'kind') return kind!
+  if (key === 'takes') return partName(kind!, all)
   return field.example ?? (('default' in field ? field.default : undefined) || '…')
 }
 

@@ -19,6 +19,7 @@ const REASON: { readonly [name: string]: readonly string[] } = {
   'ground-on-magnesium': ['ground/magnesium'],
   'jams-in-run-out': ['seat/jams-in-run-out'],
   'no-label': ['label/missing'],
+  'no-power-meets-both': ['warm/too-hot', 'warm/needs-thermostat'],
   'shared-return-lifts-ground': ['ground/shift'],
   'strips-the-casting': ['joint/casting-strips', 'joint/outside-band'],
   'supply-short': ['supply/short'],
@@ -26,6 +27,8 @@ const REASON: { readonly [name: string]: readonly string[] } = {
   'tap-meets-the-point': ['hole/tap-centre-meets-point'],
   'too-hot-standing-still': ['warm/too-hot'],
   'too-much-drop': ['drop/too-much'],
+  'warms-too-slowly': ['warm/too-slow'],
+  'weak-at-low-bus': ['heater/weak', 'heater/weak'],
   'wet-metal': ['dew/surface-wet'],
   'wire-overloaded': ['wire/over-ampacity', 'protect/over-wire', 'circuit/burns'],
   'wrench-too-large': ['torque/outside-wrench-range']

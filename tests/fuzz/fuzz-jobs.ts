@@ -13,7 +13,7 @@ export interface Bases {
 }
 
 /** The job of one number: the same for the same seed. */
-export function mutatedJob(seed: number, { small, large }: Bases): string {
+function mutatedJob(seed: number, { small, large }: Bases): string {
   const draw = drawsOf(seed)
   return mutatedText(draw.oneOf(draw.below(LARGE_EVERY) === 0 ? large : small), draw)
 }

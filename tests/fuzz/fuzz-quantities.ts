@@ -21,7 +21,7 @@ interface Asked {
 }
 
 /** The quantity of one number: the same for the same seed. */
-export function mutatedQuantity(seed: number): Asked {
+function mutatedQuantity(seed: number): Asked {
   const draw = drawsOf(seed)
   const kind = draw.oneOf(KIND_NAMES)
   // A unit of any kind, asked for as this one.

@@ -79,7 +79,7 @@ const ANYWHERE: readonly Way[] = [
   (text, draw) => replaced(text, draw.below(text.length + 1), 1 + draw.below(3), ''),
   (text, draw) => replaced(text, draw.below(text.length + 1), 0, draw.oneOf(NASTY)),
   (text, draw) => atNumber(text, draw, () => draw.oneOf(NASTY)),
-  (text, draw) => atNumber(text, draw, number => String(Number(number) * 10 ** (draw.below(13) - 6))),
+  (text, draw) => atNumber(text, draw, number => scaled(number, 10 ** (draw.below(13) - 6))),
   (text, draw) => atNumber(text, draw, number => `-${number}`),
   (text, draw) => atNumber(text, draw, number => `${number} ± ${draw.below(200)} %`)
 ]
@@ -95,8 +95,14 @@ const OF_LINES: readonly Way[] = [
   (text, draw) => atLine(text, draw, line => line.replace(/: \S.*$/, `: ${draw.oneOf(valuesOf(text))}`))
 ]
 
+/** A number of many digits has no end when it is grown: then it stays. */
+function scaled(number: string, by: number): string {
+  const grown = Number(number) * by
+  return Number.isFinite(grown) ? String(grown) : number
+}
+
 /** Another size: mostly it can still be read, and asks the formulas. */
-const sized: Way = (text, draw) => atNumber(text, draw, number => (Number(number) * (0.2 + draw.below(4000) / 1000)).toPrecision(4))
+const sized: Way = (text, draw) => atNumber(text, draw, number => scaled(number, 0.2 + draw.below(4000) / 1000))
 
 /** Up to four changes, half of the texts in sizes alone; what is one line has no lines to be changed. */
 export function mutatedText(text: string, draw: Draw): string {

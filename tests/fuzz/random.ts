@@ -1,5 +1,5 @@
 /** Even numbers in 0..1, the same row for the same seed (mulberry32). */
-export function seeded(seed: number): () => number {
+function seeded(seed: number): () => number {
   let state = seed | 0
   return () => {
     state = (state + 0x6d2b79f5) | 0

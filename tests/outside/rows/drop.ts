@@ -1,7 +1,4 @@
 // Copied from published examples and charts. Each row names its source; the label says how the source was seen.
-// Left out: drop-001 to drop-010 and drop-022 to drop-024, limits of practices (checked where the limits stand);
-// drop-021, temperature of a loaded wire (part of the current-carrying capacity); drop-054, a section by 56 m/(ohm·mm²)
-// (2.25 mm² is no size of a table; with the greatest resistance of the 2.5 mm² it picks, its lamp loses 0.603 V of the 0.6 V allowed).
 
 import type { Cited } from './cited.ts'
 

@@ -1,7 +1,4 @@
 // Copied from makers' pages. Each row names its source; the label says how the source was seen.
-// Left out: heater-005 to heater-010, heater-056 and heater-057, tests at delivery (no calculation);
-// heater-011 to heater-031, diameters and fit of cartridges (no part of the circuit);
-// rows at 20 °C, which are 1 by definition.
 
 import type { Cited } from './cited.ts'
 

@@ -1,7 +1,5 @@
 // Copied from published tables. Each row names its source; the label says how the source was seen.
 // `printed` is text, for its digits.
-// Left out: wire-236 to wire-243, typical resistance of nickel-plated wire (no such conductor in the program);
-// wire-262, the rule R20*(234.5 + T)/254.5 in words (the factors of BACK_TO_20 are checked with it).
 
 import type { Cited } from './cited.ts'
 
