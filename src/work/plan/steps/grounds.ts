@@ -45,6 +45,11 @@ function metalText({ ground, says }: GroundMetal): string {
   return ground === 'never' ? `never; ${says}` : says
 }
 
+/** In the unit that the joint is told in. */
+function bandText({ low, high }: NonNullable<Run['bond']>): string {
+  return low === high ? '' : `${showNumber(low * 1000, 'plain')} to ${showNumber(high * 1000, 'plain')} mohm`
+}
+
 function joint({ from, to, bond }: Run, { job }: Job): readonly Step[] {
   if (bond === null) return []
   const { groundJoint } = WIRING[job.practice]
@@ -55,7 +60,7 @@ function joint({ from, to, bond }: Run, { job }: Job): readonly Step[] {
       source: 'ac-bonding'
     }),
     step('wire', '', `measure the joint ${from} to ${to}: millivolts over it at a known current${most}`, {
-      figure: written(ofGiven('bondOhm', `joint ${from} to ${to}`, bond), mohm(bond.value)),
+      figure: { ...written(ofGiven('bondOhm', `joint ${from} to ${to}`, bond), mohm(bond.value)), band: bandText(bond) },
       blank: `joint ${from} to ${to}`,
       source: groundJoint?.source.id
     })
