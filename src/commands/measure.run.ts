@@ -2,8 +2,8 @@ import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { faultText } from '../report/fault-text.ts'
 import { documentOf } from '../report/json.ts'
 import { measuringSheet } from '../report/measuring-sheet.ts'
+import { blankSheet } from '../work/measure/blank-sheet.ts'
 import { type MeasuredJob, measureJob } from '../work/measure/measure-job.ts'
-import { sheetOf } from '../work/measure/sheet-of.ts'
 import type { Run, Shell } from './describe.ts'
 import { measure as description } from './measure.ts'
 import { readJobFile } from './read-job-file.ts'
@@ -18,7 +18,7 @@ export const run: Run = async (typed, shell) => {
   if (measured.answer.errors !== undefined) return 2
   return words.output === null || !('text' in read)
     ? 0
-    : written(words.output, measuringSheet(sheetOf(measured, read.text)), words.force, shell)
+    : written(words.output, measuringSheet(blankSheet(measured, read.text)), words.force, shell)
 }
 
 function unread(error: Diagnostic): MeasuredJob {

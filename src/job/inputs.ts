@@ -1,6 +1,6 @@
 import { Given } from '../formula/given.ts'
 import { KINDS } from '../quantity/kinds.ts'
-import type { Field } from './field.ts'
+import { leavesOf } from './leaves.ts'
 import type { Job } from './read-job.ts'
 import { JOB } from './schema/job.ts'
 
@@ -15,17 +15,11 @@ export interface JobInput {
 
 /** Every quantity of a job by its path. */
 export function inputsOf(job: Job): { readonly [path: string]: JobInput } {
-  return Object.fromEntries(inputsIn(JOB, job, ''))
-}
-
-function inputsIn(field: Field, value: unknown, path: string): readonly (readonly [string, JobInput])[] {
-  if (value === null || value === undefined) return []
-  if (field.is === 'quantity') return value instanceof Given ? [[path, inputOf(value, KINDS[field.kind].house)]] : []
-  const inside = (key: string) => (path === '' ? key : `${path}.${key}`)
-  const held = value as { readonly [key: string]: unknown }
-  if (field.is === 'map') return Object.entries(field.of).flatMap(([key, inner]) => inputsIn(inner, held[key], inside(key)))
-  if (field.is === 'named' || field.is === 'list') return Object.entries(held).flatMap(([key, one]) => inputsIn(field.of, one, inside(key)))
-  return []
+  return Object.fromEntries(
+    leavesOf(JOB, job).flatMap(({ path, field, value }) =>
+      field.is === 'quantity' && value instanceof Given ? [[path.join('.'), inputOf(value, KINDS[field.kind].house)]] : []
+    )
+  )
 }
 
 /** One number with its bounds, where it has any. */

@@ -1,3 +1,5 @@
+import { markdown } from './sheet/escape.ts'
+
 /** One line of a measuring sheet. */
 export interface SheetLine {
   readonly field: string
@@ -16,7 +18,7 @@ export interface MeasuringSheet {
 /** Blanks for a pencil, as Markdown: what is open in the order of what it does, then what was given, to be looked at once more. */
 export function measuringSheet({ title, open, given }: MeasuringSheet): string {
   const parts = [
-    `# Measuring sheet: ${plain(title)}`,
+    `# Measuring sheet: ${markdown(title)}`,
     'Measured by ______________________ date ______________ instruments ______________________________',
     'Write what was read with its unit, and how far it may be off; take three readings where a hand is unsure.',
     ...(open.length === 0 ? [] : ['## To measure', tableOf(open, 'now')]),
@@ -31,15 +33,8 @@ function tableOf(lines: readonly SheetLine[], now: string): string {
   return [
     row(['field', 'what', 'how', now, 'reading 1', 'reading 2', 'reading 3', 'may be off by']),
     row(Array(8).fill('---')),
-    ...lines.map(({ field, says, measure, now: text }) => row([...[field, says, measure, text].map(plain), ...Array(4).fill('________')]))
+    ...lines.map(({ field, says, measure, now: text }) =>
+      row([...[field, says, measure, text].map(markdown), ...Array(4).fill('________')])
+    )
   ].join('\n')
-}
-
-/** Words of a job in a table: no cell is broken, and nothing is read as markup. */
-function plain(text: string): string {
-  return text
-    .replace(/[\p{Cc}\p{Cf}]/gu, ' ')
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replace(/[\\|`*_[\]#]/g, sign => `\\${sign}`)
 }

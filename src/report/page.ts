@@ -77,14 +77,19 @@ function tableText({ name, columns, rows: all, plot, most = all.length }: Table,
   return `${wrapAnsi(ink.bold(name), width)}\n${columnsText(headings, cells, width)}${more}`
 }
 
-/** What nobody gave and was taken all the same. */
+/** What nobody gave and was taken all the same; the same of several fields is told once. */
 function assumedText(inputs: { readonly [name: string]: AnswerInput }, width: number): string {
   const assumed = Object.entries(inputs).filter(([, { assumed }]) => assumed !== null)
   if (assumed.length === 0) return ''
-  const said = assumed.map(
-    ([name, { text, assumed: why }]) => `${name} ${text}${why === 'default' ? '' : ` (${why?.replace(/^default: /, '')})`}`
-  )
-  return wrapAnsi(`assumed: ${said.join('; ')}`, width)
+  const said = assumed.map(([name, { text, assumed: why }]) => ({
+    name,
+    what: `${text}${why === 'default' ? '' : ` (${why?.replace(/^default: /, '')})`}`
+  }))
+  const lines = [...new Set(said.map(({ what }) => what))].map(what => {
+    const names = said.filter(one => one.what === what).map(({ name }) => name)
+    return `${names.join(', ')} ${what}`
+  })
+  return wrapAnsi(`assumed: ${lines.join('; ')}`, width)
 }
 
 function cautionsText(cautions: readonly string[], width: number, ink: ChalkInstance): string {

@@ -18,10 +18,17 @@ export function css(text: string): string {
   return visible(text).replace(/[^A-Za-z0-9]/gu, character => `\\${character.codePointAt(0)!.toString(16)} `)
 }
 
-/** Text as text in Markdown: nothing in it is markup, in a table cell either. */
+/** Marks wherever they stand; those that begin a line; what would become a link or a picture by itself. */
+const ANYWHERE = /[\\`*_[\]|~$^@]/g
+const FIRST = /^(\s*)([+-](?=\s|$)|-(?=-)|=|#(?=[#\s]|$)|\d+(?=[.)](?:\s|$)))/
+const LINKING = /:(?=\/\/|[\w+-]+:)|(?<=www)\./gi
+
+/** Text as text in Markdown: nothing in it is markup, in a table cell either, and no more is escaped than must be, for whoever reads it raw. */
 export function markdown(text: string): string {
   return visible(text)
-    .replace(/[\\`*_{}[\]()#+\-.!|~^$:=]/g, '\\$&')
+    .replace(ANYWHERE, '\\$&')
+    .replace(FIRST, (_, space: string, mark: string) => (/\d/.test(mark) ? `${space}${mark}\\` : `${space}\\${mark}`))
+    .replace(LINKING, '\\$&')
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')

@@ -77,14 +77,16 @@ function proved(read: ReadJob, { typed, working }: WantedProof): Answer {
 function partsOf(proof: Proof): Pick<Answer, 'results' | 'tables' | 'findings' | 'cautions'> {
   const findings = proofFindings(proof)
   const measured = proof.readings.length > 0
+  const expected = { expected: expectedTable(proof), allowances: allowancesTable() }
   return {
     results: proofResults(proof),
+    // Loops first: readings that contradict each other are not worth judging one by one. What was expected everywhere comes after them.
     tables: {
-      expected: expectedTable(proof),
-      allowances: allowancesTable(),
+      ...(measured ? {} : expected),
       ...(proof.loops.length > 0 ? { loops: loopsTable(proof, findings.loops) } : {}),
       ...(measured ? { readings: readingsTable(proof, findings.readings), faults: faultsTable(proof) } : {}),
-      ...(proof.next.length > 0 ? { next: nextTable(proof) } : {})
+      ...(proof.next.length > 0 ? { next: nextTable(proof) } : {}),
+      ...(measured ? expected : {})
     },
     findings: [...findings.loops, ...findings.readings, findings.fault],
     cautions: proofNotes(proof)

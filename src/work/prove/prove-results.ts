@@ -6,9 +6,9 @@ import type { Proof } from './proof-of.ts'
 import { probeText } from './prove-tables.ts'
 
 const HEALTHY = fact('healthyPercent', { says: 'nothing wrong', symbol: 'p', source: SOURCES.bayes })
-const FIT = fact('fitPercent', { says: 'sound readings that lie as far off the best explanation', symbol: '', source: SOURCES.bayes })
+const FIT = fact('fitPercent', { says: 'sound readings as far off', symbol: '', source: SOURCES.bayes })
 const SUSPECT = fact('suspectPercent', { says: 'likeliest fault', symbol: 'q', source: SOURCES.bayes })
-const ALIKE = fact('alikeCount', { says: 'faults that the readings cannot tell from it', symbol: '', source: SOURCES.bayes })
+const ALIKE = fact('alikeCount', { says: 'others that look the same', symbol: '', source: SOURCES.bayes })
 const SIZE = fact('sizeRatio', { says: 'its size', symbol: '', source: SOURCES.bayes })
 const NEXT = fact('nextCount', { says: 'measure next', symbol: '', source: SOURCES.bayes })
 const GAIN = fact('gainFactor', { says: 'which tells, in bits', symbol: '', source: SOURCES.bayes })
@@ -45,5 +45,10 @@ function diagnosisResults({ diagnosis }: Proof): readonly Result[] {
 }
 
 function nextResults({ next: [best] }: Proof): readonly Result[] {
-  return best === undefined ? [] : [resultOf('next-probe', NEXT, probeText(best)), resultOf('next-probe.gain', GAIN, best.gainBits, 'bits')]
+  if (best === undefined) return []
+  // The table of points says it for the eye.
+  return [resultOf('next-probe', NEXT, probeText(best)), resultOf('next-probe.gain', GAIN, best.gainBits, 'bits')].map(one => ({
+    ...one,
+    hidden: true
+  }))
 }

@@ -1,5 +1,6 @@
 import { Given } from '../../formula/given.ts'
-import type { Field, Path, ScalarField } from '../../job/field.ts'
+import type { Path, ScalarField } from '../../job/field.ts'
+import { type Descent, leavesOf } from '../../job/leaves.ts'
 import type { Job } from '../../job/read-job.ts'
 import { JOB } from '../../job/schema/job.ts'
 import { inUnit } from '../../quantity/in-unit.ts'
@@ -17,30 +18,18 @@ export interface JobField {
   readonly value: unknown
 }
 
-/** Every field that has a place in this job, in the order of the form; in a block that was left out there are none. */
+/** Every field that has a place in this job, in the order of the form. */
 export function fieldsOf(job: Job): readonly JobField[] {
-  return walk(JOB, job, { path: [], of: [] })
-}
-
-type Place = Pick<JobField, 'path' | 'of'>
-
-function walk(field: Field, value: unknown, { path, of }: Place): readonly JobField[] {
-  if (field.is === 'map') {
-    const block = value as { readonly [key: string]: unknown } | null
-    return block === null
-      ? []
-      : Object.entries(field.of).flatMap(([key, inner]) => walk(inner, block[key], within(inner, key, { path, of })))
-  }
-  if (field.is === 'named')
-    return Object.entries(value as object).flatMap(([name, inner]) => walk(field.of, inner, { path: [...path, name], of: [] }))
-  if (field.is === 'list')
-    return (value as readonly unknown[]).flatMap((inner, i) => walk(field.of, inner, { path: [...path, i], of: [...of, nameOf(inner, i)] }))
-  return [{ path, of, field, value }]
+  return leavesOf(JOB, job).map(({ path, field, value, way }) => ({ path, field, value, of: namesOf(way) }))
 }
 
 /** A block within a thing has a name of its own; a list is named by what stands in it. */
-function within(inner: Field, key: string, { path, of }: Place): Place {
-  return { path: [...path, key], of: inner.is === 'map' && path.length > 0 ? [...of, key] : of }
+function namesOf(way: readonly Descent[]): readonly string[] {
+  const thing = way.findLastIndex(({ from }) => from === 'named')
+  return way.slice(thing + 1).flatMap(({ from, to, key, value }, i) => {
+    if (from === 'list') return [nameOf(value, Number(key))]
+    return to.is === 'map' && thing + 1 + i > 0 ? [String(key)] : []
+  })
 }
 
 /** What a thing of a list is called; a place in a list counts from one. */

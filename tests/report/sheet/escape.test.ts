@@ -48,7 +48,17 @@ it('css: no string ends and no rule begins', () => {
 it('markdown: no mark is left that is not escaped', () => {
   fc.assert(
     fc.property(words, text => {
-      expect(markdown(text).replace(/\\[\\`*_{}[\]()#+\-.!|~^$:=]/g, '')).not.toMatch(/[\\`*_{}[\]()#+!|~^$:=<>]/)
+      const left = markdown(text).replace(/\\[\\`*_[\]#+\-.)|~$^:=@]/g, '')
+      expect(left).not.toMatch(/[\\`*_[\]|~$^@<>]|:\/\/|www\./i)
+      expect(left).not.toMatch(/^\s*([#+-](\s|$)|--|=|\d+[.)](\s|$))/)
     })
   )
+})
+
+it('markdown: figures of the trade stay as they are', () => {
+  for (const text of ['12.50 mm (0.4921 in)', 'tee to left+: 1.5 mm2', 'R20 = 4.1 ohm, -5 % to +5 %', 'drill #7!'])
+    expect(markdown(text)).toBe(text)
+  expect(markdown('- 1')).toBe('\\- 1')
+  expect(markdown('1. first')).toBe('1\\. first')
+  expect(markdown('http://example.invalid :smile:')).toBe('http\\://example.invalid \\:smile:')
 })

@@ -4,9 +4,9 @@ import { describe, expect, it } from 'vitest'
 import { saidIn, saidWith, textOf } from '../../../src/job/rewritten.ts'
 import { measuringSheet } from '../../../src/report/measuring-sheet.ts'
 import { judgeJob } from '../../../src/work/job/judge-job.ts'
+import { blankSheet } from '../../../src/work/measure/blank-sheet.ts'
 import { measureJob } from '../../../src/work/measure/measure-job.ts'
 import type { Ranked } from '../../../src/work/measure/ranked.ts'
-import { sheetOf } from '../../../src/work/measure/sheet-of.ts'
 
 const FILE = 'examples/unmeasured/drain-plug.yaml'
 const text = readFileSync(FILE, 'utf8')
@@ -78,7 +78,7 @@ it('a job with faults is told its faults and measured no further', () => {
 
 describe('the sheet', () => {
   it('has a blank for what is open, and what was given to be looked at once more', () => {
-    const sheet = measuringSheet(sheetOf(measured, text))
+    const sheet = measuringSheet(blankSheet(measured, text))
     expect(sheet).toMatch(/^\| holes\.sump\.casting\.wall \|.*\| ________ \|$/m)
     expect(sheet).toMatch(/^\| holes\.sump\.found\.diameter \|.*\| 9\.6 mm \|/m)
   })

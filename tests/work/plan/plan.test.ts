@@ -64,14 +64,14 @@ describe('what is behind the metal', () => {
     [null, true]
   ])('%s: leak test %s', (behind, tested) => {
     const of = plan({ behind })
-    expect(saying(of, /leak test/)).toHaveLength(tested ? 1 : 0)
+    expect(saying(of, /test for leaks/)).toHaveLength(tested ? 1 : 0)
     expect(saying(of, /let the pressure off/)).toHaveLength(tested ? 1 : 0)
   })
 
   it('a test that the job names is put in', () => {
-    const [test] = saying(plan({ leakTest: '{ medium: its own coolant, pressure: 1.4 bar, hold: 10 min }' }), /leak test/)
+    const [test] = saying(plan({ leakTest: '{ medium: its own coolant, pressure: 1.4 bar, hold: 10 min }' }), /test for leaks/)
     expect(test).toMatchObject({
-      says: expect.stringContaining('its own coolant, held for 10 min'),
+      says: expect.stringContaining('its own coolant at this pressure, held for 10 min'),
       figure: { text: '1.4 bar', unit: 'Pa' }
     })
     expect(test?.figure?.value).toBeCloseTo(140000, 6)
@@ -79,7 +79,7 @@ describe('what is behind the metal', () => {
 })
 
 it('never seat without what belongs under the shoulder, with the state without it', () => {
-  const [by] = saying(plan(), /ring terminal under the shoulder, flat/)
+  const [by] = saying(plan(), /put the ring terminal under the shoulder/)
   expect(by?.caution).toMatch(/never without the ring terminal: at the worst end the part would jam with \d\.\d\d mm left/)
   expect(plan({ stack: '[]' }).steps.every(({ caution }) => !/never without/.test(caution ?? ''))).toBe(true)
 })

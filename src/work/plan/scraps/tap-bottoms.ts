@@ -13,7 +13,7 @@ export const tapBottoms: ScrapOf = (hole, judged) => {
   const room = clearMm / pitchMm - (turns.value - (turns.low ?? turns.value))
   const says =
     room > 0
-      ? `of every tap, from its end level with the face; ${showNumber(room, 'turns-down')} of a turn more, at the worst end, and it meets the end of the hole and breaks`
-      : 'of every tap, from its end level with the face: at the worst end it has met the end of the hole before'
+      ? `for every tap, counted from its end level with the face: ${showNumber(room, 'turns-down')} of a turn more, at the worst end, and it meets the end of the hole and breaks`
+      : 'for every tap, counted from its end level with the face: at the worst end it has met the end of the hole before'
   return scrap(hole, turns, room, says)
 }

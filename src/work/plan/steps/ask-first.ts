@@ -1,6 +1,7 @@
 import { silently } from '../../../formula/working.ts'
 import { showNumber } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
+import { thingName } from '../../../report/plan/thing-name.ts'
 import { insertFor } from '../../../trade/thread/insert.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
 import { ofNumber, ofResult } from '../figure.ts'
@@ -39,11 +40,11 @@ function wayBack({ job, holes }: JudgedJob): readonly Step[] {
   return holes.map(({ place, part: { thread }, result }) => {
     const { majorMm, wallLeastMm } = silently(() => insertFor(thread))
     const left = ofResult(result('hole.wall-left'))
-    const wall = left === null ? 'measure what there is' : `${left.text} is left`
+    const wall = left === null ? 'measure what is there' : `${left.text} is there`
     return step(
       'ask first',
       place,
-      `settle the way back, a wire thread insert for ${thread.name}: the least wall beside the thread; ${wall}`,
+      `settle the way back, a wire thread insert for ${thread.name}: beside the thread of ${thingName(place)} it needs this much wall; ${wall}`,
       {
         figure: ofNumber('wallLeastMm', `least wall for an insert for ${thread.name}`, wallLeastMm, 'depth-up'),
         caution: `its hole is ${showNumber(majorMm, 'depth-up')} mm wide: where the wall does not allow that, do not start`,

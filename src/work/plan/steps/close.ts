@@ -10,14 +10,12 @@ export const close: StepsOf = ({ job }) => [
   ...(job.circuit === null
     ? []
     : [
-        step(
-          'close',
-          '',
-          'power still off: continuity of feed and return, then insulation to ground with the part unplugged, then polarity',
-          {
-            source: 'proof-order'
-          }
-        )
+        step('close', '', 'power still off, test the feed and the return for continuity', { source: 'proof-order' }),
+        step('close', '', 'unplug the part, and test the insulation of the wiring to ground', {
+          source: 'proof-order',
+          blank: 'insulation to ground'
+        }),
+        step('close', '', 'check the polarity at the plug, and plug the part in', { source: 'proof-order' })
       ]),
-  step('close', '', "the battery's ground lead back on, last")
+  step('close', '', "put the battery's ground lead back on, last of all")
 ]

@@ -23,9 +23,9 @@ function protection(all: readonly Device[], { greatestMm, says, source }: PlaceR
       ? null
       : written(ofNumber('placeMm', 'wire between source and protector', greatestMm), `≤ ${showMetricAndInch(greatestMm, 'plain')}`)
   const names = all.filter(({ does }) => does === 'protects').map(({ what }) => what)
-  if (names.length > 0) return names.map(what => step('wire', '', `${what} ${says}`, { figure, source: source.id }))
+  if (names.length > 0) return names.map(what => step('wire', '', `mount ${what} ${says}`, { figure, source: source.id }))
   return [
-    step('wire', '', `fuse or breaker ${says}`, {
+    step('wire', '', `mount a fuse or breaker ${says}`, {
       figure,
       source: source.id,
       blank: 'fuse or breaker',
@@ -35,7 +35,7 @@ function protection(all: readonly Device[], { greatestMm, says, source }: PlaceR
 }
 
 function switching({ what }: Device): Step {
-  return step('wire', '', `${what} in the feed, not in the return, where it can be reached`, { source: 'cfr-27.1367' })
+  return step('wire', '', `mount ${what} in the feed, not in the return, where it can be reached`, { source: 'cfr-27.1367' })
 }
 
 function label({ what, does, mark, label }: Device): Step {

@@ -14,13 +14,15 @@ export const drilling: HoleStepsOf = (hole, { job }) => {
   const most = showNumber(tip.value + job.tools['stop-error'].high, 'depth-down')
   return [
     ...drillsMm(hole).map((drillMm, i) =>
-      step('drill', place, `open the hole with this drill, point ${point}°, to the stop; out often for the chips`, {
+      step('drill', place, `open the hole to the stop with this drill, point ${point}°; come out often for the chips`, {
         figure: inBoth(ofNumber('drillMm', 'drill', drillMm), 'drill'),
         caution:
-          i === 0 ? 'square to the face; hold it back: an old hole pulls the drill in' : 'set the same stop on this drill before it turns'
+          i === 0
+            ? 'square to the face, and hold it back: an old hole pulls the drill in'
+            : 'set the same stop on this drill before it turns'
       })
     ),
-    step('drill', place, `clear the chips and measure the depth at the tip: ${most} mm at most`, {
+    step('drill', place, `clear the chips, then measure the depth at the tip: ${most} mm at most`, {
       figure: tip,
       caution: 'deeper: stop, and work the job out anew with what is left',
       blank: 'depth at the tip'

@@ -11,7 +11,7 @@ export const firstVolts: StepsOf = judged => {
   const { bus, low, high, ground } = circuit.source
   const figure = ofBounded('busV', 'volts at the bus, idle', { value: bus.value, low: low?.low ?? bus.low, high: high?.high ?? bus.high })
   return [
-    step('first run', '', `run the machine at idle and read the bus against ${ground}${between(figure.band)}`, {
+    step('first run', '', `run the machine at idle, and read the bus against ${ground}${between(figure.band)}`, {
       figure,
       blank: figure.name,
       caution: 'heater off first, then on: write both'
@@ -30,11 +30,11 @@ function atLoad({ result }: JudgedJob, { from, to, ...load }: Load): readonly St
   const amps = ofResult(result(`${place}:drop.current`), undefined, `current of ${name}`)
   if (volts === null || amps === null) return []
   return [
-    step('first run', place, `volts at ${name}, ${from} to ${to}${between(volts.band)}`, {
+    step('first run', place, `read the volts at ${name}, ${from} to ${to}${between(volts.band)}`, {
       figure: volts,
       blank: volts.name
     }),
-    step('first run', place, `current of ${name}, hot${between(amps.band)}`, {
+    step('first run', place, `read the current of ${name}, once it is hot${between(amps.band)}`, {
       figure: amps,
       caution: 'cold, a heater may draw more for a while',
       blank: amps.name
@@ -50,7 +50,7 @@ function groundShifts({ job: { circuit }, points }: JudgedJob): readonly Step[] 
     .filter(({ name }) => returns.includes(name))
     .map(({ name, pointV }) => {
       const figure = ofBounded('pointV', `ground shift of ${name}`, pointV)
-      const says = `ground shift: ${name} against ${ground}${between(figure.band)}`
+      const says = `read the ground shift, ${name} against ${ground}${between(figure.band)}`
       return step('first run', '', says, { figure, blank: figure.name })
     })
 }

@@ -10,7 +10,7 @@ export const firstWarmth: StepsOf = judged => [
     ? []
     : [step('first run', '', 'feel every joint, the fuse and the switch: none is warmer than the wire beside it')]),
   ...judged.holes.filter(({ part }) => part.kind === 'heater').map(temperature),
-  step('first run', '', 'after the first heat cycles, cold again: check torque and marks, and only so far as the maker allows', {
+  step('first run', '', 'after the first heat cycles, cold again, check torque and marks as far as the maker allows', {
     caution: 'where the maker says nothing, ask: pulling again may be worse than leaving it',
     blank: 'torque after heat cycles'
   })
@@ -21,7 +21,7 @@ function steady(judged: Parameters<StepsOf>[0]): readonly Step[] {
     const figure = ofResult(result)
     return figure === null
       ? []
-      : [step('first run', '', 'the casting settles near this; an estimate of metal, not of what flows past it', { figure })]
+      : [step('first run', '', 'look for the casting to settle near this: an estimate of the metal, not of what flows past it', { figure })]
   })
 }
 

@@ -18,20 +18,25 @@ function compound({ place, hole, part }: HoleInWork): Step {
   const means = card === null ? 'ask the maker whether the card means dry or lubricated threads' : `the torque card means ${card} threads`
   const lubricant = hole['threads-with']
   if (lubricant === null) return step('fit', place, 'ask what goes on the threads', { blank: 'on the threads', caution: means })
-  if (lubricant === 'nothing') return step('fit', place, 'threads clean and dry, of part and hole', { caution: means })
-  return step('fit', place, `${lubricant.replaceAll('-', ' ')} thin on the threads, none on the shoulder, none in the bottom of the hole`, {
-    caution: card === 'lubricated' ? means : `${means}: with this on them the same torque pulls more. Ask the maker, do not guess`
-  })
+  if (lubricant === 'nothing') return step('fit', place, 'clean and dry the threads of part and hole', { caution: means })
+  return step(
+    'fit',
+    place,
+    `put ${lubricant.replaceAll('-', ' ')} thinly on the threads; none on the shoulder, none in the bottom of the hole`,
+    {
+      caution: card === 'lubricated' ? means : `${means}: with this on them the same torque pulls more. Ask the maker, do not guess`
+    }
+  )
 }
 
 /** In the order in which they are slid on. */
 function stack(work: HoleInWork): readonly Step[] {
   const without = withoutText(work) ?? undefined
-  return work.hole['under-shoulder'].map(({ what, thickness }, i) =>
-    step('fit', work.place, `${what} under the shoulder, flat and bare on both sides; measure it first`, {
+  return work.hole['under-shoulder'].flatMap(({ what, thickness }, i) => [
+    step('fit', work.place, `measure the ${what}: flat, and bare on both sides`, {
       figure: inBoth(ofGiven('thicknessMm', `thickness of the ${what}`, thickness), 'length'),
-      caution: i === 0 ? without : undefined,
       blank: `thickness of the ${what}`
-    })
-  )
+    }),
+    step('fit', work.place, `put the ${what} under the shoulder`, { caution: i === 0 ? without : undefined })
+  ])
 }

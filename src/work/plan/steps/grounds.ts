@@ -35,12 +35,19 @@ function metals({ holes }: Job): readonly Step[] {
           caution: GROUND_METALS.magnesium.says
         }
       )
-    return step('wire', '', `${alloy} as a ground: ${metalText(GROUND_METALS[family])}`, { source: GROUND_METALS[family].source.id })
+    return step('wire', '', `look to the ground on ${alloy}: ${metalText(GROUND_METALS[family])}`, {
+      source: GROUND_METALS[family].source.id
+    })
   })
 }
 
 function metalText({ ground, says }: GroundMetal): string {
   return ground === 'never' ? `never; ${says}` : says
+}
+
+/** In the unit that the joint is told in. */
+function bandText({ low, high }: NonNullable<Run['bond']>): string {
+  return low === high ? '' : `${showNumber(low * 1000, 'plain')} to ${showNumber(high * 1000, 'plain')} mohm`
 }
 
 function joint({ from, to, bond }: Run, { job }: Job): readonly Step[] {
@@ -49,9 +56,11 @@ function joint({ from, to, bond }: Run, { job }: Job): readonly Step[] {
   const mohm = (ohm: number) => `${showNumber(ohm * 1000, 'plain')} mohm`
   const most = groundJoint === null ? '' : `, ${mohm(groundJoint.jointOhm)} at most`
   return [
-    step('wire', '', `ground ${from} to ${to}: metal bare and bright under the terminal, no self-tapping screw`, { source: 'ac-bonding' }),
-    step('wire', '', `measure the joint ${from} to ${to} by millivolts over a known current${most}`, {
-      figure: written(ofGiven('bondOhm', `joint ${from} to ${to}`, bond), mohm(bond.value)),
+    step('wire', '', `make the metal under the terminal of ${from} to ${to} bare and bright; no self-tapping screw`, {
+      source: 'ac-bonding'
+    }),
+    step('wire', '', `measure the joint ${from} to ${to}: millivolts over it at a known current${most}`, {
+      figure: { ...written(ofGiven('bondOhm', `joint ${from} to ${to}`, bond), mohm(bond.value)), band: bandText(bond) },
       blank: `joint ${from} to ${to}`,
       source: groundJoint?.source.id
     })

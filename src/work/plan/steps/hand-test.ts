@@ -9,26 +9,31 @@ export const handTest: HoleStepsOf = hole => {
   const turns = ofResult(hole.result('seat.turns-to-shoulder'), 'turns', 'turns to the shoulder')
   if (turns === null) return undefined
   const band = turns.band
-  const expected = band === '' ? '' : `, ${band} with everything at its worst`
+  const expected = band === '' ? '' : `: ${band.replace(/ *turns?$/, '')} with everything at its worst`
   return [
     ...cleaned(hole),
-    step('try by hand', hole.place, `screw the ${part(hole)} in by hand with its ${stack(hole)}: turns to the shoulder${expected}`, {
-      figure: turns,
-      caution: withoutText(hole) ?? undefined,
-      blank: 'turns by hand',
-      source: 'geometry'
-    }),
-    step('try by hand', hole.place, 'feel under the shoulder all round: no blade goes in', {
+    step(
+      'try by hand',
+      hole.place,
+      `screw the ${part(hole)} in by hand on its ${stack(hole)}, and count the turns to the shoulder${expected}`,
+      {
+        figure: turns,
+        caution: withoutText(hole) ?? undefined,
+        blank: 'turns by hand',
+        source: 'geometry'
+      }
+    ),
+    step('try by hand', hole.place, 'try a feeler blade under the shoulder, all round: none goes in', {
       figure: written(ofNumber('gapMm', 'gap under the shoulder', 0), '0 mm'),
       caution: 'a gap, or turns missing: the thread or the floor has stopped it. Do not tighten',
       blank: 'gap felt'
     }),
-    step('try by hand', hole.place, 'take it out again and look at the threads of both')
+    step('try by hand', hole.place, 'take it out again, and look at both threads')
   ]
 }
 
 function cleaned({ place }: HoleInWork): readonly Step[] {
-  return [step('try by hand', place, 'clean part, hole and face: no chip, no oil, no paint under the shoulder')]
+  return [step('try by hand', place, 'clean the part, the hole and the face: no chip, no oil, no paint under the shoulder')]
 }
 
 function part({ hole }: HoleInWork): string {
@@ -37,5 +42,5 @@ function part({ hole }: HoleInWork): string {
 
 function stack({ hole }: HoleInWork): string {
   const stack = hole['under-shoulder']
-  return stack.length === 0 ? 'bare shoulder' : `${stack.map(({ what }) => what).join(' and ')} under the shoulder`
+  return stack.length === 0 ? 'bare shoulder' : stack.map(({ what }) => what).join(' and ')
 }

@@ -11,7 +11,7 @@ export const leakTest: StepsOf = ({ job }) => {
   const caution = 'a leak: stop, let the pressure off; more torque is no cure'
   if (test === null)
     return [
-      step('first run', '', "leak test with the medium and the pressure of the maker's manual: the job names none", {
+      step('first run', '', "test for leaks with the medium and the pressure of the maker's manual: the job names none", {
         caution,
         blank: 'medium and pressure'
       })
@@ -20,7 +20,7 @@ export const leakTest: StepsOf = ({ job }) => {
   const bar = `${showNumber(inUnit('pressure', 'bar', pressure.value), 'plain')} bar`
   const held = hold === null ? '' : `, held for ${showNumber(hold.value / 60, 'plain')} min`
   return [
-    step('first run', '', `leak test with ${medium}${held}: dry all round, no drop in pressure`, {
+    step('first run', '', `test for leaks with ${medium} at this pressure${held}: dry all round, and the pressure stays`, {
       figure: written(ofGiven('testPa', 'pressure of the leak test', pressure), bar),
       caution,
       blank: 'leak test'

@@ -11,7 +11,7 @@ export const mouth: HoleStepsOf = ({ place, part: { thread } }) => {
   const { leastMm, greatestMm, angleDeg, depthMm } = silently(() => mouthChamfer({ majorMm, minorMm: basicSizes(thread).minorDiameterMm }))
   const across = { ...ofNumber('mouthMm', 'mouth across', leastMm), low: leastMm, high: greatestMm }
   return [
-    step('tap', place, `break the mouth with a ${angleDeg}° countersink, this far across; no burr may stand above the face`, {
+    step('tap', place, `break the mouth with a ${angleDeg}° countersink, this far across: no burr may stand above the face`, {
       figure: written(across, `${showSpread(leastMm, greatestMm, 'plain')} mm`),
       caution: `it takes up to ${showNumber(depthMm, 'depth-up')} mm of thread, which does not hold`,
       source: mouthDiameterMm.source.id

@@ -9,9 +9,9 @@ export const stop: HoleStepsOf = ({ place, hole, result }, { job }) => {
   const error = job.tools['stop-error'].high
   const within = error > 0 ? `, within ${showNumber(error, 'plain')} mm` : ''
   return [
-    step('drill', place, `fix the depth stop: tip of the drill this far below the face${within}`, {
+    step('drill', place, `fix the depth stop so that the tip of the drill ends this far below the face${within}`, {
       figure: inBoth(figure, 'depth-down'),
-      caution: `a collar clamped on the drill, no tape; so it stays ${showNumber(hole['keep-clear'].value, 'plain')} mm off the old bottom`,
+      caution: `a collar clamped on the drill, no tape; set so, it stays ${showNumber(hole['keep-clear'].value, 'plain')} mm off the old bottom`,
       source: 'geometry'
     })
   ]

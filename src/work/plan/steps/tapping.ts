@@ -17,7 +17,7 @@ export const tapping: HoleStepsOf = hole => {
 function fluid({ place, hole }: HoleInWork): Step {
   const { alloy } = hole.casting
   const ask = alloy === null ? 'ask what the casting is' : `this casting: ${alloy}`
-  return step('tap', place, `cutting fluid on the tap: light oil on aluminium and brass, oil on steel, none on grey iron (${ask})`, {
+  return step('tap', place, `put cutting fluid on the tap: light oil on aluminium and brass, oil on steel, none on grey iron (${ask})`, {
     source: HAND_TAPPING_SOURCE.id
   })
 }
@@ -28,14 +28,14 @@ function tapped({ name, turns, chamferTurns }: CutTap, { place, part }: HoleInWo
   if (figure.value <= 0) return [step('tap', place, `leave the ${name} tap: the hole is too shallow for any turn of it`)]
   const { forwardTurns, backTurns, clearTurns } = handTapping({ chamferTurns, majorMm: part.thread.majorMm })
   return [
-    step('tap', place, `${name} tap, ${part.thread.name}: turns from its end level with the face, and no more`, {
+    step('tap', place, `screw in the ${name} tap, ${part.thread.name}, so many turns and no more; count from its end level with the face`, {
       figure,
-      caution: first ? 'start it square, look from two sides' : 'start it by hand in the thread that is there'
+      caution: first ? 'start it square: look from two sides' : 'start it by hand in the thread that is there'
     }),
     step(
       'tap',
       place,
-      `${name} tap: ${turn(forwardTurns)} on, ${turn(backTurns)} back; after these turns out of the hole, and clear the chips`,
+      `every so many turns, take the ${name} tap out and clear the chips; on the way ${turn(forwardTurns)} on, ${turn(backTurns)} back`,
       {
         figure: ofNumber('clearTurns', `clear the chips, ${name} tap`, clearTurns, 'turns'),
         caution: 'a tap that springs is about to break: back it off, clear, look',
@@ -52,5 +52,5 @@ function turn(turns: number): string {
 function depth({ name, depth }: CutTap, { place }: HoleInWork): readonly Step[] {
   const figure = ofResult(depth, 'depth-down', `full thread after the ${name} tap`)
   if (figure === null || figure.value <= 0) return []
-  return [step('tap', place, 'clean the hole dry and measure the full thread below the face', { figure, blank: 'full thread' })]
+  return [step('tap', place, 'clean the hole dry, then measure the full thread below the face', { figure, blank: 'full thread' })]
 }

@@ -10,17 +10,20 @@ import { type HoleStepsOf, step } from '../step.ts'
 /** The card of the part on the wrench of the bench. */
 export const torquing: HoleStepsOf = (hole, { job }) => [
   ...(isWired(hole)
-    ? [step('fit', hole.place, 'lay the lead the way it will run, and hold the terminal while the part is tightened')]
+    ? [
+        step('fit', hole.place, 'lay the lead the way it will run'),
+        step('fit', hole.place, 'hold the terminal still: it must not turn with the part')
+      ]
     : []),
   tighten(hole, job.tools.wrench),
   ...(isWired(hole)
     ? [
-        step('fit', hole.place, 'clock the connector before the last pull: only inside the band of the card', {
+        step('fit', hole.place, 'look where the connector points: turn it on only inside the band of the card', {
           caution: 'never back off to meet a direction; another thickness under the shoulder is a new sum'
         })
       ]
     : []),
-  step('fit', hole.place, 'let it stand a minute, then pull once more to the same setting: it does not move', {
+  step('fit', hole.place, 'let it stand a minute, then pull once more to the same setting: it must not move', {
     caution: 'a part that moves on: stop, take it out, look at both threads'
   })
 ]

@@ -7,10 +7,14 @@ import { type StepsOf, step } from '../step.ts'
 export const wires: StepsOf = ({ job }) => {
   const cuts = cutsOf(job)
   if (cuts.length === 0) return undefined
-  return cuts.map(cut =>
-    step('wire', '', `cut ${cut.size}, ${cut.from} to ${cut.to}: ${showWire(cut)}`, {
-      figure: ofNumber('cutM', 'length to cut', cut.cutM, 'run'),
-      source: 'practice'
-    })
-  )
+  return [
+    ...cuts.map(cut =>
+      step('wire', '', `cut ${cut.size}, ${cut.from} to ${cut.to}: ${showWire(cut)}`, {
+        figure: ofNumber('cutM', 'length to cut', cut.cutM, 'run'),
+        source: 'practice'
+      })
+    ),
+    step('wire', '', 'crimp with the tool that goes with the terminal'),
+    step('wire', '', 'pull at every crimp: none gives')
+  ]
 }

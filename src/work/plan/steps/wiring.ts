@@ -9,16 +9,15 @@ export const wiring: StepsOf = ({ job }) => {
   if (job.circuit === null) return undefined
   const practice = WIRING[job.job.practice]
   return [
-    step('wire', '', 'lay the route without cutting: clear of what is hot, sharp or moves, and out of the way of a boot'),
+    step('wire', '', 'lay out the route before anything is cut: clear of what is hot, sharp or moves, and out of the way of a boot'),
     ...fuelLine(practice),
     support(practice),
     ...deflection(practice),
-    step('wire', '', 'a loop that drips before every box and terminal: water runs along a wire'),
-    step('wire', '', "bend no tighter than ten times the wire's outside, three times where it is supported at a terminal", {
+    step('wire', '', 'let the wire hang in a loop before every box and terminal: water runs along it and drips off below'),
+    step('wire', '', 'bend no tighter than this, in outsides of the wire; three where it is supported at a terminal', {
       figure: written(ofNumber('bendFactor', 'least bend radius, in outside diameters', 10), '10 ×'),
       source: 'tm-1-1500-204-23-4'
-    }),
-    step('wire', '', 'crimp with the tool that goes with the terminal, and pull each one')
+    })
   ]
 }
 
@@ -26,8 +25,9 @@ function support({ support: { lengthMm, leastMm, source } }: Wiring): Step {
   const figure = { ...ofNumber('supportMm', 'distance between supports', lengthMm), low: leastMm, high: leastMm === null ? null : lengthMm }
   const shown =
     leastMm === null ? `≤ ${showNumber(lengthMm, 'count')} mm` : `${showNumber(leastMm, 'count')} to ${showNumber(lengthMm, 'count')} mm`
-  return step('wire', '', 'from one clamp to the next; a tie holds wires together, it does not hold them up', {
+  return step('wire', '', 'plan the clamps, this far from one to the next', {
     figure: written(figure, shown),
+    caution: 'a tie holds wires together; it does not hold them up',
     source: source.id
   })
 }
@@ -35,7 +35,7 @@ function support({ support: { lengthMm, leastMm, source } }: Wiring): Step {
 function deflection({ deflection }: Wiring): readonly Step[] {
   if (deflection === null) return [step('wire', '', 'leave slack between clamps, and travel where the part moves')]
   return [
-    step('wire', '', 'slack between clamps: it gives this much under a hand, and touches nothing', {
+    step('wire', '', 'leave slack between clamps: under a hand it gives this much, and touches nothing', {
       figure: ofNumber('deflectionMm', 'deflection between supports', deflection.lengthMm),
       source: deflection.source.id
     })
@@ -46,9 +46,14 @@ function fuelLine({ fuelLine }: Wiring): readonly Step[] {
   if (fuelLine === null) return []
   const { lengthMm, leastMm, source } = fuelLine
   return [
-    step('wire', '', `off any fuel or oxygen line; down to ${showNumber(leastMm, 'count')} mm only with rigid, close clamps`, {
-      figure: ofNumber('clearMm', 'distance from fuel lines', lengthMm),
-      source: source.id
-    })
+    step(
+      'wire',
+      '',
+      `keep this far off any fuel or oxygen line; down to ${showNumber(leastMm, 'count')} mm only with rigid, close clamps`,
+      {
+        figure: ofNumber('clearMm', 'distance from fuel lines', lengthMm),
+        source: source.id
+      }
+    )
   ]
 }

@@ -33,7 +33,7 @@ function turns(hole: HoleInWork): readonly BigNumber[] {
     const thread = ofResult(depth, 'depth-down')
     if (count === null || count.value <= 0) return []
     const leaves = thread === null || thread.value <= 0 ? '' : `; leaves ${thread.text} of full thread`
-    return [{ value: count.text, name: `${name} tap`, says: `from its end level with the face${leaves}` }]
+    return [{ value: count.text, name: `${name} tap`, says: `counted from its end level with the face${leaves}` }]
   })
 }
 

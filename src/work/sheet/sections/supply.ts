@@ -1,20 +1,34 @@
+import { showTime } from '../../../quantity/show-time.ts'
 import { thingName } from '../../../report/plan/thing-name.ts'
-import type { Cell } from '../../../report/sheet/sheet.ts'
+import type { Block, Cell } from '../../../report/sheet/sheet.ts'
+import type { JudgedJob } from '../../job/judged-job.ts'
 import { ofResult, withBand } from '../../plan/figure.ts'
-import { type SectionOf, table } from '../section.ts'
+import { type SectionOf, tableOrNone } from '../section.ts'
 
-const COLUMNS = ['load', 'margin', 'endurance'] as const
-
-/** What the machine gives and what is left, by what it does; what the battery carries alone. */
-export const supply: SectionOf = ({ job, answer, result }) => {
-  const things = [...new Set(answer.results.map(({ id }) => id.split(':')[0]!).filter(thing => thing.split('.')[0] === 'supply'))]
-  if (job.supply === null || things.length === 0) return undefined
-  const rows = things.map((thing): readonly Cell[] => [thingName(thing), ...COLUMNS.map(id => textOf(result(`${thing}:supply.${id}`)))])
-  const columns = ['while', 'all loads', 'left over', 'the battery alone lasts']
-  return { id: 'supply', heading: 'Supply', blocks: [table('What the machine can feed', columns, rows)] }
+/** What the machine gives and what is left, by what it does; how long the battery carries all of it alone. */
+export const supply: SectionOf = judged => {
+  const { job, answer, result } = judged
+  if (job.supply === null) return undefined
+  const phases = [...new Set(answer.results.map(({ id }) => id.split(':')[0]!).filter(thing => thing.startsWith('supply.')))]
+  const rows = phases.map((phase): readonly Cell[] => [
+    thingName(phase).replace('supply, ', ''),
+    ...['load', 'margin'].map(id => textOf(result(`${phase}:supply.${id}`)))
+  ])
+  const blocks: readonly Block[] = [
+    ...tableOrNone('What the machine can feed', ['while', 'all loads', 'left over'], rows),
+    ...alone(judged)
+  ]
+  return blocks.length === 0 ? undefined : { id: 'supply', heading: 'Supply', blocks }
 }
 
 function textOf(result: Parameters<typeof ofResult>[0]): string {
   const figure = ofResult(result)
   return figure === null ? '' : withBand(figure)
+}
+
+function alone({ result }: JudgedJob): readonly Block[] {
+  const figure = ofResult(result('supply:supply.endurance'))
+  if (figure === null) return []
+  const least = figure.low === null ? '' : `, ${showTime(figure.low)} at the worst end`
+  return [{ kind: 'text', text: `The battery alone carries all loads for ${showTime(figure.value)}${least}.` }]
 }
