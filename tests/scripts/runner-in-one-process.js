@@ -1,10 +1,9 @@
 // A test runner for Stryker that loads the tests of one room once and runs them again for every change of the code.
 // Vitest itself starts a thread and loads all modules for each, which is most of the time.
-import { readFileSync } from 'node:fs'
 import { resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
-import { globSync } from 'tinyglobby'
+import { failureOf, testsOf } from './tests-of-room.js'
 
 const COVERED = '__stryker__'
 
@@ -65,21 +64,6 @@ class RunnerInOneProcess {
     }
     return { status: 'survived', nrOfTests }
   }
-}
-
-async function failureOf(run) {
-  try {
-    await run()
-    return undefined
-  } catch (error) {
-    return String(error?.message ?? error) || 'failed without a word'
-  }
-}
-
-/** Those of the room, and those that hold it against values from outside. */
-function testsOf(room) {
-  const outside = globSync('tests/outside/*.test.ts').filter(file => readFileSync(file, 'utf8').includes(`src/trade/${room}/`))
-  return [...globSync(`tests/trade/${room}/**/*.test.ts`), ...outside].sort()
 }
 
 export const strykerPlugins = [{ kind: 'TestRunner', name: 'in-one-process', injectableClass: RunnerInOneProcess }]
