@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads'
-import { build } from 'esbuild'
+import { bundled } from './bundled.js'
 
 const [JOBS = 200_000, QUANTITIES = 200_000, SEED = 1] = process.argv.slice(2).map(Number)
 /** No job takes so long, on however busy a machine; whoever does hangs. */
@@ -20,21 +20,13 @@ async function main() {
   const folder = mkdtempSync(join(tmpdir(), 'fettle-fuzz-'))
   process.on('exit', () => rmSync(folder, { recursive: true }))
   const outfile = join(folder, 'fuzz.mjs')
-  await build({
-    stdin: {
-      contents: `export { fuzzJobs } from './fuzz-jobs.ts'
+  await bundled(
+    `export { fuzzJobs } from './fuzz-jobs.ts'
         export { fuzzQuantities } from './fuzz-quantities.ts'
         export { basesIn } from './bases.ts'`,
-      resolveDir: join(import.meta.dirname, '../fuzz'),
-      loader: 'ts'
-    },
-    bundle: true,
-    format: 'esm',
-    platform: 'node',
-    outfile,
-    banner: { js: `import { createRequire } from 'node:module'; const require = createRequire(${JSON.stringify(import.meta.url)})` },
-    logLevel: 'error'
-  })
+    join(import.meta.dirname, '../fuzz'),
+    outfile
+  )
   console.log(`seed ${SEED}`)
   const sound = [await run('quantities', QUANTITIES, outfile), await run('jobs', JOBS, outfile)]
   process.exitCode = sound.every(Boolean) ? 0 : 1

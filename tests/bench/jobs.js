@@ -5,8 +5,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import { build } from 'esbuild'
 import { parseDocument, visit } from 'yaml'
+import { bundled } from './bundled.js'
 
 const [left, words] = [process.argv.indexOf('--without'), process.argv.slice(2)]
 const JOBS = Number(words[0] ?? 10_000)
@@ -85,23 +85,15 @@ console.log(
 )
 
 const outfile = join(folder, 'stages.mjs')
-await build({
-  stdin: {
-    contents: `
+await bundled(
+  `
       export { readYaml } from './src/job/yaml-text.ts'
       export { readJob } from './src/job/read-job.ts'
       export { judgeRead } from './src/work/job/judge-job.ts'
       export { printer } from './src/report/jobs-lines.ts'`,
-    resolveDir: process.cwd(),
-    loader: 'ts'
-  },
-  bundle: true,
-  format: 'esm',
-  platform: 'node',
-  outfile,
-  banner: { js: `import { createRequire } from 'node:module'; const require = createRequire(${JSON.stringify(import.meta.url)})` },
-  logLevel: 'error'
-})
+  process.cwd(),
+  outfile
+)
 const { readYaml, readJob, judgeRead, printer } = await import(pathToFileURL(outfile))
 const texts = files.slice(0, 500).map(file => readFileSync(file, 'utf8'))
 const stages = { 'YAML with places': 0, 'fields and quantities': 0, 'judging, bounds included': 0, printing: 0 }

@@ -4,25 +4,19 @@ import { mkdtempSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import { build } from 'esbuild'
+import { bundled } from './bundled.js'
 
 const folder = mkdtempSync(join(tmpdir(), 'fettle-bench-'))
 const outfile = join(folder, 'circuit.mjs')
-await build({
-  stdin: {
-    contents: `
+await bundled(
+  `
       export { walkFaults } from './src/trade/circuit/fault-walk.ts'
       export { solveNetwork } from './src/trade/circuit/solve-network.ts'
       export { nodesOf } from './src/trade/circuit/network.ts'
       export { drawnNetworks } from './tests/trade/circuit/drawn-network.ts'`,
-    resolveDir: process.cwd(),
-    loader: 'ts'
-  },
-  bundle: true,
-  format: 'esm',
-  platform: 'node',
+  process.cwd(),
   outfile
-})
+)
 const { walkFaults, solveNetwork, nodesOf, drawnNetworks } = await import(pathToFileURL(outfile))
 
 const median = numbers => numbers.toSorted((a, b) => a - b)[Math.floor(numbers.length / 2)]

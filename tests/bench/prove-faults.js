@@ -3,7 +3,7 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
-import { build } from 'esbuild'
+import { bundled } from './bundled.js'
 
 const FAULTS = Number(process.argv[2] ?? 400)
 const SEED = Number(process.argv[3] ?? 20260501)
@@ -12,9 +12,8 @@ const FOLLOWED = Math.round(FAULTS / 4)
 
 const folder = mkdtempSync(join(tmpdir(), 'fettle-bench-'))
 const bundle = join(folder, 'prove-faults.mjs')
-await build({
-  stdin: {
-    contents: `
+await bundled(
+  `
       export { readJob } from './job/read-job.ts'
       export { pointsOf } from './job/reading-links.ts'
       export { proofOf } from './work/prove/proof-of.ts'
@@ -27,16 +26,9 @@ await build({
       export { diagnosisOf } from './work/prove/diagnosis-of.ts'
       export { takenReadings } from './work/prove/taken-readings.ts'
       export { predictorOf, gaussianOf } from './trade/proof/predictor.ts'`,
-    resolveDir: resolve('src'),
-    loader: 'ts'
-  },
-  bundle: true,
-  format: 'esm',
-  platform: 'node',
-  logLevel: 'error',
-  banner: { js: "import { createRequire as benchRequire } from 'node:module'; const require = benchRequire(import.meta.url);" },
-  outfile: bundle
-})
+  resolve('src'),
+  bundle
+)
 const {
   readJob,
   pointsOf,
