@@ -1,14 +1,16 @@
-import type { CircuitFit, FittedLoad, FittedSwitch, Follows, Run, RunPart, Takes } from '../../fitting/circuit.ts'
+import type { CircuitFit, Run, RunPart } from '../../fitting/circuit.ts'
 import { Given } from '../../formula/given.ts'
-import { type JobItem, loadName } from '../../job/circuit-names.ts'
+import type { JobItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import { conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
 import { guardings, returnPoints } from '../../trade/circuit/guarding.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
-import { SWITCH_FACTORS, type SwitchLoad } from '../../trade/circuit/switch-factor.ts'
+import { busOf } from './bus-of.ts'
 import { fittedProtector, fittedShorts, type Guards, ratedProtectors } from './circuit-guards.ts'
-import { BUS, type JobCircuit, type JobLoad, type JobRun, namedRuns, wiringOf } from './circuit-wiring.ts'
+import { BUS, type JobCircuit, type JobRun, namedRuns, wiringOf } from './circuit-wiring.ts'
+import { loadOf } from './load-of.ts'
+import { switchesOf } from './switches-of.ts'
 
 export interface FittedCircuit {
   readonly fit: CircuitFit
@@ -48,11 +50,6 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     groundPoints: returnPoints(wiring)
   }
   return { fit, guards }
-}
-
-/** Low and high are the bounds of bus, where they are given. */
-function busOf({ bus, low, high }: JobCircuit['source']): Given {
-  return new Given(bus.value, { low: low?.low ?? bus.low, high: high?.high ?? bus.high, at: bus.at })
 }
 
 interface NamedRun {
@@ -99,53 +96,4 @@ function wirePart({ job, surroundings }: Job, { altitude: own }: JobCircuit, wir
       : { insulationC: insulation, ambientC: ambient, bundleCount: bundle, altitudeM: altitude, practice: job.practice }
   const warmth = lies !== null && conductorC.assumed !== undefined ? 'own' : 'given'
   return { of: 'wire', conductor: found.value, lengthM, conductorC: warmth === 'own' ? lies!.ambientC : conductorC, lies, warmth }
-}
-
-function loadOf(job: Job, load: JobLoad): FittedLoad {
-  const { from, to, inrush } = load
-  return {
-    name: loadName(load),
-    from,
-    to,
-    takes: takesOf(job, load),
-    inrush: inrush === null ? null : { times: inrush.times, lastsS: inrush.lasts }
-  }
-}
-
-function takesOf({ holes, parts }: Job, { heater, current, power, voltage, resistance }: JobLoad): Takes {
-  if (heater !== null) {
-    const { rated } = parts[holes[heater]!.takes]!
-    if (rated === null) throw new Error('a job with an unrated heater came to be judged')
-    return { by: 'rated', powerW: rated.power, ratedV: rated.voltage, follows: followsOf(rated) }
-  }
-  if (current !== null) return { by: 'current', currentA: current }
-  if (resistance !== null) return { by: 'resistance', resistanceOhm: resistance }
-  if (power === null) throw new Error('a job with a load of nothing came to be judged')
-  return voltage === null ? { by: 'power', powerW: power } : { by: 'rated', powerW: power, ratedV: voltage, follows: null }
-}
-
-/** How the resistance of a heater follows its temperature, where the job tells it. */
-export function followsOf({ 'resistance-change': change }: NonNullable<Job['parts'][string]['rated']>): Follows | null {
-  return change === null ? null : { resistanceChangePerK: change['per-kelvin'], hotC: change.hot }
-}
-
-const [, AT_28_V] = SWITCH_FACTORS
-
-/** No factor is printed above 32 V: nothing is said of switches there. */
-function switchesOf(circuit: JobCircuit, { guarding }: Guards): readonly FittedSwitch[] {
-  if (busOf(circuit.source).high > AT_28_V.greatestV) return []
-  return namedRuns(circuit).flatMap(({ id, run }) => {
-    const behind = circuit.loads.filter(load => guarding.get(id)!.loads.includes(loadName(load)))
-    return run.through.flatMap(({ switch: name }) =>
-      name === null ? [] : [{ name, run: id, load: worstKind(behind), coldRatio: worstRatio(behind) }]
-    )
-  })
-}
-
-function worstKind(loads: readonly JobLoad[]): SwitchLoad {
-  return loads.map(({ kind }) => kind).reduce<SwitchLoad>((worst, kind) => (AT_28_V[kind] > AT_28_V[worst] ? kind : worst), 'resistive')
-}
-
-function worstRatio(loads: readonly JobLoad[]): Given | null {
-  return loads.flatMap(({ inrush }) => inrush?.times ?? []).toSorted((a, b) => b.high - a.high)[0] ?? null
 }

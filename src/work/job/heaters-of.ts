@@ -4,7 +4,7 @@ import { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Missing } from '../../rules/missing.ts'
 import type { LoadResults } from '../results/drop-results.ts'
-import { followsOf } from './circuit-fit-of.ts'
+import { followsOf } from './load-of.ts'
 
 /** What the circuit gives a heater, by the name of its hole. */
 export type FedLoads = readonly BoundsOf<LoadResults>[]
