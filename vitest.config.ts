@@ -5,6 +5,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     reporters: [['default', { summary: false }], new OutsideReporter()],
+    // One for each core: left to itself it keeps one core free.
+    maxWorkers: '100%',
     testTimeout: 60_000,
     hookTimeout: 120_000,
     silent: 'passed-only',
