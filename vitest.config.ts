@@ -4,6 +4,7 @@ import { OutsideReporter } from './tests/outside-reporter.ts'
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/draws.ts'],
     reporters: [['default', { summary: false }], new OutsideReporter()],
     // One for each core: left to itself it keeps one core free.
     maxWorkers: '100%',

@@ -14,7 +14,7 @@ const readText = (path: string) => readJobFile(path, { input: process.stdin })
 const TEXT = 'fettle: 1\njob: { title: ± }\n'
 
 it('a mark of the encoding at the start is no part of the text', async () => {
-  expect(await readText(file('marked.yaml', Buffer.from(`\ufeff${TEXT}`)))).toEqual({ text: TEXT })
+  expect(await readText(file('marked.yaml', Buffer.from(`\ufeff${TEXT}`)))).toEqual({ text: TEXT, bench: null })
 })
 
 const WIDE = Buffer.from(`\ufeff${TEXT}`, 'utf16le')

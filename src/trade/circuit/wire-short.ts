@@ -33,17 +33,20 @@ export interface WireShortGiven {
 
 /**
  * How hot a wire gets until the slow edge of its protector has opened. Up to 5 s from the rating of the insulation to its short-time
- * limit, as the standard reckons; longer than that from its warmth under load to the rating itself.
- * Null where no band is published for the style.
+ * limit, as the standard reckons; longer than that the first 5 s so, and the whole from its warmth under load to the rating itself,
+ * whichever leaves less. Null where no band is published for the style.
  */
 export function wireShort({ style, ratingA, faultA, wire, insulationC, loadedC }: Plain<WireShortGiven>) {
   const currentA = Math.min(faultA, GREATEST_RATIO * ratingA)
   const opening = openingTime(styleOf(style), { currentA, ratingA })
   if (opening === null) return null
-  const { longestS } = opening
-  const brief = longestS <= ADIABATIC_S * (1 + ROUNDING)
-  const timeS = brief ? Math.min(ADIABATIC_S, longestS) : longestS
-  const limitC = brief ? shortTimeLimitC({ kind: 'unknown', insulationC }) : insulationC
-  const heating = overloadHeating({ wire, currentA, startC: brief ? insulationC : loadedC, timeS, limitC })
-  return { shortestS: opening.shortestS, longestS, limitC, endC: heating.endC, marginK: heating.marginK }
+  const { shortestS, longestS } = opening
+  const heated = (startC: number, timeS: number, limitC: number) => ({
+    limitC,
+    ...overloadHeating({ wire, currentA, startC, timeS, limitC })
+  })
+  const brief = heated(insulationC, Math.min(ADIABATIC_S, longestS), shortTimeLimitC({ kind: 'unknown', insulationC }))
+  const lasting = longestS > ADIABATIC_S * (1 + ROUNDING) ? heated(loadedC, longestS, insulationC) : brief
+  const { limitC, endC, marginK } = brief.marginK < lasting.marginK ? brief : lasting
+  return { shortestS, longestS, limitC, endC, marginK }
 }

@@ -14,6 +14,9 @@ const TEST_SOURCE_V = 12
 
 const LEAST_OHM = 1e-9
 
+/** What a response is reckoned for. */
+const RESPONSE_A = 1
+
 type ColdPart = Plain<Resistor>
 
 /** A circuit under the meter: solved once with the power on and once cold, however many readings are taken. Nothing is checked here. */
@@ -51,7 +54,7 @@ export class ProbedCircuit {
   betweenOhm({ red, black }: Pick<Probe, 'red' | 'black'>): number {
     const island = this.islandOf(black)
     if (island === undefined || this.islandOf(red) !== island) return OVER_OHM
-    const throughOhm = island.dropV(island.response({ from: black, to: red }), { from: red, to: black })
+    const throughOhm = island.dropV(island.response({ from: black, to: red }), { from: red, to: black }) / RESPONSE_A
     const facts = fact('throughOhm', {
       says: `from ${red} to ${black} through the circuit, its sources off`,
       symbol: 'R',

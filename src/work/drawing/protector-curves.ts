@@ -65,10 +65,8 @@ function wireStands(x: Guarded): ((currentA: number) => number) | null {
   const wire = heatedWire({ conductor, current, insulationC })
   const startC = loadedWireC({ current, currentA: loadA, insulationC, ambientC })
   const keptS = allHeatKept(x)
-  return currentA => {
-    const lasting = wireTimeS({ wire, currentA, startC, limitC: insulationC })
-    return lasting > ADIABATIC_S ? lasting : Math.min(ADIABATIC_S, keptS(currentA))
-  }
+  return currentA =>
+    keptS(currentA) < ADIABATIC_S ? keptS(currentA) : Math.max(ADIABATIC_S, wireTimeS({ wire, currentA, startC, limitC: insulationC }))
 }
 
 /** As the standard for shorts has it: nothing where the wire is at its short-time limit already. */

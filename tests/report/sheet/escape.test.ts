@@ -48,7 +48,8 @@ it('css: no string ends and no rule begins', () => {
 it('markdown: no mark is left that is not escaped', () => {
   fc.assert(
     fc.property(words, text => {
-      const left = markdown(text).replace(/\\[\\`*_[\]#+\-.)|~$^:=@]/g, '')
+      // An escaped mark stands as a letter would.
+      const left = markdown(text).replace(/\\[\\`*_[\]#+\-.)|~$^:=@]/g, 'x')
       expect(left).not.toMatch(/[\\`*_[\]|~$^@<>]|:\/\/|www\./i)
       expect(left).not.toMatch(/^\s*([#+-](\s|$)|--|=|\d+[.)](\s|$))/)
     })

@@ -12,6 +12,14 @@ it('a short of up to 5 s is reckoned from the rating of the insulation, a longer
   expect(at(39)).toMatchObject({ limitC: 105 })
 })
 
+it('a fuse that opens later never leaves the wire more room', () => {
+  const thin = { ...wire, areaMm2: 1.5, resistanceOhmPerM: 0.0137, ampacityA: 38 }
+  const marginK = (faultA: number) => wireShort({ style: 'blade', ratingA: 30, faultA, wire: thin, insulationC: 105, loadedC: 32 })!.marginK
+  expect(marginK(60.1)).toBeLessThan(0)
+  // Less current, opened later: beyond 5 s, where the first 5 s count too.
+  for (let faultA = 59; faultA < 60; faultA += 0.1) expect(marginK(faultA), `${faultA} A`).toBeLessThan(0)
+})
+
 it('below the gate at which it must open it flows for good, and the wire settles', () => {
   expect(at(26)).toMatchObject({ longestS: Number.POSITIVE_INFINITY, limitC: 105 })
   expect(at(26).marginK).toBeGreaterThan(0) // 26 A in a wire for 35 A

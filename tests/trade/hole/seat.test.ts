@@ -50,8 +50,9 @@ describe('the seat', () => {
   it('the worst case holds the root sum of squares', () => {
     fc.assert(
       fc.property(seats, tree => {
-        const { runOut, leastStackMm, shoulderTurns } = boundsOf(tree, seat)
-        for (const { low, high, rss } of [runOut.withStackMm, runOut.withoutStackMm, leastStackMm, shoulderTurns]) {
+        // The least stack is the greater of two and so not linear.
+        const { runOut, shoulderTurns } = boundsOf(tree, seat)
+        for (const { low, high, rss } of [runOut.withStackMm, runOut.withoutStackMm, shoulderTurns]) {
           expect(rss[0]).toBeGreaterThanOrEqual(low - 1e-9)
           expect(rss[1]).toBeLessThanOrEqual(high + 1e-9)
         }
