@@ -1,0 +1,23 @@
+// The tests of one room in one file, with the code of the room as it is changed on the way in.
+import { mkdirSync } from 'node:fs'
+import { resolve } from 'node:path'
+import { pathToFileURL } from 'node:url'
+import { build } from 'esbuild'
+import { testsOf } from './tests-of-room.js'
+
+/** Where the file stands, to be imported for its `collected`. */
+export async function bundledTests(room, { name, changed }) {
+  mkdirSync('mutation', { recursive: true })
+  const outfile = resolve(`mutation/${name}-${room}.mjs`)
+  const contents = [`export { collected } from 'vitest'`, ...testsOf(room).map(file => `await import('./${file}')`)].join('\n')
+  const filter = new RegExp(`/src/trade/${room}/.*\\.ts$`)
+  await build({
+    stdin: { contents, resolveDir: process.cwd() },
+    alias: { vitest: resolve('tests/scripts/tests-at-hand.js') },
+    define: { FETTLE_VERSION: '"test"' },
+    inject: [resolve('tests/scripts/same-every-time.ts')],
+    plugins: [{ name, setup: ({ onLoad }) => onLoad({ filter }, async ({ path }) => ({ contents: await changed(path), loader: 'ts' })) }],
+    ...{ bundle: true, format: 'esm', platform: 'node', target: 'node20.19', outfile, logLevel: 'error' }
+  })
+  return pathToFileURL(outfile).href
+}
