@@ -10,7 +10,7 @@ const LEAST_PERCENT = 80
 const ROOMS = ['circuit', 'heat', 'hole', 'joint', 'mass', 'proof', 'supply', 'thread']
 const AGAIN = '--again'
 /** A change that no test has noticed after so long counts as unnoticed, whatever the slowest tests would have said. */
-const PATIENCE_S = 6
+const PATIENCE_S = 3
 /** Coming by so many times as often is going round without end. */
 const ENDLESS = 100
 
