@@ -1,0 +1,38 @@
+// Reads nudge-explained.md: constants that may move without a test that notices, and why.
+import { readFileSync } from 'node:fs'
+
+const HEADING = /^## (\S+)$/
+const REMARK = /^- `([^`]+)`: \S/
+
+/** The pieces of code, each with its file. */
+function remarks() {
+  let file
+  return readFileSync(new URL('nudge-explained.md', import.meta.url), 'utf8')
+    .split('\n')
+    .flatMap(line => {
+      file = HEADING.exec(line)?.[1] ?? file
+      const code = REMARK.exec(line)?.[1]
+      return code === undefined ? [] : [{ file, code }]
+    })
+}
+
+/** Those of the constants that no remark explains, and the remarks of this room that explain none of them. */
+export function unexplained(constants, room) {
+  const known = remarks()
+    .filter(({ file }) => file.startsWith(`src/trade/${room}/`))
+    .map(remark => ({ ...remark, ...placeOf(remark) }))
+  const covers =
+    remark =>
+    ({ file, start }) =>
+      file === remark.file && start >= remark.from && start < remark.to
+  return {
+    left: constants.filter(constant => !known.some(remark => covers(remark)(constant))),
+    idle: known.filter(remark => !constants.some(covers(remark)))
+  }
+}
+
+function placeOf({ file, code }) {
+  const pieces = readFileSync(file, 'utf8').split(code)
+  if (pieces.length !== 2) throw new Error(`nudge-explained.md: \`${code}\` stands ${pieces.length - 1} times in ${file}, not once`)
+  return { from: pieces[0].length, to: pieces[0].length + code.length }
+}
