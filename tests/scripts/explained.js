@@ -16,19 +16,16 @@ function remarks() {
     })
 }
 
-/** Those of the constants that no remark explains, and the remarks of this room that explain none of them. */
-export function unexplained(constants, room) {
-  const known = remarks()
+/** What is remarked on the constants of a room, each at its place. */
+export function remarksOf(room) {
+  return remarks()
     .filter(({ file }) => file.startsWith(`src/trade/${room}/`))
     .map(remark => ({ ...remark, ...placeOf(remark) }))
-  const covers =
-    remark =>
-    ({ file, start }) =>
-      file === remark.file && start >= remark.from && start < remark.to
-  return {
-    left: constants.filter(constant => !known.some(remark => covers(remark)(constant))),
-    idle: known.filter(remark => !constants.some(covers(remark)))
-  }
+}
+
+/** Whether a constant stands in the piece of code that is remarked on. */
+export function stands(constant, { file, from, to }) {
+  return constant.file === file && constant.start >= from && constant.start < to
 }
 
 function placeOf({ file, code }) {

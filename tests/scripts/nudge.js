@@ -5,7 +5,7 @@ import { resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
 import { asking } from './constants.js'
-import { unexplained } from './explained.js'
+import { remarksOf, stands } from './explained.js'
 import { failureOf, testsOf } from './tests-of-room.js'
 
 const ROOMS = ['circuit', 'heat', 'hole', 'joint', 'mass', 'proof', 'supply', 'thread']
@@ -14,14 +14,20 @@ const ROOMS = ['circuit', 'heat', 'hole', 'joint', 'mass', 'proof', 'supply', 't
 async function nudgeRoom(room) {
   const constants = []
   const loaded = await loadedWith(room, constants)
+  const remarks = remarksOf(room)
+  const isExplained = constant => remarks.some(remark => stands(constant, remark))
   const unnoticed = []
-  for (const [k, constant] of constants.entries()) if (!(await isNoticed(loaded, k, constant))) unnoticed.push(constant)
-  const { left, idle } = unexplained(unnoticed, room)
-  for (const { file, line, text } of left.toReversed()) console.log(`${file}:${line} ${text}`)
+  for (const [k, constant] of constants.entries()) {
+    if (await isNoticed(loaded, k, constant)) continue
+    unnoticed.push(constant)
+    if (!isExplained(constant)) console.log(`${constant.file}:${constant.line} ${constant.text}`)
+  }
+  const idle = remarks.filter(remark => !unnoticed.some(constant => stands(constant, remark)))
   for (const { file, code } of idle) console.log(`${file}: \`${code}\` is explained, and noticed`)
-  const [all, explained] = [constants.length, unnoticed.length - left.length]
-  console.log(`${room}: ${all - unnoticed.length} of ${all} noticed, ${explained} explained, ${left.length} left`)
-  return left.length + idle.length === 0
+  const left = unnoticed.filter(constant => !isExplained(constant)).length
+  const [all, noticed] = [constants.length, constants.length - unnoticed.length]
+  console.log(`${room}: ${noticed} of ${all} noticed, ${unnoticed.length - left} explained, ${left} left`)
+  return left + idle.length === 0
 }
 
 /** Which constants were asked for since it was emptied, and the one that is moved. */
@@ -46,7 +52,7 @@ async function loadedWith(room, constants) {
     plugins: [
       { name: 'nudge', setup: ({ onLoad }) => onLoad({ filter }, ({ path }) => ({ contents: asking(path, constants), loader: 'ts' })) }
     ],
-    ...{ bundle: true, format: 'esm', platform: 'node', target: 'node20.19', outfile, logLevel: 'error' }
+    ...{ bundle: true, packages: 'external', format: 'esm', platform: 'node', target: 'node20.19', outfile, logLevel: 'error' }
   })
   const { href } = pathToFileURL(outfile)
   const { collected } = await import(href)
