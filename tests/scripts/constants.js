@@ -48,6 +48,8 @@ function movesOf(node) {
 
 function counts(node) {
   const { parent } = node
+  if (ts.isPrefixUnaryExpression(parent)) return counts(parent)
+  if (ts.isPropertyAssignment(parent)) return parent.name.getText() === 'length'
   if (ts.isCallExpression(parent)) return ts.isPropertyAccessExpression(parent.expression) && COUNTED.has(parent.expression.name.text)
   if (!ts.isBinaryExpression(parent)) return false
   return counts(parent) || [parent.left, parent.right].some(side => /\.(length|size)$/.test(side.getText()))
