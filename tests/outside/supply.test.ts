@@ -29,6 +29,7 @@ function exponent(): number {
   return peukertFactor({ firstA: 10, firstS: TWENTY_HOURS_S, secondA: 50, secondS: (134 / 50) * 3600 })
 }
 
+const GRAVITY = 'the program asks for no specific gravity'
 const STATOR = 'an open-circuit check or one point: no curve of output over speed follows from it'
 
 checkRows(
@@ -39,7 +40,6 @@ checkRows(
     { rows: ['supply-002'], gives: () => SUPPLY_FIGURES.lowVoltage.leastV },
     { rows: ['supply-004'], gives: () => SUPPLY_FIGURES.batteryAlone.leastS / 60 },
     { rows: /^open-circuit voltage/, gives: row => stateAt(row).restV },
-    { rows: /^specific gravity/, gives: row => stateAt(row).gravityRatio },
     { rows: ['supply-022'], gives: ({ item }) => voltmeterCorrectionV({ batteryC: numberIn(item) }), within: 0.005 },
     { rows: ['supply-025'], gives: ({ item }) => voltmeterCorrectionV({ batteryC: numberIn(item) }), within: 0.0005 },
     { rows: ['supply-028'], gives: oneAmpereHours, within: 0.05 },
@@ -48,6 +48,7 @@ checkRows(
   ],
   {
     'supply-006': 'a rule in words',
+    ...Object.fromEntries(SUPPLY_ROWS.filter(({ quantity }) => quantity === 'specific gravity').map(({ id }) => [id, GRAVITY])),
     'supply-026': 'a formula: the rows of delivered capacity are its figures',
     'supply-027': 'a formula: row 028 is its figure',
     'supply-061': 'a formula: row 059 is its figure',

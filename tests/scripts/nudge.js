@@ -1,32 +1,41 @@
 // Moves every constant in the code of a trade room by a hundredth, one at a time, and lists those that no test notices.
-import { mkdirSync, readFileSync } from 'node:fs'
+import { mkdirSync } from 'node:fs'
 import { setPriority } from 'node:os'
-import { relative, resolve } from 'node:path'
+import { resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
-import ts from 'typescript'
+import { asking } from './constants.js'
+import { remarksOf, stands } from './explained.js'
 import { failureOf, testsOf } from './tests-of-room.js'
 
 const ROOMS = ['circuit', 'heat', 'hole', 'joint', 'mass', 'proof', 'supply', 'thread']
-const SHARE = 0.01
-/** Lists as long as this are tables: they are held against their published rows. */
-const TABLE_LENGTH = 6
 
+/** Whether every constant is noticed or explained. */
 async function nudgeRoom(room) {
   const constants = []
   const loaded = await loadedWith(room, constants)
+  const remarks = remarksOf(room)
+  const isExplained = constant => remarks.some(remark => stands(constant, remark))
   const unnoticed = []
-  for (const [k, constant] of constants.entries()) if (!(await isNoticed(loaded, k))) unnoticed.push(constant)
-  for (const { file, line, value } of unnoticed) console.log(`${file}:${line} ${value}`)
-  const noticed = constants.length - unnoticed.length
-  console.log(`${room}: ${noticed} of ${constants.length} constants noticed by a test when moved by ${SHARE * 100} %`)
+  for (const [k, constant] of constants.entries()) {
+    if (await isNoticed(loaded, k, constant)) continue
+    unnoticed.push(constant)
+    if (!isExplained(constant)) console.log(`${constant.file}:${constant.line} ${constant.text}`)
+  }
+  const idle = remarks.filter(remark => !unnoticed.some(constant => stands(constant, remark)))
+  for (const { file, code } of idle) console.log(`${file}: \`${code}\` is explained, and noticed`)
+  const left = unnoticed.filter(constant => !isExplained(constant)).length
+  const [all, noticed] = [constants.length, constants.length - unnoticed.length]
+  console.log(`${room}: ${noticed} of ${all} noticed, ${unnoticed.length - left} explained, ${left} left`)
+  return left + idle.length === 0
 }
 
-/** Which constants were asked for since it was emptied. */
+/** Which constants were asked for since it was emptied, and the one that is moved. */
 const asks = new Set()
+let moved
 globalThis.constant = (k, value) => {
   asks.add(k)
-  return k === globalThis.moved ? (value === 0 ? SHARE : value * (1 + SHARE)) : value
+  return k === moved?.k ? moved.to : value
 }
 
 /** The tests of a room in one file, in which each constant asks whether it is the one to move; quickest first. */
@@ -43,7 +52,7 @@ async function loadedWith(room, constants) {
     plugins: [
       { name: 'nudge', setup: ({ onLoad }) => onLoad({ filter }, ({ path }) => ({ contents: asking(path, constants), loader: 'ts' })) }
     ],
-    ...{ bundle: true, format: 'esm', platform: 'node', target: 'node20.19', outfile, logLevel: 'error' }
+    ...{ bundle: true, packages: 'external', format: 'esm', platform: 'node', target: 'node20.19', outfile, logLevel: 'error' }
   })
   const { href } = pathToFileURL(outfile)
   const { collected } = await import(href)
@@ -61,19 +70,21 @@ async function tried({ id, run }) {
   return { id, run, tookMs: performance.now() - start, asks: new Set(asks) }
 }
 
-async function isNoticed({ href, atLoad, tests }, k) {
-  globalThis.moved = k
-  try {
-    return await anyFails(atLoad.has(k) ? await loadedAgain(href, k, tests) : tests.filter(test => test.asks.has(k)))
-  } finally {
-    globalThis.moved = undefined
+async function isNoticed({ href, atLoad, tests }, k, { moves }) {
+  for (const to of moves) {
+    moved = { k, to }
+    const asking = atLoad.has(k) ? await loadedAgain(`${href}?${k}=${to}`, tests) : tests.filter(test => test.asks.has(k))
+    const noticed = await anyFails(asking)
+    moved = undefined
+    if (noticed) return true
   }
+  return false
 }
 
 /** A constant outside functions is read once: everything is loaded again with it moved. What does not even load is noticed. */
-async function loadedAgain(href, k, tests) {
+async function loadedAgain(href, tests) {
   try {
-    const { collected } = await import(`${href}?${k}`)
+    const { collected } = await import(href)
     const place = new Map(tests.map(({ id }, i) => [id, i]))
     return collected.toSorted((a, b) => place.get(a.id) - place.get(b.id))
   } catch (error) {
@@ -87,30 +98,6 @@ async function anyFails(tests) {
   return false
 }
 
-/** Tables are left as they are, and so are the ranges of formulas: those stand in the handbook, and the test of the handbook notices. */
-function isLeft(node) {
-  if (ts.isPropertyAssignment(node)) return node.name.getText() === 'inputs'
-  return ts.isTypeNode(node) || (ts.isArrayLiteralExpression(node) && node.elements.length >= TABLE_LENGTH)
-}
-
-/** The text of a file in which every number asks. */
-function asking(path, constants) {
-  const text = readFileSync(path, 'utf8')
-  const source = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true)
-  const numbers = []
-  const visit = node => {
-    if (isLeft(node)) return
-    if (ts.isNumericLiteral(node) && !ts.isElementAccessExpression(node.parent) && node.parent.name !== node) numbers.push(node)
-    else ts.forEachChild(node, visit)
-  }
-  visit(source)
-  return numbers.reduceRight((changed, node) => {
-    const [start, end, value] = [node.getStart(), node.end, node.getText()]
-    const k = constants.push({ file: relative('.', path), line: source.getLineAndCharacterOfPosition(start).line + 1, value }) - 1
-    return `${changed.slice(0, start)}globalThis.constant(${k}, ${value})${changed.slice(end)}`
-  }, text)
-}
-
 setPriority(10)
 const asked = process.argv.slice(2)
-for (const room of asked.length > 0 ? asked : ROOMS) await nudgeRoom(room)
+for (const room of asked.length > 0 ? asked : ROOMS) if (!(await nudgeRoom(room))) process.exitCode = 1

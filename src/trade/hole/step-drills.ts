@@ -16,7 +16,7 @@ const ROUNDING = 1e-9
 /** The drills between an old hole and the last drill, in equal steps; none where one drill does it. All go to the same stop: within the last one's point. */
 export function stepDrills({ foundDiameterMm, drillMm, system }: Jump): readonly StepDrill[] {
   const openingMm = drillMm - foundDiameterMm
-  const stepCount = Math.max(1, Math.ceil(openingMm / MOST_AT_ONCE_MM - ROUNDING))
+  const stepCount = Math.ceil(openingMm / MOST_AT_ONCE_MM - ROUNDING)
   const stock = SETS[system].flatMap(drillsOf).filter(({ diameterMm }) => diameterMm > foundDiameterMm && diameterMm < drillMm)
   const wanted = Array.from({ length: stepCount - 1 }, (_, i) => foundDiameterMm + ((i + 1) * openingMm) / stepCount)
   return taken([...new Set(wanted.map(mm => nearest(stock, mm)))], foundDiameterMm)

@@ -38,8 +38,13 @@ function unknownAlloy(text: string): Outcome<never> {
 
 function severalCasts(text: string, found: readonly CastingAlloy[]): Outcome<never> {
   const names = found.map(({ name }) => shown(name))
-  const weakest = found.reduce((a, b) => ((b.shearMpa ?? 0) < (a.shearMpa ?? 0) ? b : a))
+  const weakest = found.reduce((a, b) => (shearOf(b) < shearOf(a) ? b : a))
   return bad(`casting alloy ${quoted(text)} is cast in more than one way`, `one of ${names.join(', ')}, ${STRENGTH}`, shown(weakest.name))
+}
+
+/** What nobody printed is never taken for the weakest. */
+function shearOf({ shearMpa }: CastingAlloy): number {
+  return shearMpa ?? Number.POSITIVE_INFINITY
 }
 
 type Name = CastingAlloy['name']

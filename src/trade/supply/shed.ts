@@ -34,7 +34,7 @@ export function shedFor(loads: readonly Plain<LoadGiven>[], shortA: number): rea
 /** What frees enough, in words; empty where nothing may be switched off. */
 export function shedText(loads: readonly Plain<LoadGiven>[], shortA: number): string {
   const chosen = shedFor(loads, shortA)
-  const freedA = chosen.at(-1)?.freedSoFarA ?? 0
+  const last = chosen.at(-1)
   const names = chosen.map(({ name, freedA: each }) => `${name} (${Number(each.toPrecision(3))} A)`).join(', ')
-  return freedA >= shortA || chosen.length === 0 ? names : `${names}; that alone is not enough`
+  return last === undefined || last.freedSoFarA >= shortA ? names : `${names}; that alone is not enough`
 }

@@ -38,6 +38,7 @@ it('shim and thinner stack make one pitch, and either brings it there', () => {
 it.each([
   ['straight on', 30, 80, 50, -10],
   ['past the mark', 350, 20, 30, 10],
+  ['just short of two turns back', 350, -11, 359, -319],
   ['there already', 90, 90, 0, 40]
 ])('%s: from %d to %d', (_, now, want, turnDeg, leftDeg) => {
   expect(result(now, want, 1.5)).toMatchObject({ turnDeg: expect.closeTo(turnDeg, 9), leftDeg: expect.closeTo(leftDeg, 9) })

@@ -118,7 +118,7 @@ describe('the hole', () => {
 })
 
 it('says where the drill would meet the old bottom first', () => {
-  expect([firstAt(0.1), firstAt(-0.1), firstAt(0)]).toEqual(['point', 'rim', 'point and rim alike'])
+  expect([firstAt(0.001), firstAt(-0.001), firstAt(0)]).toEqual(['point', 'rim', 'point and rim alike'])
 })
 
 it('a drill as sharp as the old cone meets it all along', () => {

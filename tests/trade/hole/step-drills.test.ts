@@ -45,6 +45,7 @@ describe('examples', () => {
     ['one drill does it', 11.8, 12.5, 'metric', []],
     ['just as much as one takes', 9.5, 10.5, 'metric', []],
     ['two go', 9, 10.2, 'metric', ['9.6 mm']],
+    ['halfway is 9.645 mm', 9, 10.29, 'metric', ['9.6 mm']],
     ['three go', 6, 9, 'metric', ['7 mm', '8 mm']],
     ['an inch bench has fractions', 6.9, 8.4328, 'unified', ['19/64']],
     ['the old hole is as wide', 10.5, 10.2, 'metric', []]

@@ -159,7 +159,8 @@ describe('no room', () => {
     // 1.0 kept clear and 0.3 of stop error: a low end of 1.3 leaves nothing.
     expect(() => stopSetting(shallow(0.9))).toThrow(NoAnswer)
     expect(() => stopSetting(shallow(0.9))).toThrow('0.4 mm above the face')
-    expect(stopSetting(shallow(1.31)).tipDepthMm.value).toBeCloseTo(0.01, 9)
+    expect(() => stopSetting(shallow(0.844))).toThrow('0.46 mm above the face')
+    expect(stopSetting(shallow(1.301)).tipDepthMm.value).toBeCloseTo(0.001, 9)
   })
 
   it('level with the face leaves nothing either', () => {
@@ -182,7 +183,7 @@ describe('what cannot be', () => {
 
   it('a rod wider than the hole is refused, one that just fits is not', () => {
     const rodMm = about(9.1)
-    expect(refusal({ rodMm })).toMatchObject({ found: 'rod is 9.1 mm', from: [rodMm, opening.foundDiameterMm] })
+    expect(refusal({ rodMm })).toMatchObject({ found: 'rod is 9.1 mm', least: 0, greatest: 9, from: [rodMm, opening.foundDiameterMm] })
     expect(refusal({ rodMm: about(9) })).toBeUndefined()
     expect(refusal({ rodMm: about(9.1, 0.1) })).toBeUndefined()
   })

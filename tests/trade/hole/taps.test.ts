@@ -64,6 +64,7 @@ describe('taps that cannot', () => {
     ['taper:Infinity', 'chamfer "Infinity" of the tap taper'],
     ['taper:8,taper:4', 'two taps named taper'],
     ['second:4,taper:8', 'tap taper with a chamfer of 8 pitches after second with 4'],
+    ['a:8,b:2,c:4', 'tap c with a chamfer of 4 pitches after b with 2'],
     ['a:4,b:4', 'tap b with a chamfer of 4 pitches after a with 4'],
     ['t\u001b[31m:8', 'tap name "t\\u{1b}[31m"']
   ])('%j', (text, found) => {

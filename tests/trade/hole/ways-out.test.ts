@@ -9,7 +9,7 @@ const ways = (name: string, foundDiameterMm: number, wallMm: number | null = nul
 describe('a hole of 10.8 mm for M12x1.5', () => {
   it('an insert, a finer thread of the same size, another place', () => {
     const [insert, larger, place] = ways('M12x1.5', 10.8)
-    expect(insert).toMatch(/^a wire thread insert for M12x1\.5 .*12\.32 mm up/)
+    expect(insert).toMatch(/^a wire thread insert for M12x1\.5 .*12\.32 mm up, 13\.95 mm major/)
     expect(larger).toMatch(/M12x1, drilled 11\.00 mm/)
     expect(place).toBe('another place')
   })
@@ -18,6 +18,9 @@ describe('a hole of 10.8 mm for M12x1.5', () => {
     // Beside the thread 3 − 0.6 = 2.4 mm are left, the insert takes 0.97, and 3.76 are asked for.
     expect(ways('M12x1.5', 10.8, 3)[0]).toContain('thinner than anything can be said for')
     expect(ways('M12x1.5', 10.8, 1.5).join()).not.toContain('insert')
+    // 1.299038·1.5/2 = 0.9743 mm are taken beside the thread, which leaves itself 0.6 mm outside the hole.
+    expect(ways('M12x1.5', 10.8, 1.575).join()).toContain('insert')
+    expect(ways('M12x1.5', 10.8, 1.57).join()).not.toContain('insert')
     expect(ways('M12x1.5', 10.8, 10)[0]).not.toContain('thinner')
   })
 })
@@ -32,5 +35,7 @@ it('a unified thread has unified ways out', () => {
 
 it('where nothing fits any more, another place is left', () => {
   expect(ways('M36x4', 40)).toEqual(['another place'])
-  expect(ways('M12x1.5', 10.8, 0.5)).toEqual(['another place'])
+  // A thread of 12 mm takes (12 - 10.8)/2 mm of wall.
+  expect(ways('M12x1.5', 10.8, 0.605)).toHaveLength(2)
+  expect(ways('M12x1.5', 10.8, 0.595)).toEqual(['another place'])
 })

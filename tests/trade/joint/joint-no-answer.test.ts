@@ -28,6 +28,9 @@ test.each<[string, Partial<typeof PLAIN>, string]>([
   ['the bore eats the thread', { boreMm: 10.6 }, 'a bore of 10.60 mm leaves no metal in a section of 10.59 mm'],
   ['the bore eats the neck', { boreMm: 9, neckMm: 9 }, 'a bore of 9.00 mm leaves no metal in a section of 9.00 mm'],
   ['threads that do not meet', { thread: { ...thread, screwMajorMinMm: 9.9 } }, 'at least material these two threads do not meet'],
+  // 0.57735·(9.91656 - 11.216) = -0.75023, and 0.57735·(9.37656 - 10.676) the same: half the pitch is 0.75.
+  ['a screw that just misses', { thread: { ...thread, screwMajorMinMm: 9.91656 } }, 'at least material these two threads do not meet'],
+  ['a hole that just misses', { thread: { ...thread, screwPitchMinMm: 9.37656 } }, 'at least material these two threads do not meet'],
   ['a nut factor below the pitch', { thread: { ...thread, pitchMm: 1.75 }, friction: slippery }, 'a nut factor of 0.021 is less than'],
   ['a hole as large as the shoulder', { bearing: { faceMm: 12.5, holeMm: 12.5 } }, 'nothing bears']
 ])('%s', (_, change, says) => {
@@ -40,7 +43,15 @@ test('a nut factor just above what the pitch takes has an answer', () => {
   expect(joint({ ...PLAIN, friction: slippery }).preloadN).toBeGreaterThan(0)
 })
 
+// P/(2·π·d) = 1.77/(2·3.14159·12) = 0.023475: a wedge as steep as the thread, without friction.
+test('the least nut factor is told', () => {
+  const change = { thread: { ...thread, pitchMm: 1.77 }, friction: slippery }
+  expect(refusal(() => joint({ ...PLAIN, ...change })).change).toBe('give a nut factor above 0.023; a usual one is 0.2')
+})
+
 test('less than 1.4 diameters of metal around the hole; a thick wall loses nothing', () => {
+  // 3.8·1.4 - 1.4² - 2.61
+  expect(dilation({ bossMm: 14, majorMm: 10 })).toBeCloseTo(0.75, 12)
   expect(refusal(() => dilation({ bossMm: 13.9, majorMm: 10 })).says).toContain('less than 1.4 thread diameters')
   expect(dilation({ bossMm: 19, majorMm: 10 })).toBe(1)
 })

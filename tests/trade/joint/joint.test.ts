@@ -93,6 +93,10 @@ test('a neck wider than the thread changes nothing', () => {
   expect(thread.tensionMpa).toBeLessThan(run(JOINT).tensionMpa!)
 })
 
+test('no bore is a bore of nought', () => {
+  expect(run({ ...JOINT, boreMm: null })).toEqual(run({ ...JOINT, boreMm: within(0, 0) }))
+})
+
 test('bounds leave nulls and words alone', () => {
   const { proofTorqueNm, firstToGive } = boundsOf({ ...JOINT, proofMpa: null }, joint)
   expect([proofTorqueNm, firstToGive]).toEqual([null, 'part strips'])

@@ -1,6 +1,8 @@
 // Table: property classes as people write them.
 import { expect, test } from 'vitest'
+import { NoAnswer } from '../../../src/formula/no-answer.ts'
 import { classStrength, readPartClass } from '../../../src/trade/joint/part-class.ts'
+import { PART_CLASSES } from '../../../src/trade/joint/part-classes.ts'
 
 test.each([
   ['8.8', '8.8'],
@@ -31,4 +33,10 @@ test('class 8.8 is stronger above 16 mm', () => {
   if (!read.ok) throw new Error(read.fault.found)
   const tensileMpa = (majorMm: number) => classStrength({ partClass: read.value, majorMm }).tensileMpa
   expect([tensileMpa(16), tensileMpa(16.001)]).toEqual([800, 830])
+})
+
+// ISO 898-1 and ISO 3506-1 are written for coarse threads to M39 (memory).
+test.each(PART_CLASSES.map(partClass => ({ partClass, ...partClass })))('$name goes to M39', ({ partClass }) => {
+  expect(classStrength({ partClass, majorMm: 39 }).tensileMpa).toBeGreaterThan(0)
+  expect(() => classStrength({ partClass, majorMm: 39.001 })).toThrow(NoAnswer)
 })

@@ -19,6 +19,12 @@ test('the stronger thread keeps 0.897, the weaker 0.85 to 1.2', () => {
   )
 })
 
+// The curve of the weaker thread begins where the other becomes the stronger, at equal strength; it is not 0.897 there but for a moment.
+test('the least difference in strength has the curve of the weaker', () => {
+  expect(ratio.bendingFactors({ strengthRatio: 1.005 }).screwBendingFactor).toBe(ratio.screwBendingFactor({ strengthRatio: 1.005 }))
+  expect(ratio.bendingFactors({ strengthRatio: 0.995 }).castingBendingFactor).toBe(ratio.castingBendingFactor({ strengthRatio: 0.995 }))
+})
+
 test('each curve meets the constant where it begins, within its rounding', () => {
   expect(Math.abs(ratio.screwBendingFactor({ strengthRatio: 1 }) - 0.897)).toBeLessThan(0.0005)
   expect(Math.abs(ratio.castingBendingFactor({ strengthRatio: 1 }) - 0.897)).toBeLessThan(0.0005)

@@ -64,7 +64,15 @@ it('room in the span of the wrench is negative on the side where the setting lie
   expect(belowGreatestNm({ settingNm: 26, greatestNm: 25 })).toBe(-1)
 })
 
+// 300 - 299.8995 = 0.1005 mm, and a tenth of a millimetre is called none.
+it('the least lever that has an answer', () => {
+  const reachMm = 300 - 299.8995
+  const adapter = { leverMm: 300, adapterMm: 299.8995, angleDeg: 180 }
+  expect(wrenchSetting({ torqueNm: 0.001, adapter })).toBeCloseTo((0.001 * 300) / reachMm, 9)
+})
+
 it.each([
+  { adapterMm: 299.9005, angleDeg: 180 },
   { adapterMm: 300, angleDeg: 180 },
   { adapterMm: 400, angleDeg: 150 }
 ])('an adapter of $adapterMm mm at $angleDeg° on a 300 mm wrench has no answer', on => {

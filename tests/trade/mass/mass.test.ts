@@ -75,7 +75,15 @@ it('takes bounds: an arm of ± 10 mm on 5 kg moves the centre by ± 5·0.01/747'
   expect(massKg.low).toBe(massKg.high)
 })
 
-it('shows the sum in the working', () => {
-  const { working } = withWorking(() => mass({ before, adds: [{ massKg: -0.31, armM: -0.42 }], limits: null }))
-  expect(working.map(({ putIn }) => putIn)).toContain('742 + (-0.31)')
+// A pound is 0.45359237 kg; a mass of nought is told without the brackets of a negative one.
+it.each([
+  [-0.31, '742 + (-0.31)'],
+  [0.45359237, '742 + 0.453592'],
+  [-0.45359237, '742 + (-0.453592)'],
+  [0, '742 + 0'],
+  [0.005, '742 + 0.005'],
+  [-0.005, '742 + (-0.005)']
+])('shows the sum with %d kg in the working, six digits of each', (massKg, sum) => {
+  const { working } = withWorking(() => mass({ before, adds: [{ massKg, armM: -0.42 }], limits: null }))
+  expect(working.map(({ putIn }) => putIn)).toContain(sum)
 })

@@ -1,7 +1,7 @@
 // property: laws of the order in which loads are given up.
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { shedFor, shedOrder } from '../../../src/trade/supply/shed.ts'
+import { shedFor, shedOrder, shedText } from '../../../src/trade/supply/shed.ts'
 
 const load = fc.record({
   name: fc.string(),
@@ -46,6 +46,25 @@ it('ranks by what is freed over the duty', () => {
   ])
 })
 
+const FAN = { name: 'fan', currentA: 6, dutyPercent: 100, priority: 'comfort' } as const
+const PUMP = { name: 'pump', currentA: 30, dutyPercent: 100, priority: 'essential' } as const
+
 it('sheds nothing where nothing is short', () => {
-  expect(shedFor([{ name: 'fan', currentA: 6, dutyPercent: 100, priority: 'comfort' }], 0)).toEqual([])
+  expect(shedFor([FAN], 0)).toEqual([])
+  expect(shedText([FAN], 0)).toBe('')
+})
+
+it('sheds the first where ever so little is short', () => {
+  expect(shedFor([FAN], 0.001)).toHaveLength(1)
+})
+
+// 1000/3 mA over 40 % are 133 mA; 6 A more make 6.133 A.
+it.each([
+  ['names what frees enough', [FAN], 6, 'fan (6 A)'],
+  ['leaves on what need not go', [FAN, { ...FAN, name: 'radio', currentA: 1 }], 6, 'fan (6 A)'],
+  ['says where all of it is too little', [FAN], 6.01, 'fan (6 A); that alone is not enough'],
+  ['tells three digits', [FAN, { ...FAN, name: 'radio', currentA: 1 / 3, dutyPercent: 40 }], 6.1, 'fan (6 A), radio (0.133 A)'],
+  ['names nothing where all is essential', [PUMP], 5, '']
+] as const)('%s', (_, list, shortA, says) => {
+  expect(shedText(list, shortA)).toBe(says)
 })

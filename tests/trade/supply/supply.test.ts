@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { boundsOf } from '../../../src/formula/bounds.ts'
-import { Given, type Plain } from '../../../src/formula/given.ts'
+import { Given, type Plain, plainOf } from '../../../src/formula/given.ts'
 import { OutsideRange } from '../../../src/formula/outside-range.ts'
 import { endurance, type SupplyGiven, supply } from '../../../src/trade/supply/supply.ts'
 
@@ -72,6 +72,14 @@ describe('supply', () => {
     expect(found.marginA).toMatchObject({ value: 3, low: 1, high: 5 })
     expect(found.loadPercent!.value).toBe(81.25)
     expect(found.battery!.enduranceS.value).toBe(7200)
+  })
+
+  it('lasts without end where nothing is drawn, and so for any current however small', () => {
+    const idle = { ...plainOf(JOB).plain, loads: [] }
+    expect(supply(idle).battery).toEqual({ capacityAh: 26, enduranceS: Number.POSITIVE_INFINITY, deliveredPercent: 100 })
+    const loads = [{ name: 'clock', currentA: 0.005, dutyPercent: 100, priority: 'useful' as const }]
+    // 26 Ah over 5 mA.
+    expect(supply({ ...idle, loads }).battery!.enduranceS / 3600).toBeCloseTo(5200, 9)
   })
 
   it('leaves out what was not given', () => {
