@@ -1,12 +1,9 @@
 // Moves every constant in the code of a trade room by a hundredth, one at a time, and lists those that no test notices.
-import { mkdirSync } from 'node:fs'
 import { setPriority } from 'node:os'
-import { resolve } from 'node:path'
-import { pathToFileURL } from 'node:url'
-import { build } from 'esbuild'
+import { bundledTests } from './bundled-tests.js'
 import { asking } from './constants.js'
 import { remarksOf, stands } from './explained.js'
-import { failureOf, testsOf } from './tests-of-room.js'
+import { failureOf } from './tests-of-room.js'
 
 const ROOMS = ['circuit', 'heat', 'hole', 'joint', 'mass', 'proof', 'supply', 'thread']
 
@@ -40,21 +37,7 @@ globalThis.constant = (k, value) => {
 
 /** The tests of a room in one file, in which each constant asks whether it is the one to move; quickest first. */
 async function loadedWith(room, constants) {
-  mkdirSync('mutation', { recursive: true })
-  const outfile = resolve(`mutation/nudge-${room}.mjs`)
-  const contents = [`export { collected } from 'vitest'`, ...testsOf(room).map(file => `await import('./${file}')`)].join('\n')
-  const filter = new RegExp(`/src/trade/${room}/.*\\.ts$`)
-  await build({
-    stdin: { contents, resolveDir: process.cwd() },
-    alias: { vitest: resolve('tests/scripts/tests-at-hand.js') },
-    define: { FETTLE_VERSION: '"test"' },
-    inject: [resolve('tests/scripts/same-every-time.ts')],
-    plugins: [
-      { name: 'nudge', setup: ({ onLoad }) => onLoad({ filter }, ({ path }) => ({ contents: asking(path, constants), loader: 'ts' })) }
-    ],
-    ...{ bundle: true, packages: 'external', format: 'esm', platform: 'node', target: 'node20.19', outfile, logLevel: 'error' }
-  })
-  const { href } = pathToFileURL(outfile)
+  const href = await bundledTests(room, { name: 'nudged', changed: path => asking(path, constants) })
   const { collected } = await import(href)
   const atLoad = new Set(asks)
   const tests = []
