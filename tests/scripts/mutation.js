@@ -2,6 +2,7 @@
 // Vitest itself would start a thread and load all modules for each change; here the tests stay loaded.
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { setPriority } from 'node:os'
+import { setTimeout } from 'node:timers/promises'
 import { bundledTests } from './bundled-tests.js'
 import { changesOf } from './changes.js'
 import { failureOf } from './tests-of-room.js'
@@ -13,6 +14,8 @@ const AGAIN = '--again'
 const PATIENCE_S = 3
 /** Coming by so many times as often is going round without end. */
 const ENDLESS = 100
+
+const NEVER = Symbol('never settled')
 
 /** What the changed code asks. */
 const ns = {}
@@ -62,12 +65,18 @@ async function outcomeOf(change, { tests, noticedBy }) {
 
 async function triedWith({ id }, { run, passes }) {
   Object.assign(ns, { activeMutant: id, hitCount: 0, hitLimit: ENDLESS * passes[id] })
-  const failure = await failureOf(run)
-  const endless = ns.hitCount > ns.hitLimit
+  const failure = await Promise.race([failureOf(run), neverSettled()])
+  const endless = ns.hitCount > ns.hitLimit || failure === NEVER
   Object.assign(ns, { activeMutant: undefined, hitCount: undefined })
   if (endless) return 'without end'
   if (failure === undefined) return 'unnoticed'
   return (await failureOf(run)) === undefined ? 'noticed' : 'left something behind'
+}
+
+/** A change may leave a test waiting for what never comes. */
+async function neverSettled() {
+  await setTimeout(PATIENCE_S * 1000)
+  return NEVER
 }
 
 function cpuS() {
