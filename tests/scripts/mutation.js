@@ -22,6 +22,7 @@ const ns = {}
 globalThis.__stryker__ = ns
 
 async function changeRoom(room, again) {
+  Object.assign(ns, { counted: false, mutantCoverage: undefined })
   const { changes, text } = await changesOf(room)
   const { collected } = await import(await bundledTests(room, { name: 'changed', changed: text }))
   const tests = await triedAll(collected)
