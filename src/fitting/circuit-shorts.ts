@@ -1,3 +1,4 @@
+import { fewRecalled } from '../formula/few-recalled.ts'
 import type { Plain } from '../formula/given.ts'
 import { SHORT_OHM } from '../trade/circuit/fault.ts'
 import { heatedWire } from '../trade/circuit/heated-wire.ts'
@@ -65,11 +66,14 @@ function throughA(fit: Fit, { from, to, run, warmth }: ShortAt): number {
   const ties = fit.loads.map(
     ({ name, ...ends }): PlainElement => ({ kind: 'resistor', id: `tie ${name}`, from: ends.from, to: ends.to, resistanceOhm: TIE_OHM })
   )
-  const { flows } = solveNetwork({ ground: fit.ground, elements: [...sourcesOf(fit), ...runs, short, ...ties] })
+  const { flows } = shorted({ ground: fit.ground, elements: [...sourcesOf(fit), ...runs, short, ...ties] })
   return Math.abs(flows[runId(run)]!.currentA)
 }
 
 const TIE_OHM = 1e6
+
+/** Of the inputs that move, few move a short. */
+const shorted = fewRecalled(32, solveNetwork)
 
 interface Through {
   readonly protector: Plain<FittedProtector>

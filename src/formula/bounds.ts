@@ -1,6 +1,6 @@
 import type { Loose } from './climb.ts'
 import { movedAt } from './corners.ts'
-import { change, type Evaluator, evaluatorOf, type Values } from './evaluator.ts'
+import { change, type Evaluator, evaluatorOf, recallingAt, type Values } from './evaluator.ts'
 import type { Given, Plain } from './given.ts'
 import { withLeaves } from './leaves.ts'
 import { recalled } from './memory.ts'
@@ -48,7 +48,8 @@ function bounded<T, R>(tree: T, calculation: (x: Plain<T>) => R): BoundsOf<R> {
     const at = { lowAt: evaluator.nominal, highAt: evaluator.nominal }
     return withLeaves(evaluator.centre, number => ({ ...exactly(number), ...at })) as BoundsOf<R>
   }
-  const all = boundedBy(evaluator, loose, assumed)
+  const moving = inputs.filter(({ given }) => given.low < given.high || given.assumed !== undefined).map(({ i }) => i)
+  const all = boundedBy({ ...evaluator, at: recallingAt(evaluator, moving) }, loose, assumed)
   const seen = sampled(evaluator.nominal, loose, evaluator.at)
   let leaf = 0
   return withLeaves(evaluator.centre, () => {

@@ -44,6 +44,29 @@ export function evaluatorOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Eva
   return { givens: slots.map(({ given }) => given), nominal, base: numbersOf(shape, count, centre), at, centre }
 }
 
+/** Remembers what it gave: the ways along inputs from several corners meet. Only the inputs at these places ever move. */
+export function recallingAt({ at }: Evaluator, moving: readonly number[]): Evaluator['at'] {
+  const known: Known = { below: new Map() }
+  return values => {
+    let held = known
+    for (const i of moving) held = below(held, values[i]!)
+    held.numbers ??= at(values)
+    return held.numbers
+  }
+}
+
+/** By the number of the first input, then of the next, down to what was given there. */
+interface Known {
+  readonly below: Map<number, Known>
+  numbers?: Float64Array
+}
+
+function below(known: Known, value: number): Known {
+  const held = known.below.get(value) ?? { below: new Map() }
+  known.below.set(value, held)
+  return held
+}
+
 /** All numbers with one given a small step aside. Steps down where a step up leaves the range of a formula. */
 export function nudgedAt({ at }: Pick<Evaluator, 'at'>, values: Values, i: number): Float64Array {
   const beside = (sign: 1 | -1) => at(values.with(i, nudged(values[i]!, sign)))

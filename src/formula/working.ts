@@ -44,6 +44,11 @@ export function record(facts: Facts, x: { readonly [name: string]: number }, val
   open?.push(lineOf(facts, facts.equation, putIn(facts, x), value))
 }
 
+/** Whether anybody reads the working: what only tells of steps need not be made ready for nobody. */
+export function isRecording(): boolean {
+  return open !== undefined
+}
+
 /** For a step that is no equation: a table looked up, a network solved. `from` is only called when working is asked for. */
 export function recordStep(facts: ResultFacts, value: number, from: () => string): void {
   open?.push(lineOf(facts, 'by table or by steps', from(), value))

@@ -1,3 +1,4 @@
+import { fewRecalled } from '../../formula/few-recalled.ts'
 import { formula } from '../../formula/formula.ts'
 import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
@@ -68,11 +69,16 @@ const SAYS: Readonly<Record<Practice, string>> = {
   general: 'common practice, no published source: the boat table, and the aircraft table below AWG 18'
 }
 
+/** More than most jobs have. */
+const WIRES = 32
+
 /**
  * Continuous current of a wire. A condition that the printed current holds for is never taken off a second time.
  * Of two tables the greater figure counts: each holds by itself, and so a thicker wire never carries less.
  */
-export function ampacity(x: Plain<AmpacityGiven>): Ampacity | NoFigure {
+export const ampacity = fewRecalled(WIRES, greatestAmpacity)
+
+function greatestAmpacity(x: Plain<AmpacityGiven>): Ampacity | NoFigure {
   const found = TABLES[x.practice].flatMap(table => {
     const printed = printedCurrent(table, x.conductor, x.insulationC)
     return printed === undefined ? [] : [derated(x, table, printed)]

@@ -56,6 +56,11 @@ export class FactoredNetwork {
     return this.dropV(unknowns, element) / ohmOf(element)
   }
 
+  /** What flows in one element of the network as it stands. */
+  flowOf(id: string): Flow {
+    return this.flow(this.unknowns, this.network.elements.find(element => element.id === id)!)
+  }
+
   solutionOf(unknowns: Unknowns): Solution {
     const { ground, elements } = this.network
     const volts = [[ground, 0], ...this.equations.nodes.map((node, i) => [node, unknowns[i]!] as const)] as const

@@ -2,7 +2,7 @@ import { fact } from '../../formula/formula.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { recordStep, silently } from '../../formula/working.ts'
+import { isRecording, recordStep, silently } from '../../formula/working.ts'
 import { quoted } from '../../quantity/quoted.ts'
 import { FactoredNetwork } from './factored-network.ts'
 import { refuseFloating } from './floating-parts.ts'
@@ -31,6 +31,7 @@ export function settle(circuit: PlainCircuit): Settled {
 
 /** The working of the end alone: the rounds before it are no answer. */
 function tell({ ground, parts }: PlainCircuit, { nodeV, flows }: Settled): void {
+  if (!isRecording()) return
   for (const part of parts) if (part.kind === 'warming' || part.kind === 'wire') ohmAt(part, settledC(part, flows[part.id]!))
   for (const [node, value] of Object.entries(nodeV)) {
     if (node === ground) continue
@@ -85,16 +86,21 @@ function chatters(circuit: PlainCircuit, before: Contacts, next: Contacts): NoAn
 /** Fixed point of resistance and temperature, from cold; each round goes half way where the last one overshot. */
 function warmed(circuit: PlainCircuit, contacts: Contacts): Settled {
   const warming = circuit.parts.filter((part): part is PartOf<'warming' | 'wire'> => part.kind === 'warming' || part.kind === 'wire')
-  let ohms: Ohms = new Map(warming.map(part => [part.id, ohmAt(part, part.ambientC)]))
-  let steps: Ohms = new Map()
+  let ohms = warming.map(part => ohmAt(part, part.ambientC))
+  let steps: readonly number[] = []
   for (let round = 0; round < ROUNDS; round++) {
-    const solution = solved(circuit, contacts, ohms, round === 0 ? 'unseen' : 'looked at')
-    const partC = new Map(warming.map(part => [part.id, settledC(part, solution.flows[part.id]!)]))
-    const wanted: Ohms = new Map(warming.map(part => [part.id, ohmAt(part, partC.get(part.id)!)]))
-    const moved = Math.max(0, ...warming.map(({ id }) => Math.abs(wanted.get(id)! / ohms.get(id)! - 1)))
-    if (moved <= SETTLED_SHARE || warming.length === 0) return { ...solution, partC: Object.fromEntries(partC), contacts }
-    const next: Ohms = new Map(warming.map(({ id }) => [id, stepped(ohms.get(id)!, wanted.get(id)!, steps.get(id))]))
-    steps = new Map(warming.map(({ id }) => [id, next.get(id)! - ohms.get(id)!]))
+    const resistances = new Map(warming.map(({ id }, i) => [id, ohms[i]!]))
+    const drawn = solved(circuit, contacts, resistances, round === 0 ? 'unseen' : 'looked at')
+    const partC = warming.map(part => settledC(part, drawn.flowOf(part.id)))
+    const wanted = warming.map((part, i) => ohmAt(part, partC[i]!))
+    if (wanted.every((ohm, i) => Math.abs(ohm / ohms[i]! - 1) <= SETTLED_SHARE))
+      return {
+        ...withOpen(drawn.solutionOf(drawn.unknowns), circuit),
+        partC: Object.fromEntries(warming.map(({ id }, i) => [id, partC[i]!])),
+        contacts
+      }
+    const next = wanted.map((ohm, i) => stepped(ohms[i]!, ohm, steps[i]))
+    steps = next.map((ohm, i) => ohm - ohms[i]!)
     ohms = next
   }
   throw new NoAnswer(
@@ -109,7 +115,7 @@ function stepped(from: number, wanted: number, lastStep: number | undefined): nu
 }
 
 /** The circuit with contacts and resistances held: linear but for its loads of constant power. What hangs on what stays from round to round. */
-function solved(circuit: PlainCircuit, contacts: Contacts, ohms: Ohms, shape: 'unseen' | 'looked at'): Solution {
+function solved(circuit: PlainCircuit, contacts: Contacts, ohms: Ohms, shape: 'unseen' | 'looked at'): FactoredNetwork {
   const network = networkOf(circuit, contacts, ohms)
   requireSound(network)
   if (shape === 'unseen') {
@@ -118,9 +124,9 @@ function solved(circuit: PlainCircuit, contacts: Contacts, ohms: Ohms, shape: 'u
   }
   const base = new FactoredNetwork(network)
   const loads = circuit.parts.filter(part => part.kind === 'power')
+  if (loads.length === 0) return base
   const amps = new Map(powerPoints(base, loads).map((a, i) => [loads[i]!.id, a]))
-  const drawn = loads.length === 0 ? base : new FactoredNetwork({ ...network, elements: network.elements.map(one => drawing(one, amps)) })
-  return withOpen(drawn.solutionOf(drawn.unknowns), circuit)
+  return new FactoredNetwork({ ...network, elements: network.elements.map(one => drawing(one, amps)) })
 }
 
 function drawing(element: PlainElement, amps: ReadonlyMap<string, number>): PlainElement {

@@ -1,6 +1,6 @@
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { recordStep } from '../../formula/working.ts'
+import { isRecording, recordStep } from '../../formula/working.ts'
 import { FactoredNetwork } from './factored-network.ts'
 import { refuseFloating } from './floating-parts.ts'
 import { refuseIdealLoops } from './ideal-loops.ts'
@@ -14,7 +14,7 @@ export function solveNetwork(network: PlainNetwork): Solution {
   refuseIdealLoops(network)
   const factored = new FactoredNetwork(network)
   const solution = factored.solutionOf(factored.unknowns)
-  for (const node of nodesOf(network).slice(1)) recordNode(node, solution.nodeV[node]!, network)
+  if (isRecording()) for (const node of nodesOf(network).slice(1)) recordNode(node, solution.nodeV[node]!, network)
   return solution
 }
 

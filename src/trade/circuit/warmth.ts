@@ -36,12 +36,15 @@ export const runOhm = formula('runOhm', {
 
 /** Temperature that a part settles at with what flows in it now. */
 export function settledC(part: PartOf<'warming' | 'wire'>, { currentA, powerW }: Flow): number {
-  if (part.kind === 'warming') return elementC({ ...part, takenW: Math.abs(powerW) })
-  return wireC(part, Math.abs(currentA))
+  if (part.kind === 'wire') return wireC(part, Math.abs(currentA))
+  const { ambientC, hotRiseK, hotW } = part
+  return elementC({ ambientC, hotRiseK, takenW: Math.abs(powerW), hotW })
 }
 
 export function ohmAt(part: PartOf<'warming' | 'wire'>, atC: number): number {
-  return part.kind === 'warming' ? elementOhm({ ...part, elementC: atC }) : runOhm({ ...part, conductorC: atC })
+  const { coldOhm } = part
+  if (part.kind === 'wire') return runOhm({ coldOhm, conductorC: atC, jointsOhm: part.jointsOhm })
+  return elementOhm({ coldOhm, resistanceChangePerK: part.resistanceChangePerK, elementC: atC })
 }
 
 const { heatingRatio: RATIOS } = balance.wireSteadyC.inputs

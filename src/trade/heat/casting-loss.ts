@@ -1,3 +1,4 @@
+import { fewRecalled } from '../../formula/few-recalled.ts'
 import type { Given, Plain } from '../../formula/given.ts'
 import * as conduction from './conduction.ts'
 import { type Film, filmAt } from './film.ts'
@@ -24,16 +25,16 @@ function filmsAt({ film, emissivityRatio, airC, altitudeM }: Plain<CastingLoss>,
 }
 
 /** The same at the temperature that the casting settles at under a power. */
-function filmsWhenSteady(x: Plain<CastingLoss>, powerW: number) {
+const filmsWhenSteady = fewRecalled(64, ({ loss: x, powerW }: { readonly loss: Plain<CastingLoss>; readonly powerW: number }) => {
   if (x.film.by === 'value' && x.emissivityRatio === null) return filmsAt(x, x.airC)
   const coldestC = Math.min(x.airC, machineOf(x).machineC)
   const lostW = (surfaceC: number) => castingLostW(x, surfaceC)
   return filmsAt(x, settledC({ powerW, lostW, coldestC, hottestC: 400 - x.airC }))
-}
+})
 
 /** All that takes heat away as one conductance to one temperature, with the films as they are when it has settled. */
 export function outOf(x: Plain<CastingLoss>, powerW: number) {
-  return together(x, filmsWhenSteady(x, powerW))
+  return together(x, filmsWhenSteady({ loss: x, powerW }))
 }
 
 /** The same with the films at a surface temperature. */
