@@ -23,7 +23,7 @@ const live: Live = {
     return process.stdin
   },
   progress: text => {
-    if (stderr.isTTY) stderr.write(`\r\x1b[K${text}`)
+    if (stderr.isTTY) stderr.write(`\r\x1b[K${text.replace(/\p{C}/gu, '?')}`)
   },
   drained: async () => {
     if (stdout.writableNeedDrain) await Promise.race([once(stdout, 'drain'), once(gone.signal, 'abort')])

@@ -1,4 +1,5 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
+import { visible } from '../quantity/quoted.ts'
 import { faultText } from '../report/fault-text.ts'
 import { documentOf } from '../report/json.ts'
 import { measuringSheet } from '../report/measuring-sheet.ts'
@@ -35,6 +36,6 @@ async function printed({ answer, locate }: MeasuredJob, shell: Shell): Promise<v
 async function written(file: string, text: string, over: boolean, { err, quiet }: Shell): Promise<number> {
   const refused = await writeWhole(file, text, { over })
   if (refused !== undefined) err(faultText(refused))
-  else if (!quiet) err(`wrote ${file}\n`)
+  else if (!quiet) err(`wrote ${visible(file)}\n`)
   return refused === undefined ? 0 : 2
 }

@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { bad, good, type Outcome } from '../quantity/fault.ts'
-import { quoted } from '../quantity/quoted.ts'
+import { quoted, visible } from '../quantity/quoted.ts'
 import { faultText } from '../report/fault-text.ts'
 import { documentOf, findingJson } from '../report/json.ts'
 import { sheetHtml } from '../report/sheet/html.ts'
@@ -38,7 +38,7 @@ export const run: Run = async (typed, shell) => {
   for (const error of made.errors) shell.err(faultText(error))
   if (shell.json) shell.out(`${JSON.stringify(documentFor(made), null, 2)}\n`)
   else if (made.errors.length === 0 && !shell.quiet)
-    shell.err(`wrote ${words.output.name}; to look at it, or to print it, open it in a browser\n`)
+    shell.err(`wrote ${visible(words.output.name)}; to look at it, or to print it, open it in a browser\n`)
   return exitOf({ errors: made.errors, findings: made.judged?.answer.findings ?? [] }, shell)
 }
 

@@ -7,11 +7,12 @@ const REASONS: { readonly [code: string]: string } = {
   EROFS: 'a disk that is only for reading',
   ENOSPC: 'a full disk',
   ENAMETOOLONG: 'a name too long for a file',
-  ELOOP: 'links that lead in a circle'
+  ELOOP: 'links that lead in a circle',
+  ERR_INVALID_ARG_VALUE: 'a name that no file can have'
 }
 
 /** What the system has against a file, in words; undefined where it was not the system that failed. */
 export function systemReason(error: unknown): string | undefined {
   const { code = '', errno } = error as NodeJS.ErrnoException
-  return errno === undefined ? undefined : (REASONS[code] ?? `a file that the system refuses (${code})`)
+  return REASONS[code] ?? (errno === undefined ? undefined : `a file that the system refuses (${code})`)
 }

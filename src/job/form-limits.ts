@@ -14,11 +14,16 @@ export interface Unreadable extends Fault {
 /** What no job can be: too large, not text, or nested without end. Looked for before anything is built from it. */
 export function unreadable(text: string): Unreadable | undefined {
   if (text.length > GREATEST_BYTES) return { ...tooLarge(text.length), offset: 0 }
-  return hiddenIn(text) ?? tooDeepIn(text)
+  return hiddenIn(text) ?? tooDeepIn(text) ?? emptyIn(text)
 }
 
 function tooLarge(bytes: number): Fault {
   return { found: `a file of ${(bytes / 1e6).toFixed(1)} MB`, accepted: `a job file, below ${GREATEST_BYTES / 1e6} MB` }
+}
+
+function emptyIn(text: string): Unreadable | undefined {
+  if (/^[^\S\r\n\u2028\u2029]*[^#\s]/m.test(text)) return undefined
+  return { found: 'nothing in the file', accepted: 'a job; "fettle new" writes one to begin with', offset: 0 }
 }
 
 function hiddenIn(text: string): Unreadable | undefined {

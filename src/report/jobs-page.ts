@@ -1,5 +1,6 @@
 import { Chalk, type ChalkInstance } from 'chalk'
 import { wrapAnsi } from 'fast-wrap-ansi'
+import { visible } from '../quantity/quoted.ts'
 import type { Verdict } from '../rules/finding.ts'
 import { verdictBlock, verdictLines, verdictWord } from './findings-text.ts'
 import type { JobAnswer } from './jobs-answer.ts'
@@ -20,12 +21,11 @@ export function printer({ columns, colour, quiet = false }: JobsPage): JobsPrint
 }
 
 function jobText(job: JobAnswer, width: number, ink: ChalkInstance): string {
-  if (job.verdict === null)
-    return `${ink.bold(job.file)}\n${ink.red('NOT READ')}    ${count(job.errors.length, 'fault')}, told on the error stream`
-  if (job.findings.length === 0)
-    return `${ink.bold(job.file)}  ${job.title}\n${verdictBlock('not-judged', ['nothing in it is asked about'], width, ink)}`
+  const file = ink.bold(visible(job.file))
+  if (job.verdict === null) return `${file}\n${ink.red('NOT READ')}    ${count(job.errors.length, 'fault')}, told on the error stream`
+  if (job.findings.length === 0) return `${file}  ${job.title}\n${verdictBlock('not-judged', ['nothing in it is asked about'], width, ink)}`
   const things = [...new Set(job.findings.map(({ thing }) => thing))]
-  const head = wrapAnsi(`${ink.bold(job.file)}  ${job.title}`, width)
+  const head = wrapAnsi(`${file}  ${job.title}`, width)
   return [
     head,
     ...things.map(thing =>

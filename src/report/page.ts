@@ -1,5 +1,6 @@
 import { Chalk, type ChalkInstance } from 'chalk'
 import { wrapAnsi } from 'fast-wrap-ansi'
+import { visible } from '../quantity/quoted.ts'
 import type { Units } from '../quantity/unit-system.ts'
 import type { Answer, AnswerInput, Result, Table } from './answer.ts'
 import { columnsText } from './columns.ts'
@@ -25,7 +26,7 @@ export function pageOf(whole: Answer, { columns, colour, units = 'metric', quiet
   const answer = units === 'inch' ? inchFirst(wanted) : wanted
   const ink = new Chalk({ level: colour ? 1 : 0 })
   const parts = [
-    wrapAnsi(`${ink.bold(answer.command)}  ${answer.title}`, columns),
+    wrapAnsi(`${ink.bold(answer.command)}  ${visible(answer.title)}`, columns),
     answer.first === undefined ? '' : wrapAnsi(ink.bold(answer.first), columns),
     resultsText(
       answer.results.filter(({ hidden }) => hidden !== true),

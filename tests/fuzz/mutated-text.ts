@@ -1,7 +1,7 @@
 import type { Draw } from './random.ts'
 
 /** What no number of this trade is, what looks like one, and what upsets readers of text. */
-const NASTY = [
+export const NASTY = [
   '0',
   '-0',
   '-1',

@@ -72,7 +72,7 @@ describe('a broken form is told in words', () => {
     ['a tag', GOOD.replace('title: a job', 'title: !secret a'), 'tag'],
     ['an open bracket', `${GOOD}tools: { taps: [\n`, 'bracket left open'],
     ['a list where fields belong', '- a\n- b\n', 'a list'],
-    ['nothing', '', 'no fettle'],
+    ['nothing', '', 'nothing in the file'],
     ['a key that is a list', `${GOOD}? [a, b]\n: x\n`, 'no text'],
     ['a prototype name', GOOD.replace('  plug:\n', '  __proto__:\n'), 'name'],
     ['a control character', GOOD.replace('title: a job', 'title: "a\\u0007b"'), 'control character']

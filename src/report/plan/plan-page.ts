@@ -1,5 +1,6 @@
 import { Chalk, type ChalkInstance } from 'chalk'
 import { wrapAnsi } from 'fast-wrap-ansi'
+import { visible } from '../../quantity/quoted.ts'
 import { verdictLines } from '../findings-text.ts'
 import type { Page } from '../page.ts'
 import { HOLE_PARTS, type Plan, type Scrap, type Step } from './plan.ts'
@@ -17,7 +18,7 @@ export function planPage(plan: Plan, { columns, colour }: Page): string {
   const paper = { width: Math.max(24, columns), ink }
   const wrong = plan.findings.filter(({ verdict }) => verdict === 'fail')
   const parts = [
-    wrapped(`${ink.bold(plan.file)}  ${plan.title}`, paper.width),
+    wrapped(`${ink.bold(visible(plan.file))}  ${plan.title}`, paper.width),
     verdictLines(
       wrong.map(finding => ({ ...finding, rule: `${finding.rule}  ${thingName(finding.thing)}` })),
       paper.width,
