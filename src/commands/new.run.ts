@@ -18,7 +18,7 @@ export const run: Run = async (typed, { out, err, json, quiet }) => {
   }
   const refused = await writeWhole(words.output, text, { over: words.force })
   if (refused !== undefined) err(faultText(refused))
-  else if (!quiet) err(`wrote ${words.output}; next: fettle check ${words.output}\n`)
+  else if (!quiet) err(`wrote ${words.output}; next: put in what you know, then fettle measure ${words.output}\n`)
   return refused === undefined ? 0 : 2
 }
 

@@ -27,7 +27,11 @@ describe('a circuit without an answer', () => {
     ['no operating point', (text: string) => text.replace('60 W', '300 W'), /no operating point.*300 W.*most that can arrive.* 97 W/],
     ['an open return', (text: string) => text.replace('to: frame', 'to: nowhere'), /no run leads from "back" to "frame"/],
     ['no return at all', (text: string) => text.replace(/^.*from: back, to: frame.*\n/m, ''), /no run leads from "back" to "frame"/],
-    ['a floating part', (text: string) => `${text}    - { load: lamp, power: 5 W, voltage: 12 V, from: a, to: b }\n`, /no run leads from "a" to "bus": load lamp/],
+    [
+      'a floating part',
+      (text: string) => `${text}    - { load: lamp, power: 5 W, voltage: 12 V, from: a, to: b }\n`,
+      /no run leads from "a" to "bus": load lamp/
+    ],
     [
       'sources at odds',
       (text: string) => text.replace('20 mohm', '0 ohm').replace('  altitude', `${SECOND}  altitude`),
