@@ -19,7 +19,7 @@ export const run: Run = async (typed, shell) => {
   }
   const refused = await writeWhole(words.output, text, { over: words.force })
   if (refused !== undefined) return refuse(description.name, [refused], shell)
-  if (!quiet) err(`wrote ${visible(words.output)}; next: fettle check ${visible(words.output)}\n`)
+  if (!quiet) err(`wrote ${visible(words.output)}; next: put in what you know, then fettle measure ${visible(words.output)}\n`)
   return 0
 }
 

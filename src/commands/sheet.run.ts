@@ -38,7 +38,9 @@ export const run: Run = async (typed, shell) => {
   for (const error of made.errors) shell.err(faultText(error))
   if (shell.json) shell.out(`${JSON.stringify(documentFor(made), null, 2)}\n`)
   else if (made.errors.length === 0 && !shell.quiet)
-    shell.err(`wrote ${visible(words.output.name)}; to look at it, or to print it, open it in a browser\n`)
+    shell.err(
+      `wrote ${visible(words.output.name)}${words.output.printer === sheetHtml ? '; to look at it, or to print it, open it in a browser' : ''}\n`
+    )
   return exitOf({ errors: made.errors, findings: made.judged?.answer.findings ?? [] }, shell)
 }
 

@@ -6,6 +6,7 @@ import { nearest } from '../quantity/near.ts'
 import { parseQuantity } from '../quantity/parse-quantity.ts'
 import { quoted } from '../quantity/quoted.ts'
 import type { Field, Fields, MapField, NamedField, Path, ScalarField } from './field.ts'
+import { homesOf } from './field-homes.ts'
 import { describe, kindOf, readScalar } from './read-scalar.ts'
 import { type JobText, spot } from './yaml-text.ts'
 
@@ -135,7 +136,9 @@ export class FieldReader {
 
   private unknown(name: string, key: Node, fields: Fields, path: Path): void {
     const known = Object.keys(fields)
-    this.refuse(bad(`the unknown field ${quoted(name)}`, known.join(', '), nearest(name, known)).fault, key, [...path, name])
+    const homes = homesOf(name)
+    const accepted = homes.length === 0 ? known : [...known.slice(0, -1), `${known.at(-1)}; ${name} stands in ${homes.join(' or ')}`]
+    this.refuse(bad(`the unknown field ${quoted(name)}`, accepted.join(', '), nearest(name, known)).fault, key, [...path, name])
   }
 
   private refuse(fault: Fault, node: Node | null, path: Path): null {

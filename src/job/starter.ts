@@ -1,4 +1,4 @@
-import type { Field, Fields, MapField } from './field.ts'
+import type { Field, Fields, ListField, MapField } from './field.ts'
 import { JOB } from './schema/job.ts'
 
 const STARTER_KINDS = ['heater', 'sensor', 'plug'] as const
@@ -45,7 +45,7 @@ function fieldText(key: string, field: Field, where: Where): string[] {
   if (field.is === 'map') return mapText(key, field, where)
   if (field.is === 'named')
     return [line(where, `${key}:`, field.says), ...namedIn(key, where).flatMap(one => nestedText(one.name, field.of, deeper(one)))]
-  if (field.is === 'list') return [line({ ...where, off: true }, `${key}: [${flowText(field.of)}]`, field.says)]
+  if (field.is === 'list') return listText(key, field, { ...where, off: true })
   return [line({ ...where, off: where.off || field.required !== true }, `${key}: ${exampleOf(key, field, where)}`, field.says)]
 }
 
@@ -75,10 +75,27 @@ function needed(field: Field): boolean {
   return field.required === true || (field.is === 'map' && field.optional !== true && Object.values(field.of).some(needed))
 }
 
+/** In one line where that shows all there is to it, else its one item field by field. */
+function listText(key: string, { of, says }: ListField, where: Where): string[] {
+  if (of.is !== 'map' || Object.values(of.of).every(inFlow)) return [line(where, `${key}: [${flowText(of)}]`, says)]
+  return [line(where, `${key}:`, says), ...itemText(of, deeper(where))]
+}
+
+/** What stands in every item comes first: the dash is on its first line, which nobody leaves out. */
+function itemText({ of }: MapField, where: Where): string[] {
+  const fields = Object.entries(of).toSorted(([, a], [, b]) => Number(inFlow(b)) - Number(inFlow(a)))
+  const [first, ...rest] = fields.flatMap(([key, field]) => fieldText(key, field, deeper(where)))
+  return [first!.replace(/^( *) {2}# /, '$1# - '), ...rest]
+}
+
+function inFlow({ required, typical }: Field): boolean {
+  return required === true || typical === true
+}
+
 function flowText(field: Field): string {
   if (field.is !== 'map' || field.example !== undefined) return String(field.example)
   const pairs = Object.entries(field.of)
-    .filter(([, inner]) => inner.required === true || inner.typical === true)
+    .filter(([, inner]) => inFlow(inner))
     .map(([key, inner]) => `${key}: ${inner.is === 'map' ? flowText(inner) : inner.example}`)
   return `{ ${pairs.join(', ')} }`
 }

@@ -16,7 +16,10 @@ const WORDS: { readonly [code: string]: readonly [found: string, accepted: strin
   MULTIPLE_DOCS: ['a second document after ---', 'one job in one file'],
   BAD_ALIAS: ['an alias without its anchor', 'an anchor (&name) above the alias (*name)'],
   UNEXPECTED_TOKEN: ['something out of place', 'field: value, one a line or {in braces, with commas}'],
-  BAD_INDENT: ['a line that is indented too little or too much, or a bracket left open', 'fields of one block in one column'],
+  BAD_INDENT: [
+    'a line that is indented too little or too much, or a bracket left open',
+    'fields of one block in one column, the line of their block above them'
+  ],
   MISSING_CHAR: ['a bracket, brace, quote, comma or colon missing', 'field: value, with brackets and quotes closed'],
   TAG_RESOLVE_FAILED: ['a tag', 'plain values without tags'],
   MULTILINE_IMPLICIT_KEY: ['a field name over several lines', 'field: value on one line']
@@ -40,7 +43,16 @@ export function readYaml(file: string, text: string): { readonly job: JobText; r
 
 function formFault({ code, message, pos }: YAMLError, job: JobText): Diagnostic {
   const [found, accepted] = WORDS[code] ?? [`text that is no YAML (${message.split('\n')[0]})`, 'YAML 1.2']
-  return { found, accepted, ...spot(job, pos[0], pos[1] - pos[0], '') }
+  return { found, accepted, ...spot(job, written(job.text, pos[0]), pos[1] - pos[0], '') }
+}
+
+const REMARKS = /(?:[ \t]*(?:#[^\n]*)?\r?\n)+/y
+
+/** Remarks and empty lines are indented as they please: what is at fault is the line after them. */
+function written(text: string, offset: number): number {
+  REMARKS.lastIndex = offset
+  const end = offset + (REMARKS.exec(text)?.[0].length ?? 0)
+  return end < text.length ? end : offset
 }
 
 /** The place of an offset in the file, with its line for the excerpt. */

@@ -36,7 +36,8 @@ function jobText(job: JobAnswer, width: number, ink: ChalkInstance): string {
       )
     ),
     ...assumedText(job.inputs, width),
-    ...job.cautions.map(caution => wrapAnsi(`${ink.yellow('note')}  ${caution}`, width))
+    ...job.cautions.map(caution => wrapAnsi(`${ink.yellow('note')}  ${caution}`, width)),
+    ...failsText(job.findings, width)
   ].join('\n')
 }
 
@@ -44,6 +45,12 @@ function jobText(job: JobAnswer, width: number, ink: ChalkInstance): string {
 function quietText(job: JobAnswer, width: number, ink: ChalkInstance): string {
   const findings = job.findings.filter(({ verdict }) => verdict !== 'pass')
   return job.verdict === 'pass' ? '' : jobText({ ...job, findings, inputs: {}, cautions: [] }, width, ink)
+}
+
+/** After a long list the eye is at its end: what fails is named there once more. */
+function failsText(findings: JobAnswer['findings'], width: number): readonly string[] {
+  const fails = findings.filter(({ verdict }) => verdict === 'fail').map(({ thing, rule }) => `${rule} of ${thing}`)
+  return fails.length === 0 || findings.length === 1 ? [] : [wrapAnsi(`fails: ${fails.join(', ')}`, width)]
 }
 
 /** What nobody gave and was taken all the same. */

@@ -21,6 +21,8 @@ export interface Finding {
   readonly at: readonly (string | number)[]
   /** Fields that were assumed and move the value. */
   readonly assumes?: readonly Finding['at'][]
+  /** The field without which nothing is judged, as its rule names it. */
+  readonly lacks?: string
   /** The inputs at the worst end, for the working there. */
   readonly worstAt?: Values
 }

@@ -98,7 +98,7 @@ export interface Lack {
 
 /** The field that is missing, and how to find it. */
 export function notJudged(field: string, measure: string, at: Finding['at'] = []): Judged {
-  return { ...plainly('not-judged', `${field} is not given: ${measure}`, at), change: `give ${field}` }
+  return { ...plainly('not-judged', `${field} is not given: ${measure}`, at), lacks: field, change: `give ${field}` }
 }
 
 /** What stands in the way of a joint; without a word of it, the torque. */

@@ -35,6 +35,7 @@ export type HoleSubject = Fitted['hole'] & {
 /** What the rules of a joint are asked about: nulls where something is missing, and what that is. */
 export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & {
   readonly lacks: Lack | null
+  readonly lacksRing?: Lack | null
   /** Whether the strength of the casting is that of its alloy. */
   readonly typical: boolean
   readonly castingMetal: { readonly tensileMpa: number; readonly yieldMpa: number | null } | null

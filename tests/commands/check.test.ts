@@ -103,6 +103,12 @@ describe('what is read', () => {
   })
 })
 
+it('a job that fails ends with the rules that do, at its end', async () => {
+  const { out } = await ran(['check', BAD])
+  expect(out).toMatch(/\nfails: torque\/outside-wrench-range of holes\.\S+\n\n1 job: 1 FAIL\n$/)
+  expect((await ran(['check', GOOD])).out).not.toContain('fails:')
+})
+
 describe('formats', () => {
   it.each(['table', 'json', 'ndjson', 'junit', 'sarif', 'markdown'])('%s ends the same way', async format => {
     const { exit, out } = await ran(['check', GOOD, BAD, '--format', format])

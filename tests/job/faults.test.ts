@@ -119,3 +119,12 @@ describe('anchors and merge keys', () => {
     expect(readJob('x.yaml', text).job.holes['left']?.found.depth.value).toBe(19)
   })
 })
+
+it.each([
+  ['    range: 5..25 N·m\n', 'range stands in tools.wrench'],
+  ['    fuse: F1\n', 'fuse stands in circuit.runs.through'],
+  ['    metal-below: 3 mm\n', 'metal-below stands in limits or holes.casting']
+])('a known field in another block is told where it stands: %j', (line, accepted) => {
+  const { errors } = judgeJob('x.yaml', withText('    kind: plug\n', `    kind: plug\n${line}`))
+  expect(errors).toMatchObject([{ accepted: expect.stringContaining(`; ${accepted}`) }])
+})

@@ -17,6 +17,18 @@ describe.each(ASKED)('%s %s', (...kinds) => {
     expect(judgeJob('new.yaml', text).errors).toEqual([])
   })
 
+  it('no line of it needs another line changed: a list begins with what every item has', () => {
+    const typical = text
+      .split('\n')
+      .map(line =>
+        line.replace(/^( *)# (circuit:|source:|bus:|ground:|runs:|- from: bus|to: panel|through:|- fuse:|rating:|style:)/, '$1$2')
+      )
+      .join('\n')
+    const read = readJob('new.yaml', typical)
+    expect(read.errors).toEqual([])
+    if (all.includes('heater')) expect(read.job.circuit?.runs).toMatchObject([{ from: 'bus', to: 'panel', through: [{ fuse: 'F12' }] }])
+  })
+
   it('has a hole for each and a part for each kind', () => {
     expect(Object.values(job.holes).map(({ takes }) => job.parts[takes]?.kind)).toEqual(all)
     expect(Object.values(job.parts).map(({ kind }) => kind)).toEqual([...new Set(all)])
@@ -25,6 +37,11 @@ describe.each(ASKED)('%s %s', (...kinds) => {
   it('asks of ratings and circuit only where something is wired', () => {
     expect(/^ *#? *circuit:/m.test(text)).toBe(all.includes('heater'))
     expect(text.match(/^ *#? *least-power:/gm)?.length ?? 0).toBe(all.includes('heater') ? 1 : 0)
+  })
+
+  it('shows how a fuse, a switch and a joint stand in a run', () => {
+    const shown = ['fuse', 'switch', 'bond'].map(key => new RegExp(`^ *# (- )?${key}: `, 'm').test(text))
+    expect(shown).toEqual(shown.map(() => all.includes('heater')))
   })
 
   it('with every remark taken off it is still YAML of known fields', () => {

@@ -10,7 +10,10 @@ export const HOLE = map('a hole to be opened', {
       measure: "the mark on the casting, or the maker's list",
       usual: ['443.0', 'A380']
     }),
-    shear: quantity('stress', 'shear strength of the casting; goes before that of the alloy', { example: '160 MPa' }),
+    shear: quantity('stress', 'shear strength of the casting; goes before that of the alloy', {
+      example: '160 MPa',
+      measure: 'the data sheet of its alloy, where no table knows it'
+    }),
     'metal-below': quantity('length', 'metal from the old tip to what lies behind', {
       example: '4.2 mm ± 0.4 mm',
       measure: 'ultrasonic gauge, drawing, or from behind',

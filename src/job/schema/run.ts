@@ -31,7 +31,7 @@ const WIRE = map(
 
 /** Fuses, breakers and switches have a mark of their own, by which a label names them. */
 const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
-  what: text('what it is, where it is none of those below', { example: 'plug P3' }),
+  what: text('what it is, where it is none of the others named here', { example: 'plug P3' }),
   fuse: text('a fuse, by its mark', { example: 'F12', typical: true }),
   breaker: text('a breaker, by its mark', { example: 'CB4' }),
   switch: text('a switch, by its mark', { example: 'S4' }),

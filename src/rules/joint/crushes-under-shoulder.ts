@@ -1,7 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { bearingPressureMpa as facts } from '../../trade/joint/bearing.ts'
-import { atMost, figure, type Lack, missing, neverFails, notJudged } from '../judge.ts'
+import { atMost, figure, type Lack, missing, neverFails, notJudged, plainly } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
@@ -10,6 +10,8 @@ interface Subject {
   /** Strengths of the casting in tension, where its alloy is known; null where none was found. */
   readonly castingMetal: { readonly tensileMpa: number; readonly yieldMpa: number | null } | null
   readonly lacks: Lack | null
+  /** What is missing of the ring that bears. */
+  readonly lacksRing?: Lack | null
 }
 
 /** Whether the face under the shoulder gives way: above yield it settles, above tensile strength it is pushed in. */
@@ -19,16 +21,25 @@ export const crushesUnderShoulder: Rule<Subject> = {
   why: 'A face that gives way lets the clamp go, and the terminal warms.',
   change: 'put a larger or harder washer under the shoulder, or take a lower torque',
   source: SOURCES.practice,
-  judge: ({ bearingPressureMpa, preloadN, castingMetal, lacks }) => {
+  judge: ({ bearingPressureMpa, preloadN, castingMetal, lacks, lacksRing = null }) => {
     if (preloadN === null) return missing(lacks)
     if (bearingPressureMpa === null)
-      return notJudged('shoulder', 'calliper, across the face under the shoulder, and the hole of what lies under it')
+      return lacksRing === null
+        ? notJudged('shoulder', 'calliper, across the face under the shoulder, and the hole of what lies under it')
+        : missing(lacksRing)
     if (castingMetal === null) return notJudged('casting.alloy', "the mark on the casting, or the maker's list")
     const { tensileMpa, yieldMpa } = castingMetal
     if (bearingPressureMpa.high > tensileMpa)
       return atMost(facts, bearingPressureMpa, { value: tensileMpa, reason: 'tensile strength of the casting' })
     return yieldMpa === null
-      ? notJudged('casting.alloy', `no yield of it was found in print; the pressure is ${figure(bearingPressureMpa.high, facts)}`)
+      ? {
+          ...plainly('not-judged', noYield(bearingPressureMpa)),
+          change: 'ask the maker what the face stands, or put a larger washer under the shoulder'
+        }
       : neverFails(atMost(facts, bearingPressureMpa, { value: yieldMpa, reason: 'yield of the casting in tension' }))
   }
+}
+
+function noYield({ high }: Bounded): string {
+  return `no yield of this casting was found in print; the pressure on its face is ${figure(high, facts)}`
 }

@@ -26,7 +26,11 @@ export const shortCircuit: Rule<Subject> = {
   change: 'use a smaller or quicker protector, or thicker wire',
   source: SOURCES['iec-60364-5-54'],
   judge: ({ short, protector }) => {
-    if (short === null) return notJudged('protector', 'name a style of protector whose opening times are published, and its rating')
+    if (short === null)
+      return {
+        ...notJudged('protector', 'name a style of protector whose opening times are published, and its rating'),
+        change: 'give rating and style of the fuse or breaker before it, and ambient and insulation of the wire'
+      }
     const time = Number.isFinite(short.longestS.high) ? `${figure(short.longestS.high, TIME)} at the latest` : 'perhaps never'
     const says = `behind ${protector} a short of ${figure(short.faultA.low, CURRENT)} or more is cleared in ${time}: the wire gets to ${figure(short.endC.high, END)}, its limit is ${figure(short.limitC.low, END)}`
     return atLeast(marginK, short.marginK, { value: 0 }, says)

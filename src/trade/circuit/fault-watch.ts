@@ -14,6 +14,8 @@ type At = (element: PlainElement) => Through
 const NOTHING = 0.01
 /** A load with less than this share of the greatest voltage over any is off: what is left is the shift of its ground. */
 const OFF = 0.05
+/** Of the greatest source: what stands over a load is no more than rounding. */
+const ROUNDING = 1e-9
 /** Above what a wire carries by more than rounding. */
 const ABOVE = 1 + 1e-9
 const MOST_OPENINGS = 8
@@ -39,7 +41,10 @@ export class FaultWatch {
     this.loads = new Set(given.loads)
     this.direct = directNodes(factored.network, this.loads)
     this.before = this.currents.after([])
-    this.offV = OFF * Math.max(0, ...given.loads.map(id => Math.abs(this.before(this.element(id)).dropV)))
+    this.offV = Math.max(
+      ROUNDING * Math.max(0, ...factored.network.elements.map(element => (element.kind === 'source' ? Math.abs(element.sourceV) : 0))),
+      OFF * Math.max(0, ...given.loads.map(id => Math.abs(this.before(this.element(id)).dropV)))
+    )
   }
 
   voltsAt(node: string): number {

@@ -87,10 +87,14 @@ function hangingOn({ bus, ground, runs, loads }: Wiring, { id }: Line): readonly
 
 /** Points that runs join to a start, without passing the stop. */
 function reached(start: string, stop: string, runs: readonly Line[]): ReadonlySet<string> {
+  return spread(start, point => point === stop, runs)
+}
+
+function spread(start: string, isEnd: (point: string) => boolean, lines: readonly Pick<Line, 'from' | 'to'>[]): ReadonlySet<string> {
   const found = new Set([start])
   for (const point of found) {
-    if (point === stop) continue
-    for (const { from, to } of runs) {
+    if (isEnd(point)) continue
+    for (const { from, to } of lines) {
       if (from === point) found.add(to)
       if (to === point) found.add(from)
     }
@@ -105,6 +109,27 @@ export function barePoints({ bus, ground, runs }: Wiring): ReadonlySet<string> {
     ground,
     runs.filter(({ protects }) => protects === 'no')
   )
+}
+
+export interface LooseEnd {
+  readonly load: string
+  readonly point: string
+  /** The point that no run leads to from there. */
+  readonly other: string
+}
+
+/** An end of a load that leads nowhere: through runs and other loads it comes to the feed alone, to the return alone, or to neither. */
+export function looseEnd({ bus, ground, runs, loads }: Wiring): LooseEnd | null {
+  const [feeds, returns] = [reached(bus, ground, runs), reached(ground, bus, runs)]
+  const joined = (point: string) => feeds.has(point) || returns.has(point)
+  const found = loads.flatMap(({ name, from, to }) =>
+    [from, to].flatMap(point => {
+      const around = joined(point) ? [] : [...spread(point, joined, [...runs, ...loads])]
+      const [fed, back] = [around.some(one => feeds.has(one)), around.some(one => returns.has(one))]
+      return around.length === 0 || (fed && back) ? [] : [{ load: name, point, other: fed ? ground : bus }]
+    })
+  )
+  return found[0] ?? null
 }
 
 /** Loads that runs drawn open cut off from the bus or from the 0 V node. */

@@ -32,8 +32,14 @@ function known({ shearMpa, name, ...alloy }: CastingAlloy): Outcome<Casting> {
 function unknownAlloy(text: string): Outcome<never> {
   const usable = CASTING_ALLOYS.filter(({ shearMpa }) => shearMpa !== null)
   const names = [...new Set(usable.map(({ name }) => short(name)))]
-  const near = nearest(text.trim(), [...names, ...usable.map(({ name }) => shown(name))])
+  const near = nearest(text.trim(), [...names, ...usable.map(({ name }) => shown(name))]) ?? names.find(name => shareWord(name, text))
   return bad(`unknown casting alloy ${quoted(text)}`, `one of ${names.join(', ')}, ${STRENGTH}`, near)
+}
+
+/** `cast iron` is a grey iron before it is anything else. */
+function shareWord(name: string, text: string): boolean {
+  const words = text.toLowerCase().match(/[a-z]{4,}/g) ?? []
+  return words.some(word => word !== 'cast' && name.toLowerCase().split(' ').includes(word))
 }
 
 function severalCasts(text: string, found: readonly CastingAlloy[]): Outcome<never> {

@@ -1,10 +1,11 @@
 import type { CircuitFit, Run, RunPart } from '../../fitting/circuit.ts'
 import { Given } from '../../formula/given.ts'
+import { NoAnswer } from '../../formula/no-answer.ts'
 import type { JobItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import { conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
-import { guardings, returnPoints } from '../../trade/circuit/guarding.ts'
+import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { busOf } from './bus-of.ts'
 import { fittedProtector, fittedShorts, type Guards, ratedProtectors } from './circuit-guards.ts'
@@ -26,6 +27,7 @@ export function circuitFitOf(job: Job, circuit: JobCircuit): CircuitFit {
 export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const named = namedRuns(circuit)
   const wiring = wiringOf(circuit)
+  refuseLooseEnd(circuit, wiring)
   const guards: Guards = { wiring, guarding: guardings(wiring), protectors: ratedProtectors(named) }
   const runs = named.map(({ id, run }) => runOf(job, circuit, { id, run }))
   const { source } = circuit
@@ -50,6 +52,18 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     groundPoints: returnPoints(wiring)
   }
   return { fit, guards }
+}
+
+/** A load with an end that leads nowhere gets nothing, whatever its wires are: what is missing is a run. */
+function refuseLooseEnd(circuit: JobCircuit, wiring: Wiring): void {
+  const sources = circuit['other-sources'].map(({ what: id, from, to }) => ({ id, from, to, protects: 'no' as const }))
+  const loose = looseEnd({ ...wiring, runs: [...wiring.runs, ...sources] })
+  if (loose === null) return
+  const { load, point, other } = loose
+  throw new NoAnswer(
+    `no run leads from "${point}" to "${other}": load ${load} gets nothing`,
+    `draw what joins them under circuit.runs, as { from: ${point}, to: ${other}, wire: { size: 1.5 mm2, length: 2 m } }`
+  )
 }
 
 interface NamedRun {

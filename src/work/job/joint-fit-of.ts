@@ -94,7 +94,7 @@ function nutFactorOf({ friction, 'threads-with': threads, path }: JobHole): Give
 function castingLack({ casting: { alloy } }: JobHole): Omit<Lack, 'at'> {
   const read = alloy === null ? null : readCasting(alloy)
   if (read === null || read.ok) return { field: 'casting.alloy', measure: "the mark on the casting, or the maker's list" }
-  const near = read.fault.near === undefined ? '' : `; did you mean ${read.fault.near}?`
+  const near = read.fault.near === undefined ? `; known is ${read.fault.accepted}` : `; did you mean ${read.fault.near}?`
   return { field: 'casting.shear', measure: `${read.fault.found}${near}` }
 }
 
@@ -103,6 +103,17 @@ function bearingOf(hole: JobHole, { shoulder }: JobPart): Joint['bearing'] {
   const holes = hole['under-shoulder'].flatMap(item => (item.hole === null ? [] : [item.hole]))
   if (shoulder === null || holes.length === 0) return null
   return { faceMm: shoulder, holeMm: holes.reduce((a, b) => (b.value > a.value ? b : a)) }
+}
+
+/** What is missing of that ring. */
+export function ringLack(job: Job, hole: JobHole): Lack | null {
+  const part = job.parts[hole.takes]!
+  if (bearingOf(hole, part) !== null) return null
+  if (part.shoulder === null) return { field: 'shoulder', measure: 'calliper, across the face under the shoulder', at: part.path }
+  const under = hole['under-shoulder'][0]
+  return under === undefined
+    ? { field: 'under-shoulder', measure: 'what lies under the shoulder, and the hole of it', at: hole.path }
+    : { field: 'hole', measure: 'calliper, the hole of what lies under the shoulder', at: under.path }
 }
 
 function usualBearing({ thread: { majorMm }, path }: JobPart): Given {

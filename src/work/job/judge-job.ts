@@ -17,6 +17,7 @@ import { judgeMass } from './judge-mass.ts'
 import { judgeSupply } from './judge-supply.ts'
 import { outsideFaults } from './outside-faults.ts'
 import { type Placed, placed } from './placed.ts'
+import { withWholeField } from './whole-field.ts'
 
 /** How a job is to be judged, where not as it says itself. */
 export interface Wanted {
@@ -72,7 +73,11 @@ function judged({ job, locate }: ReadJob): Judgement {
   const { electric, fed, heated } = electricThings(job)
   const things: readonly Placed[] = [...holes, ...electric, ...heatThings(job, fed, heated), ...massThings(job)]
   const findings = things.flatMap(({ findings, path, place }) =>
-    findings.map(finding => ({ ...finding, thing: place, where: locate(finding.at.length > 0 ? finding.at : path) }))
+    findings.map(finding => ({
+      ...withWholeField(job, finding, path),
+      thing: place,
+      where: locate(finding.at.length > 0 ? finding.at : path)
+    }))
   )
   return {
     verdict: worstOf(findings.map(({ verdict }) => verdict)),

@@ -11,7 +11,7 @@ import { asked } from '../../rules/rule.ts'
 import type { JointFigure, JointSubject } from '../../rules/subjects.ts'
 import { JOINT_RESULTS, TORQUE_RESULT } from '../results/joint-results.ts'
 import type { JobHole } from './hole-fit-of.ts'
-import { type FoundJoint, jointFitOf, metalOf } from './joint-fit-of.ts'
+import { type FoundJoint, jointFitOf, metalOf, ringLack } from './joint-fit-of.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
 
 /** Whether the part holds in its hole; what has no answer is a finding of its own. */
@@ -33,11 +33,12 @@ interface Seen {
   readonly bounds: BoundsOf<ReturnType<typeof jointFit>> | null
 }
 
-function subjectOf({ parts }: Job, hole: JobHole, { found, bounds }: Seen): JointSubject {
+function subjectOf(job: Job, hole: JobHole, { found, bounds }: Seen): JointSubject {
   const metal = metalOf(hole)
   return {
     ...(bounds ?? NOTHING),
-    lacks: found.lacks ?? (parts[hole.takes]!.torque === null ? withoutCard(hole) : null),
+    lacks: found.lacks ?? (job.parts[hole.takes]!.torque === null ? withoutCard(hole) : null),
+    lacksRing: ringLack(job, hole),
     typical: metal !== null && hole.casting.shear === null,
     castingMetal: metal
   }

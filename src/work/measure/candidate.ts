@@ -25,8 +25,12 @@ export function candidatesOf(job: Job): readonly Candidate[] {
 /** What only a heater has. */
 const HEATER_ALONE = ['rated', 'least-power']
 
-function isOfNoUse({ parts }: Job, [block, name, key]: Path): boolean {
-  return block === 'parts' && HEATER_ALONE.includes(String(key)) && parts[String(name)]?.kind !== 'heater'
+function isOfNoUse({ parts, holes, circuit }: Job, [block, name, key, inner, ...deeper]: Path): boolean {
+  if (block === 'parts') return HEATER_ALONE.includes(String(key)) && parts[String(name)]?.kind !== 'heater'
+  // A table knows the strength of most alloys: that of another is asked for once its name is known.
+  if (block === 'holes') return key === 'casting' && inner === 'shear' && holes[String(name)]?.casting.alloy === null
+  // A joint, a fuse or a switch may be drawn without any wire.
+  return block === 'circuit' && name === 'runs' && inner === 'wire' && deeper.length > 0 && circuit?.runs[Number(key)]?.wire === null
 }
 
 function candidatesIn(field: Field, value: unknown, place: Place): readonly Candidate[] {

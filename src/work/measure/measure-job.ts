@@ -1,5 +1,5 @@
 import type { BenchText } from '../../job/bench.ts'
-import { readJob } from '../../job/read-job.ts'
+import { type Job, readJob } from '../../job/read-job.ts'
 import type { Where } from '../../quantity/diagnostic.ts'
 import type { Answer, Table } from '../../report/answer.ts'
 import type { Finding } from '../../rules/finding.ts'
@@ -28,6 +28,7 @@ export function measureJob(file: string, text: string, bench: BenchText | null =
       tables: some.length === 0 ? {} : { fields: tableOf(some) },
       cautions: [
         ...(some.length === 0 ? ['nothing that is unknown or assumed moves a verdict of this job'] : [WEIGHT]),
+        ...leftOut(read.job),
         ...(idle.length === 0 ? [] : [`unknown or assumed, and no verdict of this job hangs on it: ${idle.join(', ')}`])
       ]
     },
@@ -38,6 +39,13 @@ export function measureJob(file: string, text: string, bench: BenchText | null =
 
 const WEIGHT =
   'first what may turn a verdict to FAIL between the ends that the trade meets (common practice, not your part), then what keeps a rule from being judged, then what leaves a caution because it was assumed'
+
+/** What a job with a heater may have and this one has not: nothing of it is asked, and nothing passes. */
+function leftOut({ parts, ...job }: Job): readonly string[] {
+  const blocks = (['circuit', 'supply', 'warm'] as const).filter(block => job[block] === null)
+  if (blocks.length === 0 || !Object.values(parts).some(({ kind }) => kind === 'heater')) return []
+  return [`nothing is asked of what this job leaves out: ${blocks.join(', ')}; "fettle new heater" shows what stands there`]
+}
 
 export function doesSomething({ opens, settles, turns, moveRatio }: Ranked): boolean {
   return opens.length + settles.length + turns.length > 0 || moveRatio > 1e-6

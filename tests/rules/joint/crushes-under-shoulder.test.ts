@@ -34,8 +34,13 @@ it('on an assumed value is a caution at best', () => {
 it('names what is missing', () => {
   expectLacking(crushesUnderShoulder, { ...subject(100), preloadN: null, bearingPressureMpa: null })
   expectNotJudged(crushesUnderShoulder, { ...subject(100), bearingPressureMpa: null }, 'shoulder', 'under the shoulder')
+  const lacksRing = { field: 'hole', measure: 'calliper, its hole', at: ['holes', 'left'] }
+  expectNotJudged(crushesUnderShoulder, { ...subject(100), bearingPressureMpa: null, lacksRing }, 'hole', 'its hole')
   expectNotJudged(crushesUnderShoulder, { ...subject(100), castingMetal: null }, 'casting.alloy', 'mark on the casting')
   const without = { ...subject(100), castingMetal: { tensileMpa: 200, yieldMpa: null } }
-  expectNotJudged(crushesUnderShoulder, without, 'casting.alloy', 'no yield of it was found')
+  expect(asked(crushesUnderShoulder, without)).toMatchObject({
+    verdict: 'not-judged',
+    says: expect.stringContaining('no yield of this casting')
+  })
   expect(verdictOf(crushesUnderShoulder, { ...without, bearingPressureMpa: between(150, 201) })).toBe('fail')
 })

@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest'
 import { asked } from '../../../src/rules/rule.ts'
 import { shortCircuit } from '../../../src/rules/wire/short-circuit.ts'
-import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
+import { assumed, between, expectDoubted, sharp, verdictOf } from '../bounded.ts'
 
 const short = { faultA: between(80, 120), longestS: sharp(0.4), endC: between(110, 140), limitC: sharp(160), marginK: between(20, 50) }
 const subject = { short, protector: 'a blade fuse of 10 A' }
@@ -32,5 +32,9 @@ it('on an assumed value is a caution at best', () => {
 })
 
 it('without a protector is not judged', () => {
-  expectNotJudged(shortCircuit, { short: null, protector: 'no protector' }, 'protector', 'opening times are published')
+  expect(asked(shortCircuit, { short: null, protector: 'no protector' })).toMatchObject({
+    verdict: 'not-judged',
+    says: expect.stringContaining('opening times are published'),
+    change: expect.stringContaining('rating and style of the fuse')
+  })
 })

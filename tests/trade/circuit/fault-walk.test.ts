@@ -162,3 +162,14 @@ it('a load of fixed current without its way back takes nothing', () => {
   const it_ = given([ohm('feed', 'bus', 'r+', 0.1), { kind: 'draw', id: 'radio', from: 'r+', to: 'frame', drawA: 2 }], { loads: ['radio'] })
   expect(named(it_, 'feed open').lost).toEqual(['radio'])
 })
+
+it.each([0.023, 0.0412, 0.07, 0.33])(
+  'a load without a way back is fed by no fault: what is left over it is rounding (feed %d ohm)',
+  feedOhm => {
+    const it_ = given(
+      [ohm('feed', 'bus', 'panel', feedOhm), ohm('switch', 'panel', 'h+', feedOhm * 3.1), ohm('heater', 'h+', 'h-', 9.6 + feedOhm)],
+      { loads: ['heater'], points: ['bus', 'panel', 'h+'] }
+    )
+    expect(walkFaults(it_).flatMap(({ backwards }) => backwards)).toEqual([])
+  }
+)

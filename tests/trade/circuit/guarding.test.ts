@@ -1,6 +1,6 @@
 // example: what hangs on what, in a drawn circuit; invented
 import { describe, expect, it } from 'vitest'
-import { guardings, loadGuards, returnPoints, switchedOff, type Wiring, wayTo } from '../../../src/trade/circuit/guarding.ts'
+import { guardings, loadGuards, looseEnd, returnPoints, switchedOff, type Wiring, wayTo } from '../../../src/trade/circuit/guarding.ts'
 
 const run = (id: string, from: string, to: string, protects: 'yes' | 'no' = 'no') => ({ id, from, to, protects })
 
@@ -81,5 +81,34 @@ describe('switched off', () => {
   it('a load fed through another is not off for that', () => {
     const series: Wiring = { ...WIRING, loads: [...WIRING.loads, { name: 'after', from: 'between', to: 'l-' }] }
     expect(switchedOff(series, [])).toEqual([])
+  })
+})
+
+describe('an end that leads nowhere', () => {
+  const without = (...ids: readonly string[]): Wiring => ({ ...WIRING, runs: WIRING.runs.filter(({ id }) => !ids.includes(id)) })
+
+  it('there is none where every load is fed and comes back', () => {
+    expect(looseEnd(WIRING)).toBeNull()
+  })
+
+  it.each([
+    [['from lamp'], { load: 'lamp', point: 'l-', other: 'frame' }],
+    [['to heater'], { load: 'heater', point: 'h+', other: 'bus' }],
+    [['strap'], { load: 'heater', point: 'h-', other: 'frame' }]
+  ])('without %s', (ids, end) => {
+    expect(looseEnd(without(...ids))).toEqual(end)
+  })
+
+  it('two loads that share an end and no way back', () => {
+    const loads = WIRING.loads.map(load => ({ ...load, to: 'h-' }))
+    expect(looseEnd({ ...without('from heater'), loads })).toEqual({ load: 'heater', point: 'h-', other: 'frame' })
+  })
+
+  it('two loads in series meet in a point of their own', () => {
+    const loads = [
+      { name: 'heater', from: 'h+', to: 'between' },
+      { name: 'lamp', from: 'between', to: 'l-' }
+    ]
+    expect(looseEnd({ ...WIRING, loads })).toBeNull()
   })
 })

@@ -76,7 +76,10 @@ describe('a whole joint', () => {
 
   it('without the ring under the shoulder the pressure is not judged, and its friction is shared as under a hexagon', () => {
     const found = joint(judged(text => text.replace(', hole: 12.5 mm', '')))
-    expect(found.find(({ rule }) => rule === 'joint/crushes-under-shoulder')).toMatchObject({ verdict: 'not-judged' })
+    expect(found.find(({ rule }) => rule === 'joint/crushes-under-shoulder')).toMatchObject({
+      verdict: 'not-judged',
+      change: 'give holes.left.under-shoulder.0.hole'
+    })
     expect(found.find(({ rule }) => rule === 'joint/body-yields')).toMatchObject({
       verdict: 'caution',
       says: expect.stringContaining('hexagon')
@@ -96,12 +99,41 @@ describe('what is missing is named first', () => {
     expect(strips).toMatchObject({ verdict: 'not-judged', says: expect.stringContaining(`${field} is not given`), where: { path } })
   })
 
+  it.each([
+    ['    shoulder: 17 mm\n', 'parts.part.shoulder'],
+    ['    under-shoulder: [{ what: terminal, thickness: 1 mm, hole: 12.5 mm }]\n', 'holes.left.under-shoulder']
+  ])('of the ring that bears, without %j', (text, field) => {
+    expect(joint(judged(job => job.replace(text, ''))).at(-1)).toMatchObject({ verdict: 'not-judged', change: `give ${field}` })
+  })
+
+  it.each([
+    ['    thread-length: 12 mm\n', 'seat/bottoms-on-floor', 'parts.part.thread-length'],
+    [', threads: dry', 'torque/card-condition', 'parts.part.torque.threads'],
+    [', wall: 6 mm', 'hole/wall-broken', 'holes.left.casting.wall'],
+    ['wrench: { range: 5..25 N·m, accuracy: 4 % }, ', 'torque/outside-wrench-range', 'tools.wrench.range'],
+    ['    torque: { card: 12 N·m, threads: dry }\n', 'joint/casting-strips', 'parts.part.torque.card']
+  ])('by its whole path, without %j', (text, rule, field) => {
+    const finding = judged(job => job.replace(text, '')).findings.find(one => one.rule === rule)
+    expect(finding).toMatchObject({
+      change: `give ${field}`,
+      says: expect.stringMatching(new RegExp(`^${field.replaceAll('.', '\\.')} is not given`))
+    })
+  })
+
   it('an alloy that no table knows, with the near one', () => {
     const [strips] = joint(judged(text => text.replace('alloy: A380', 'alloy: A381')))
     expect(strips).toMatchObject({
       verdict: 'not-judged',
       says: expect.stringMatching(/casting\.shear.*unknown casting alloy "A381"; did you mean A380/)
     })
+  })
+
+  it.each([
+    ['cast iron', /did you mean grey iron class 20\?/],
+    ['monkey metal', /known is one of 380, A380, .*or a shear strength, as "160 MPa"/]
+  ])('an alloy %j is told what would be known', (alloy, says) => {
+    const [strips] = joint(judged(text => text.replace('alloy: A380', `alloy: ${alloy}`)))
+    expect(strips).toMatchObject({ verdict: 'not-judged', says: expect.stringMatching(says), change: 'give holes.left.casting.shear' })
   })
 })
 

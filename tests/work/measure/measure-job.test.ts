@@ -90,3 +90,35 @@ describe('the sheet', () => {
     expect(sheet).toContain('!\\[x\\](y)')
   })
 })
+
+describe('a heater with a circuit that is begun', () => {
+  const job = `fettle: 1
+job: { title: invented }
+parts: { part: { kind: heater, rated: { power: 60 W, voltage: 24 V }, thread: M12x1.5, thread-length: 12 mm, body: { tensile: 380 MPa } } }
+holes: { left: { takes: part, casting: { alloy: monkey metal }, found: { diameter: 9.5 mm, depth: 24 mm }, friction: { nut-factor: 0.16 } } }
+`
+  const circuit = `circuit:
+  source: { bus: 27 V, ground: frame }
+  runs: [{ from: bus, to: left+, wire: { size: 1 mm2, length: 4 m } }, { from: left-, to: frame, bond: 3 mohm }]
+  loads: [{ heater: left, from: left+, to: left- }]
+`
+  const namesOf = (whole: string) => measureJob('x.yaml', whole).fields.map(({ path }) => path.join('.'))
+  const notesOf = (whole: string) => measureJob('x.yaml', whole).answer.cautions.join('\n')
+
+  it('is asked for no wire where a run has none', () => {
+    const names = namesOf(job + circuit)
+    expect(names).toContain('circuit.runs.0.wire.insulation')
+    expect(names.filter(name => name.startsWith('circuit.runs.1.wire'))).toEqual([])
+  })
+
+  it('is asked for the strength of an alloy that no table knows, and of that alone', () => {
+    expect(namesOf(job)).toContain('holes.left.casting.shear')
+    expect(namesOf(job.replace('alloy: monkey metal', ''))).not.toContain('holes.left.casting.shear')
+  })
+
+  it('is told which blocks are left out', () => {
+    expect(notesOf(job)).toContain('leaves out: circuit, supply, warm;')
+    expect(notesOf(job + circuit)).toContain('leaves out: supply, warm;')
+    expect(notesOf(job.replace('kind: heater, rated: { power: 60 W, voltage: 24 V }', 'kind: plug'))).not.toContain('leaves out')
+  })
+})

@@ -164,7 +164,12 @@ it('a circuit without an answer is told in words', () => {
 
 it('a circuit that was not drawn to its end is told so', () => {
   const { answer } = prove(jobText(BENCH).replace('from: block, to: chassis', 'from: block, to: nowhere'))
-  expect(answer.cautions[0]).toContain('as drawn no current flows from bus to panel')
+  expect(answer.findings).toMatchObject([{ rule: 'circuit/no-answer', says: expect.stringContaining('to "chassis"') }])
+})
+
+it('a load whose two ends hang on the feed is told so', () => {
+  const { answer } = prove(jobText(BENCH).replace('from: right+, to: right-', 'from: right+, to: tee'))
+  expect(answer.cautions[0]).toContain('as drawn no current flows from right+ to tee')
 })
 
 it('a number outside a range is told at its place', () => {
