@@ -59,8 +59,8 @@ function fitted(unsorted: readonly Reading[], readingK: number) {
   const readings = unsorted.toSorted((a, b) => a.timeS - b.timeS)
   const [first, last] = [readings[0]!, readings.at(-1)!]
   if (!(last.riseK > first.riseK && last.timeS > first.timeS)) throw notWarming()
-  const [logCapacity, logLoss, startRiseK] = leastSquares(readings)
-  const parameters: Parameters = [logCapacity, logLoss, startRiseK]
+  const parameters = leastSquares(readings)
+  const [logCapacity, logLoss, startRiseK] = parameters
   const squares = readings.reduce((sum, r) => sum + (r.riseK - riseK(parameters, r.timeS)) ** 2, 0)
   const residualK = Math.sqrt(squares / (readings.length - 3))
   const [capacityError, lossError] = relativeErrors(parameters, readings, Math.max(residualK, readingK / Math.sqrt(3)))
@@ -73,15 +73,15 @@ function fitted(unsorted: readonly Reading[], readingK: number) {
   }
 }
 
-function leastSquares(readings: readonly Reading[]): [number, number, number] {
+function leastSquares(readings: readonly Reading[]): Parameters {
   const data = { x: readings.map(r => r.timeS), y: readings.map(r => r.riseK) }
-  const [logCapacity = 0, logLoss = 0, startRiseK = 0] = levenbergMarquardt(data, p => timeS => riseK(asParameters(p), timeS), {
+  const { parameterValues } = levenbergMarquardt(data, p => timeS => riseK(asParameters(p), timeS), {
     initialValues: [...firstGuess(readings)],
     jacobianFunction: p => timeS => slopesOf(asParameters(p), timeS),
     errorTolerance: 1e-20,
     maxIterations: 200
-  }).parameterValues
-  return [logCapacity, logLoss, startRiseK]
+  })
+  return asParameters(parameterValues)
 }
 
 function asParameters([logCapacity = 0, logLoss = 0, startRiseK = 0]: readonly number[]): Parameters {

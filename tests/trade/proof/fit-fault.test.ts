@@ -50,6 +50,20 @@ it('the likelihood over all sizes is that of a fine and even grid', () => {
   expect(Math.abs(fitted.logEvidence - fine.logEvidence)).toBeLessThan(0.1)
 })
 
+// A thousand sizes, each as likely as any other: 25 are cut off at either end, and 950, nineteen of twenty, are left.
+it('the band holds nineteen of twenty', () => {
+  const fault = faultNamed('bad-ground@block to chassis')
+  const predicted = { values: [], slopes: [] }
+  const sizes = Array.from({ length: 1000 }, (_, i) => ({
+    size: i + 1,
+    name: null,
+    logLikelihood: 0,
+    logShare: -Math.log(1000),
+    predicted
+  }))
+  expect(sizeBand({ fault, predictor, sizes, best: sizes[499]!, logEvidence: 1e-12 })).toEqual({ value: 500, low: 26, high: 976 })
+})
+
 it('a fault without a size has no band', () => {
   expect(sizeBand(fitFault(predictor, faultNamed('open@left'), predictor.valuesOf(HEALTHY, 0)))).toBeNull()
 })
