@@ -26,12 +26,17 @@ export const capacityJPerK = fact('capacityJPerK', {
 })
 export const lossWPerK = fact('lossWPerK', { says: 'loss from the heat test', symbol: 'G', source: SOURCES['least-squares'] })
 
+/** Three figures are fitted: two readings more tell how well. */
+const LEAST_READINGS = 5
+const MOST_READINGS = 10_000
+
 /**
  * Heat capacity and loss of one node, by least squares, with bounds to go on with: twice the standard error of each,
  * widened by the bounds of power and air. The errors of the two go together, so bounds of what follows from both come out wide.
  */
 export function fitHeatTest({ powerW, airC, readings, readingK, at = ['heat-test'] }: HeatTest) {
-  if (readings.length < 5) throw new OutsideRange('capacityJPerK', 'readingCount', readings.length, 5, 10000)
+  if (!(readings.length >= LEAST_READINGS && readings.length <= MOST_READINGS))
+    throw new OutsideRange('capacityJPerK', 'readingCount', readings.length, LEAST_READINGS, MOST_READINGS)
   const above = (air: number) => readings.map(({ timeS, blockC }) => ({ timeS, riseK: blockC - air }))
   const fits = [airC.value, airC.low, airC.high].map(air => fitted(above(air), readingK))
   const spreads = { capacity: fits.map(fit => fit.capacity), loss: fits.map(fit => fit.loss) }

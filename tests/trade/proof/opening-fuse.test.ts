@@ -28,6 +28,11 @@ it('a fault that draws little more leaves the fuse whole', () => {
   expect(shown('wrong-part@left, less resistance', 0.7)[at('amps', 'bus')]).toBeGreaterThan(5)
 })
 
+it('a fuse that carries nothing in a circuit in order is not overloaded', () => {
+  const circuit = faulted({ ...faultNamed('short@left'), behind: [{ id: 'feed', currentA: 0 }] }, plain, 0.01)
+  expect(circuit.currentA('feed')).toBeGreaterThan(100)
+})
+
 it('without a fuse nothing opens', () => {
   const circuit = faulted(faultNamed('short@left'), plain, 0.01)
   // 12/(0.01 + 0.04 + 0.02 + 0.01 + 0.03) with what the other heater takes beside it.
