@@ -75,13 +75,17 @@ async function tried({ id, run }) {
   return { id, run, tookMs: process.cpuUsage(start).user / 1000, asks: new Set(asks) }
 }
 
+/** What noticed one constant is asked first about the next: it is likely to be of the same formula. */
 async function isNoticed({ href, atLoad, tests }, k, { moves }) {
   for (const to of moves) {
     moved = { k, to }
     const asking = atLoad.has(k) ? await loadedAgain(`${href}?${k}=${to}`, tests) : tests.filter(test => test.asks.has(k))
-    const noticed = await anyFails(asking)
+    const failing = await firstFailing(asking)
     moved = undefined
-    if (noticed) return true
+    if (failing === undefined) continue
+    const place = tests.findIndex(({ id }) => id === failing.id)
+    if (place > 0) tests.unshift(...tests.splice(place, 1))
+    return true
   }
   return false
 }
@@ -98,9 +102,9 @@ async function loadedAgain(href, tests) {
   }
 }
 
-async function anyFails(tests) {
-  for (const { run } of tests) if ((await failureOf(run)) !== undefined) return true
-  return false
+async function firstFailing(tests) {
+  for (const test of tests) if ((await failureOf(test.run)) !== undefined) return test
+  return undefined
 }
 
 setPriority(10)

@@ -21,18 +21,18 @@ function slopes(at: Three, timeS: number): Three {
 }
 
 /** Relative standard errors of capacity and loss where a reading is off by one kelvin: the diagonal of the inverse of JᵀJ. */
-function unitErrors(at: Three): readonly [number, number] {
-  const rows = TIMES.map(timeS => slopes(at, timeS))
+function unitErrors(at: Three, times = TIMES): readonly [number, number] {
+  const rows = times.map(timeS => slopes(at, timeS))
   const n = (i: number, j: number) => rows.reduce((sum, row) => sum + row[i]! * row[j]!, 0)
   const minor = (a: number, b: number) => n(a, a) * n(b, b) - n(a, b) ** 2
   const det = n(0, 0) * minor(1, 2) - n(0, 1) * (n(0, 1) * n(2, 2) - n(1, 2) * n(0, 2)) + n(0, 2) * (n(0, 1) * n(1, 2) - n(1, 1) * n(0, 2))
   return [Math.sqrt(minor(1, 2) / det), Math.sqrt(minor(0, 2) / det)]
 }
 
-const test = (offK: readonly number[], readingK: number) => ({
+const test = (offK: readonly number[], readingK: number, times = TIMES) => ({
   powerW: new Given(40),
   airC: new Given(AIR_C),
-  readings: TIMES.map((timeS, i) => ({ timeS, blockC: AIR_C + riseK(KNOWN, timeS) + (offK[i] ?? 0) })),
+  readings: times.map((timeS, i) => ({ timeS, blockC: AIR_C + riseK(KNOWN, timeS) + (offK[i] ?? 0) })),
   readingK
 })
 
@@ -45,6 +45,19 @@ describe('readings without error', () => {
     expect(capacityJPerK.high / 400).toBeCloseTo(1 + capacity, 6)
     expect(lossWPerK.low / 0.6).toBeCloseTo(1 - loss, 6)
     expect(lossWPerK.high / 0.6).toBeCloseTo(1 + loss, 6)
+  })
+})
+
+// A run of an hour and a half tells the loss better than the capacity, a short one the capacity better.
+describe.each([
+  ['loss', TIMES, 1, 0.6],
+  ['capacity', TIMES.map(timeS => 9 * timeS), 0, 400]
+] as const)('a %s that is hardly surer than nothing', (_, times, which, value) => {
+  const readingK = (lowest: number) => ((1 - lowest / value) * Math.sqrt(3)) / (2 * unitErrors(KNOWN, times)[which]!)
+
+  it('is one as long as its bounds stay above nought', () => {
+    expect(() => fitHeatTest(test([], readingK(0.001), times))).not.toThrow()
+    expect(() => fitHeatTest(test([], readingK(-0.001), times))).toThrow(/does not tell the loss/)
   })
 })
 
