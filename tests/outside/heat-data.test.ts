@@ -94,6 +94,20 @@ describe('metals', () => {
   })
 })
 
+// Callister, appendix B, for stainless 316; physics tables for aluminium; the further figures of several tables for the spans (all memory).
+test.each([
+  ['stainless-316', 'heatJPerKgK', [500, 500, 500]],
+  ['stainless-316', 'densityKgPerM3', [8000, 8000, 8000]],
+  ['aluminium', 'heatJPerKgK', [900, 900, 900]],
+  ['aluminium', 'densityKgPerM3', [2700, 2700, 2700]],
+  ['grey-iron', 'heatJPerKgK', [490, 544, 544]],
+  ['grey-iron', 'densityKgPerM3', [7300, 7300, 7500]],
+  ['az91d', 'conductivityWPerMK', [51, 72.7, 78]]
+] as const)('%s %s', (name, quantity, figures) => {
+  const { low, value, high } = MATERIALS[name][quantity]!
+  expect([low, value, high]).toEqual(figures)
+})
+
 describe('air cooled on its way', () => {
   test.each(named(ICING, 'evap-'))('$id', row => {
     const drop = evaporationDropK({
@@ -111,6 +125,8 @@ describe('air cooled on its way', () => {
   // Btu/lb to J/kg, exact: 1 Btu/lb (International Table) is 2326 J/kg.
   test('latent heat of gasoline', () => {
     expect(FUEL_AND_AIR.gasolineLatentJPerKg.value).toBeCloseTo(figureOf(ICING, 'gas-lv') * 2326, -3)
+    // Engine texts print 305 to 350 kJ/kg (memory).
+    expect(FUEL_AND_AIR.gasolineLatentJPerKg).toMatchObject({ low: 305e3, high: 350e3 })
   })
   // 1 Btu/h is 0.293071 W.
   test('the heat that the caution names', () => {

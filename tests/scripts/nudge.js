@@ -7,24 +7,26 @@ import { failureOf } from './tests-of-room.js'
 
 const ROOMS = ['circuit', 'heat', 'hole', 'joint', 'mass', 'proof', 'supply', 'thread']
 
-/** Whether every constant is noticed or explained. */
-async function nudgeRoom(room) {
+/** Whether every constant is noticed or explained: of a room, or of one file of it, as `proof/gaussian`. */
+async function nudgeRoom(place) {
+  const [room, topic] = place.split('/')
   const constants = []
   const loaded = await loadedWith(room, constants)
   const remarks = remarksOf(room)
-  const isExplained = constant => remarks.some(remark => stands(constant, remark))
-  const unnoticed = []
+  const isAsked = ({ file }) => topic === undefined || file.endsWith(`/${topic}.ts`)
+  const count = { noticed: 0, explained: 0, left: 0 }
   for (const [k, constant] of constants.entries()) {
-    if (await isNoticed(loaded, k, constant)) continue
-    unnoticed.push(constant)
-    if (!isExplained(constant)) console.log(`${constant.file}:${constant.line} ${constant.text}`)
+    if (!isAsked(constant)) continue
+    const found = remarks.some(remark => stands(constant, remark))
+      ? 'explained'
+      : (await isNoticed(loaded, k, constant))
+        ? 'noticed'
+        : 'left'
+    count[found]++
+    if (found === 'left') console.log(`${constant.file}:${constant.line} ${constant.text}`)
   }
-  const idle = remarks.filter(remark => !unnoticed.some(constant => stands(constant, remark)))
-  for (const { file, code } of idle) console.log(`${file}: \`${code}\` is explained, and noticed`)
-  const left = unnoticed.filter(constant => !isExplained(constant)).length
-  const [all, noticed] = [constants.length, constants.length - unnoticed.length]
-  console.log(`${room}: ${noticed} of ${all} noticed, ${unnoticed.length - left} explained, ${left} left`)
-  return left + idle.length === 0
+  console.log(`${place}: ${count.noticed} of ${constants.filter(isAsked).length} noticed, ${count.explained} explained, ${count.left} left`)
+  return count.left === 0
 }
 
 /** Which constants were asked for since it was emptied, and the one that is moved. */
@@ -35,6 +37,9 @@ globalThis.constant = (k, value) => {
   return k === moved?.k ? moved.to : value
 }
 
+/** What takes a processor longer would be run for hours: it is left out. */
+const LONGEST_MS = 1500
+
 /** The tests of a room in one file, in which each constant asks whether it is the one to move; quickest first. */
 async function loadedWith(room, constants) {
   const href = await bundledTests(room, { name: 'nudged', changed: path => asking(path, constants) })
@@ -42,24 +47,28 @@ async function loadedWith(room, constants) {
   const atLoad = new Set(asks)
   const tests = []
   for (const test of collected) tests.push(await tried(test))
-  return { href, atLoad, tests: tests.toSorted((a, b) => a.tookMs - b.tookMs) }
+  return { href, atLoad, tests: tests.filter(({ tookMs }) => tookMs < LONGEST_MS).toSorted((a, b) => a.tookMs - b.tookMs) }
 }
 
 async function tried({ id, run }) {
   asks.clear()
-  const start = performance.now()
+  const start = process.cpuUsage()
   const failure = await failureOf(run)
   if (failure !== undefined) throw new Error(`${id} fails as it is: ${failure}`)
-  return { id, run, tookMs: performance.now() - start, asks: new Set(asks) }
+  return { id, run, tookMs: process.cpuUsage(start).user / 1000, asks: new Set(asks) }
 }
 
+/** What noticed one constant is asked first about the next: it is likely to be of the same formula. */
 async function isNoticed({ href, atLoad, tests }, k, { moves }) {
   for (const to of moves) {
     moved = { k, to }
     const asking = atLoad.has(k) ? await loadedAgain(`${href}?${k}=${to}`, tests) : tests.filter(test => test.asks.has(k))
-    const noticed = await anyFails(asking)
+    const failing = await firstFailing(asking)
     moved = undefined
-    if (noticed) return true
+    if (failing === undefined) continue
+    const place = tests.findIndex(({ id }) => id === failing.id)
+    if (place > 0) tests.unshift(...tests.splice(place, 1))
+    return true
   }
   return false
 }
@@ -68,17 +77,17 @@ async function isNoticed({ href, atLoad, tests }, k, { moves }) {
 async function loadedAgain(href, tests) {
   try {
     const { collected } = await import(href)
-    const place = new Map(tests.map(({ id }, i) => [id, i]))
-    return collected.toSorted((a, b) => place.get(a.id) - place.get(b.id))
+    const byId = new Map(collected.map(test => [test.id, test]))
+    return tests.map(({ id }) => byId.get(id))
   } catch (error) {
     const run = () => Promise.reject(error)
     return [{ run }]
   }
 }
 
-async function anyFails(tests) {
-  for (const { run } of tests) if ((await failureOf(run)) !== undefined) return true
-  return false
+async function firstFailing(tests) {
+  for (const test of tests) if ((await failureOf(test.run)) !== undefined) return test
+  return undefined
 }
 
 setPriority(10)

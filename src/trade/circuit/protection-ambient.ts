@@ -37,6 +37,7 @@ export function coldRatingA(
 ): number {
   if (style.id !== 'thermal') return ratingA
   const row = THERMAL_MULTIPLIERS.filter(row => row.ambientC <= ambientC).at(-1)
-  if (row === undefined) throw new OutsideRange('coldRatingA', 'ambientC', ambientC, THERMAL_MULTIPLIERS[0].ambientC, 200)
+  if (row === undefined)
+    throw new OutsideRange('coldRatingA', 'ambientC', ambientC, THERMAL_MULTIPLIERS[0].ambientC, THERMAL_MULTIPLIERS[5].ambientC)
   return ratingA / row.factor
 }

@@ -3,6 +3,8 @@ import { breakingCapacity } from './protection-breaking.ts'
 import { openingTime } from './protection-opening.ts'
 import type { ProtectionStyle } from './protection-style.ts'
 
+const ROUNDING = 1e-12
+
 export interface RatingNeed {
   readonly style: ProtectionStyle
   readonly loadA: number
@@ -49,12 +51,12 @@ function overloaded({ style, loadA, ambientC }: RatingNeed, ratingA: number): Ob
   const row = loadRow(style, { ratingA, ambientC })
   if (row === undefined) return `no re-rating is printed for ${words(ambientC)} °C`
   const allowedA = allowedLoadA({ ratingA, sharePercent: row.loadPercent })
-  if (loadA <= allowedA * (1 + 1e-12)) return undefined
+  if (loadA <= allowedA * (1 + ROUNDING)) return undefined
   return `a load of ${words(loadA)} A is more than the ${words(allowedA)} A it may carry for good at ${words(ambientC)} °C`
 }
 
 function aboveWire({ wireLimitA }: RatingNeed, ratingA: number): Objection {
-  if (wireLimitA === null || ratingA <= wireLimitA * (1 + 1e-12)) return undefined
+  if (wireLimitA === null || ratingA <= wireLimitA * (1 + ROUNDING)) return undefined
   return `above the ${words(wireLimitA)} A that this wire may have before it`
 }
 

@@ -32,7 +32,7 @@ export interface SwitchRow {
 /** The row a bus is read at: a 14 V system at the one of 12 V, a 24 V system at the one of 28 V. */
 export function switchRow({ busV, load }: { readonly busV: number; readonly load: SwitchLoad }): SwitchRow {
   const found = SWITCH_FACTORS.find(row => busV <= row.greatestV)
-  if (found === undefined || !(busV > 0)) throw new OutsideRange('switchFactor', 'busV', busV, 0, 32)
+  if (found === undefined || !(busV > 0)) throw new OutsideRange('switchFactor', 'busV', busV, 0, SWITCH_FACTORS[1].greatestV)
   const facts = fact('switchFactor', { says: 'rating over load of a switch', symbol: 'f', source: SOURCES['ac-11-4'] })
   recordStep(facts, found[load], () => `${load} load, ${found.row}`)
   return { row: found.row, switchFactor: found[load], says: `${Number(busV.toPrecision(3))} V read at the ${found.row} row` }

@@ -1,12 +1,12 @@
 import * as moving from './moving-air.ts'
 
-/** Coefficient and exponent of Hilpert's rows, each good up to a Reynolds number; the first begins at 0.4. */
+/** Coefficient and exponent of Hilpert's rows, each good up to a Reynolds number; the range of his formula ends the last, and begins the first. */
 const HILPERT = [
   { upTo: 4, coefficientFactor: 0.989, exponentFactor: 0.33 },
   { upTo: 40, coefficientFactor: 0.911, exponentFactor: 0.385 },
   { upTo: 4000, coefficientFactor: 0.683, exponentFactor: 0.466 },
   { upTo: 40000, coefficientFactor: 0.193, exponentFactor: 0.618 },
-  { upTo: 400000, coefficientFactor: 0.027, exponentFactor: 0.805 }
+  { upTo: Number.POSITIVE_INFINITY, coefficientFactor: 0.027, exponentFactor: 0.805 }
 ] as const
 
 interface Flow {
@@ -15,7 +15,7 @@ interface Flow {
 }
 
 export function hilpertRatio({ reynoldsRatio, prandtlRatio }: Flow): number {
-  const { coefficientFactor, exponentFactor } = HILPERT.find(({ upTo }) => reynoldsRatio <= upTo) ?? HILPERT[4]
+  const { coefficientFactor, exponentFactor } = HILPERT.find(({ upTo }) => !(reynoldsRatio > upTo))!
   return moving.hilpertNusseltRatio({ coefficientFactor, exponentFactor, reynoldsRatio, prandtlRatio })
 }
 

@@ -26,12 +26,17 @@ export const capacityJPerK = fact('capacityJPerK', {
 })
 export const lossWPerK = fact('lossWPerK', { says: 'loss from the heat test', symbol: 'G', source: SOURCES['least-squares'] })
 
+/** Three figures are fitted: two readings more tell how well. */
+const LEAST_READINGS = 5
+const MOST_READINGS = 10_000
+
 /**
  * Heat capacity and loss of one node, by least squares, with bounds to go on with: twice the standard error of each,
  * widened by the bounds of power and air. The errors of the two go together, so bounds of what follows from both come out wide.
  */
 export function fitHeatTest({ powerW, airC, readings, readingK, at = ['heat-test'] }: HeatTest) {
-  if (readings.length < 5) throw new OutsideRange('capacityJPerK', 'readingCount', readings.length, 5, 10000)
+  if (!(readings.length >= LEAST_READINGS && readings.length <= MOST_READINGS))
+    throw new OutsideRange('capacityJPerK', 'readingCount', readings.length, LEAST_READINGS, MOST_READINGS)
   const above = (air: number) => readings.map(({ timeS, blockC }) => ({ timeS, riseK: blockC - air }))
   const fits = [airC.value, airC.low, airC.high].map(air => fitted(above(air), readingK))
   const spreads = { capacity: fits.map(fit => fit.capacity), loss: fits.map(fit => fit.loss) }
@@ -59,8 +64,8 @@ function fitted(unsorted: readonly Reading[], readingK: number) {
   const readings = unsorted.toSorted((a, b) => a.timeS - b.timeS)
   const [first, last] = [readings[0]!, readings.at(-1)!]
   if (!(last.riseK > first.riseK && last.timeS > first.timeS)) throw notWarming()
-  const [logCapacity, logLoss, startRiseK] = leastSquares(readings)
-  const parameters: Parameters = [logCapacity, logLoss, startRiseK]
+  const parameters = leastSquares(readings)
+  const [logCapacity, logLoss, startRiseK] = parameters
   const squares = readings.reduce((sum, r) => sum + (r.riseK - riseK(parameters, r.timeS)) ** 2, 0)
   const residualK = Math.sqrt(squares / (readings.length - 3))
   const [capacityError, lossError] = relativeErrors(parameters, readings, Math.max(residualK, readingK / Math.sqrt(3)))
@@ -73,15 +78,15 @@ function fitted(unsorted: readonly Reading[], readingK: number) {
   }
 }
 
-function leastSquares(readings: readonly Reading[]): [number, number, number] {
+function leastSquares(readings: readonly Reading[]): Parameters {
   const data = { x: readings.map(r => r.timeS), y: readings.map(r => r.riseK) }
-  const [logCapacity = 0, logLoss = 0, startRiseK = 0] = levenbergMarquardt(data, p => timeS => riseK(asParameters(p), timeS), {
+  const { parameterValues } = levenbergMarquardt(data, p => timeS => riseK(asParameters(p), timeS), {
     initialValues: [...firstGuess(readings)],
     jacobianFunction: p => timeS => slopesOf(asParameters(p), timeS),
     errorTolerance: 1e-20,
     maxIterations: 200
-  }).parameterValues
-  return [logCapacity, logLoss, startRiseK]
+  })
+  return asParameters(parameterValues)
 }
 
 function asParameters([logCapacity = 0, logLoss = 0, startRiseK = 0]: readonly number[]): Parameters {

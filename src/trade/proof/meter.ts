@@ -49,7 +49,7 @@ export function meterError(takes: Takes, { accuracyPercent, digitsCount, resolut
 export function stepOf(takes: Takes, size: number): number {
   const lowest = LOWEST_RANGE[takes]
   const tens = Math.max(0, Math.ceil(Math.log10(size / lowest) - 1e-12))
-  return (lowest * 10 ** (size === 0 ? 0 : tens)) / COUNTS
+  return (lowest * 10 ** tens) / COUNTS
 }
 
 /** `± (0.5 % + 2 digits)`. */

@@ -101,7 +101,7 @@ const PARTS = (() => {
 
 /** What a reading is expected to tell of which fault it is: mutual information. */
 function gainBits(ways: readonly Way[], point: number): number {
-  const count = 1 + Math.max(-1, ...ways.map(({ of }) => of))
+  const count = 1 + Math.max(...ways.map(({ of }) => of))
   const ratios = Array.from({ length: count }, (_, of) => ways.reduce((sum, way) => sum + (way.of === of ? way.weight : 0), 0))
   let gain = 0
   for (const way of ways) {

@@ -46,8 +46,8 @@ export class ProbedCircuit {
 
   /** Current of one element with the power on. */
   currentA(id: string): number {
-    const element = this.tested.network.elements.find(one => one.id === id)
-    return element === undefined ? 0 : this.powered().currentA(this.powered().unknowns, element)
+    const live = this.powered()
+    return live.currentA(live.unknowns, this.tested.network.elements.find(one => one.id === id)!)
   }
 
   /** From red to black through everything that joins them, cold and with the sources off. */

@@ -18,6 +18,7 @@ export interface TwoFaults {
 const FIRSTS = 6
 const PAIRS = 4
 const TURNS = 2
+const TURNS_AT_FIRST = 1
 
 /** Where no single fault explains the readings, the two that do it best, if any two do. A hint, not a verdict. */
 export function twoFaults(predictor: Predictor, { suspects, fitRatio }: Diagnosis, readings: readonly number[]): TwoFaults | null {
@@ -43,7 +44,7 @@ export function twoFaults(predictor: Predictor, { suspects, fitRatio }: Diagnosi
   function joined({ fault: first, best: { size: firstSize } }: FittedFault, second: Fault): Pair {
     return settled(
       { first, firstSize, second, fitted: fitFault(predictor, withFirst(first, firstSize, second), readings, ROUGH) },
-      1,
+      TURNS_AT_FIRST,
       ROUGH
     )
   }

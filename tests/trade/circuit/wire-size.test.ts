@@ -46,6 +46,9 @@ describe('sizes that are not', () => {
     ['5/0 AWG', 'AWG 4/0'],
     ['0.8 mm2', '0.75 mm2'],
     ['0.9 mm2', '1 mm2'],
+    // As many times 2 as 2.5 is of it: √(2·2.5) = 2.2361.
+    ['2.23 mm2', '2 mm2'],
+    ['2.24 mm2', '2.5 mm2'],
     ['0.1 mm2', '0.22 mm2'],
     ['300 mm2', '120 mm2'],
     ['1,5 mm2', '1.5 mm2'],

@@ -94,6 +94,11 @@ describe('readings with error', () => {
 describe('a test that tells nothing', () => {
   it('of four readings', () => {
     const readings = run({ capacity: 400, loss: 0.6 }).slice(0, 4)
+    expect(() => fitHeatTest({ ...test12, readings })).toThrow(expect.objectContaining({ value: 4, least: 5, greatest: 10_000 }))
+    expect(() => fitHeatTest({ ...test12, readings: run({ capacity: 400, loss: 0.6 }).slice(0, 5) })).not.toThrow()
+  })
+  it('of more readings than anybody takes', () => {
+    const readings = Array.from({ length: 10_001 }, (_, i) => ({ timeS: i, blockC: 12 }))
     expect(() => fitHeatTest({ ...test12, readings })).toThrow(OutsideRange)
   })
   it('that does not warm', () => {

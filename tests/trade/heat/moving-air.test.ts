@@ -25,6 +25,32 @@ describe('a plate at Re 500000', () => {
   })
 })
 
+// Hilpert's rows (Incropera, memory): up to each Reynolds number the row before it, from just above the next.
+describe.each([
+  [4, [0.989, 0.33], [0.911, 0.385]],
+  [40, [0.911, 0.385], [0.683, 0.466]],
+  [4000, [0.683, 0.466], [0.193, 0.618]],
+  [40000, [0.193, 0.618], [0.027, 0.805]]
+] as const)('Hilpert at Re %d', (edge, below, above) => {
+  const byRow = ([c, m]: readonly [number, number], reynoldsRatio: number) => c * reynoldsRatio ** m * Math.cbrt(0.7)
+  it('takes the row below at it, and the row above beyond it', () => {
+    for (const [row, reynoldsRatio] of [
+      [below, edge],
+      [above, edge * 1.005]
+    ] as const)
+      expect(hilpertRatio({ reynoldsRatio, prandtlRatio: 0.7 })).toBeCloseTo(byRow(row, reynoldsRatio), 9)
+  })
+})
+
+describe('a plate near Re 500000', () => {
+  it.each([4.98e5, 5e5])('is laminar at %d: 0.664·Re^0.5·Pr^(1/3)', reynoldsRatio => {
+    expect(plateRatio({ reynoldsRatio, prandtlRatio: 0.7 })).toBeCloseTo(0.664 * Math.sqrt(reynoldsRatio) * Math.cbrt(0.7), 9)
+  })
+  it('is turbulent behind at 502000: (0.037·Re^0.8 - 871)·Pr^(1/3)', () => {
+    expect(plateRatio({ reynoldsRatio: 5.02e5, prandtlRatio: 0.7 })).toBeCloseTo((0.037 * 5.02e5 ** 0.8 - 871) * Math.cbrt(0.7), 9)
+  })
+})
+
 describe('ranges', () => {
   it.each([0.29, 1.001e7])('Churchill and Bernstein refuse Re %d', reynoldsRatio => {
     expect(() => cylinderNusseltRatio({ reynoldsRatio, prandtlRatio: 0.7 })).toThrow(OutsideRange)

@@ -67,6 +67,17 @@ describe('laws', () => {
       })
     )
   })
+  // At first the part warms by P·t/C1, and the casting by what that drives through the joint: P·Gj·t²/(2·C1·C2).
+  it('the first five milliseconds', () => {
+    const [jointWPerK, bodyJPerK, castingJPerK] = [300e-6 / 2.75e-4, 0.041 * 380, 1.9 * 900]
+    const targetC = -18 + (45 * jointWPerK * 0.005 ** 2) / (2 * bodyJPerK * castingJPerK)
+    expect(twoNode({ ...fitting, targetC }).timeToTargetS).toBeCloseTo(0.005, 5)
+  })
+  it('tells both time constants in the working, four digits of each', () => {
+    const { value, working } = withWorking(() => twoNode(fitting))
+    const times = [value.fastS, value.slowS].map(s => Number(s.toPrecision(4)))
+    expect(working.at(-1)!.putIn).toBe(`two exponentials, ${times.join(' and ')} s, by false position`)
+  })
   it('both start at the start', () => {
     const { pair } = pairOf({ ...fitting, startC: -7 })
     const { bodyC, castingC } = coupledAt(pair, settledPair(pair), 0)

@@ -1,10 +1,12 @@
 // property: probabilities sum to one; readings as expected never raise suspicion; a clear fault comes first
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { diagnosed } from '../../../src/trade/proof/diagnosis.ts'
+import { diagnosed, goodness } from '../../../src/trade/proof/diagnosis.ts'
 import { HEALTHY } from '../../../src/trade/proof/fault.ts'
-import { predictorOf, type TestPoint } from '../../../src/trade/proof/predictor.ts'
-import { amps, TWO_POINTS, twoFaultList, twoHeaters, volts } from './invented.ts'
+import { fitFault } from '../../../src/trade/proof/fit-fault.ts'
+import { beyond } from '../../../src/trade/proof/gaussian.ts'
+import { gaussianOf, predictorOf, type TestPoint } from '../../../src/trade/proof/predictor.ts'
+import { amps, faultNamed, TWO_POINTS, twoFaultList, twoHeaters, volts } from './invented.ts'
 
 const tested = twoHeaters()
 
@@ -52,11 +54,29 @@ describe('a clear fault comes first', () => {
   })
 })
 
+describe('how well a fault fits', () => {
+  const points = TWO_POINTS.slice(0, 3)
+  const predictor = predictorOf(tested, points)
+  it.each([
+    ['one without a size leaves each reading free', 'open@left', 3],
+    ['one with a size takes the freedom of one reading', 'bus-low@bus', 2]
+  ])('%s', (_, id, free) => {
+    const readings = predictor.valuesOf(HEALTHY, 0)
+    const fitted = fitFault(predictor, faultNamed(id), readings)
+    const distance = gaussianOf(predictor, fitted.best.predicted).distance(readings)
+    expect(goodness(fitted, readings)).toBe(beyond(distance, free))
+  })
+})
+
 describe('faults that the readings cannot tell apart', () => {
   it('count as one', () => {
     const points = [volts('bus', 'chassis'), volts('left+', 'block'), amps('bus', 'tee')]
     const fault = twoFaultList(points).find(({ id }) => id === 'high-resistance@bus to tee')!
     const [suspect] = judged(points, predictorOf(tested, points).valuesOf(fault, 0.4)).suspects
+    expect(suspect!.probabilityRatio).toBeCloseTo(
+      suspect!.members.reduce((sum, { probabilityRatio }) => sum + probabilityRatio, 0),
+      12
+    )
     const ids = suspect!.members.map(one => one.fault.id)
     expect(ids).toContain('high-resistance@bus to tee')
     expect(ids).toContain('bad-ground@block to chassis')

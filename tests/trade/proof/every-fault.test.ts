@@ -40,6 +40,8 @@ it('nothing that was drawn is changed for the next fault', () => {
 it('what is looked for before any reading sums to one, a kind keeping its share', () => {
   const shares = priorShares(FAULTS)
   const sum = Object.values(PRIOR).reduce((a, b) => a + b, 0)
+  // They are written as percent.
+  expect(sum).toBe(100)
   expect(shares.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 12)
   const opens = shares.filter((_, i) => FAULTS[i]!.kind === 'open')
   expect(opens.reduce((a, b) => a + b, 0)).toBeCloseTo(PRIOR.open / sum, 12)

@@ -45,6 +45,21 @@ it.each([
   expect(beyond(distance, count)).toBeLessThan(share * 1.2)
 })
 
+// Upper tail of the normal distribution, seven decimals as tables print it (memory). The distance of each is that at which, by Wilson and
+// Hilferty, the cube root of a chi-squared over its freedom lies z deviations from its mean: mean 1 - 2/9n, variance 2/9n (memory).
+it.each([
+  [-1, 0.8413447],
+  [0.5, 0.3085375],
+  [1, 0.1586553],
+  [2, 0.0227501],
+  [3, 0.0013499]
+])('beyond %d deviations: %d', (z, share) => {
+  for (const count of [1, 2, 9]) {
+    const distance = count * (1 - 2 / (9 * count) + z * Math.sqrt(2 / (9 * count))) ** 3
+    expect(Math.abs(beyond(distance, count) - share)).toBeLessThanOrEqual(1.5e-7)
+  }
+})
+
 it('half of all lie beyond the middle, and none fit better than perfectly', () => {
   expect(beyond(0, 3)).toBeGreaterThan(0.99)
   expect(beyond(1e6, 3)).toBeLessThan(1e-12)

@@ -28,6 +28,22 @@ it('a fault that draws little more leaves the fuse whole', () => {
   expect(shown('wrong-part@left, less resistance', 0.7)[at('amps', 'bus')]).toBeGreaterThan(5)
 })
 
+it('a fuse that carries nothing in a circuit in order is not overloaded', () => {
+  const circuit = faulted({ ...faultNamed('short@left'), behind: [{ id: 'feed', currentA: 0 }] }, plain, 0.01)
+  expect(circuit.currentA('feed')).toBeGreaterThan(100)
+})
+
+// A fuse carries three quarters of its rating at most for good, and opens in a minute at twice the rating: 2.67 times its load (common practice).
+describe('a short that takes so many times the load', () => {
+  const shortedA = faulted(faultNamed('short@left'), plain, 0.5).currentA('feed')
+  const opens = (times: number) =>
+    faulted({ ...faultNamed('short@left'), behind: [{ id: 'feed', currentA: shortedA / times }] }, plain, 0.5).currentA('feed') < 1e-3
+
+  it('2.51 times opens it, 2.49 does not', () => {
+    expect([opens(2.51), opens(2.49), opens(-2.51)]).toEqual([true, false, true])
+  })
+})
+
 it('without a fuse nothing opens', () => {
   const circuit = faulted(faultNamed('short@left'), plain, 0.01)
   // 12/(0.01 + 0.04 + 0.02 + 0.01 + 0.03) with what the other heater takes beside it.

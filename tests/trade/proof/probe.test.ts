@@ -50,6 +50,14 @@ describe('power off', () => {
     expect(shown(at('volts', 'engine', 'battery-', 10))).toBeCloseTo(0.2, 9)
   })
 
+  it('one part alone is a circuit', () => {
+    const lone = {
+      ...SHARED,
+      network: { ground: 'a', elements: [{ kind: 'resistor', id: 'r', from: 'a', to: 'b', resistanceOhm: 2 }] }
+    } as const
+    expect(probed(lone, [at('volts', 'b', 'a', 3)])[0]).toBeCloseTo(6, 9)
+  })
+
   it('the whole way round counts, not the strap alone', () => {
     const tested = plainOf(twoHeaters()).plain
     // From tee to chassis: both branches with their heaters in parallel, then the strap: 1/(1/4.02 + 1/6.02) + 0.03 by hand; cold is as hot here.

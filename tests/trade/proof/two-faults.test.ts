@@ -21,6 +21,15 @@ it('both are named', () => {
   expect(size).toBeLessThan(0.65)
 })
 
+// One case in a thousand is where it begins.
+it('two are asked about only where one explains less than one case in a thousand', () => {
+  const [first, second] = [faultNamed('bad-ground@block to chassis'), faultNamed('open@right')]
+  const readings = predictor.valuesOf(withFirst(first, 0.6, second), 0)
+  const diagnosis = diagnosed(predictor, [first, second], readings)
+  expect(twoFaults(predictor, { ...diagnosis, fitRatio: 0.001 }, readings)).toBeNull()
+  expect(twoFaults(predictor, { ...diagnosis, fitRatio: 0.000999 }, readings)).not.toBeNull()
+})
+
 it('nothing where one fault explains them', () => {
   const readings = predictor.valuesOf(faultNamed('open@right'), 0)
   expect(twoFaults(predictor, diagnosed(predictor, faults, readings), readings)).toBeNull()
