@@ -28,14 +28,14 @@ export const outputA = formula('outputA', {
 /** Output at a speed. Nothing is carried on past the ends of the curve. */
 export function outputAtA(curve: readonly Plain<OutputPointGiven>[], speedRpm: number): number {
   const points = [...curve].sort((a, b) => a.speedRpm - b.speedRpm)
-  const [first, last] = [points[0], points.at(-1)]
-  if (first === undefined || last === undefined || first.speedRpm === last.speedRpm)
+  const speeds = points.map(point => point.speedRpm)
+  const [least, greatest] = [Math.min(...speeds), Math.max(...speeds)]
+  if (!(least < greatest))
     throw new NoAnswer(
       'the output over the speed needs two points at least',
       'give the output at two speeds, the lowest used and the highest'
     )
-  if (!(speedRpm >= first.speedRpm && speedRpm <= last.speedRpm))
-    throw new OutsideRange('outputA', 'speedRpm', speedRpm, first.speedRpm, last.speedRpm)
+  if (!(speedRpm >= least && speedRpm <= greatest)) throw new OutsideRange('outputA', 'speedRpm', speedRpm, least, greatest)
   const upper = points.findIndex((point, i) => i > 0 && point.speedRpm >= speedRpm && point.speedRpm > points[i - 1]!.speedRpm)
   const [a, b] = [points[upper - 1]!, points[upper]!]
   return outputA({ speedRpm, lowerRpm: a.speedRpm, lowerA: a.outputA, upperRpm: b.speedRpm, upperA: b.outputA })

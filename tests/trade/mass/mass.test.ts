@@ -87,3 +87,11 @@ it.each([
   const { working } = withWorking(() => mass({ before, adds: [{ massKg, armM: -0.42 }], limits: null }))
   expect(working.map(({ putIn }) => putIn)).toContain(sum)
 })
+
+it('adds up what is put on and what is taken off', () => {
+  const adds = [
+    { massKg: 3, armM: 0.2 },
+    { massKg: -2, armM: 0.2 }
+  ]
+  expect(mass({ before, adds, limits: null }).movedKg).toBe(5)
+})

@@ -23,3 +23,14 @@ it('takes bounds of both', () => {
 it.each(['742 kg', '@ 1 m', '742 kg @', '1 kg @ 1 m @ 1 m', '1 m @ 1 kg', '742 @ 1 m', ''])('refuses %s', text => {
   expect(readItem(text, []).ok).toBe(false)
 })
+
+it.each(['742 kg @ ', ' @ 1 m', '742 kg', '1 kg @ 1 m @ 1 m'])('shows for "%s" how an item is written', text => {
+  expect(readItem(text, [])).toMatchObject({ fault: { found: `"${text}"`, accepted: expect.stringMatching(/^a mass and its arm/) } })
+})
+
+it.each([
+  ['5 m @ 1 m', /mass/],
+  ['742 kg @ 1 kg', /length|distance|arm|run/]
+])('says of "%s" what was to stand there', (text, accepted) => {
+  expect(readItem(text, [])).toMatchObject({ fault: { accepted: expect.stringMatching(accepted) } })
+})

@@ -28,3 +28,11 @@ it('wants two speeds', () => {
   expect(() => outputAtA(CURVE.slice(0, 1), 3600)).toThrow(NoAnswer)
   expect(() => outputAtA([], 3600)).toThrow(NoAnswer)
 })
+
+it('takes either of two outputs that were measured at one speed, and no third', () => {
+  const points = [...CURVE, { speedRpm: 1200, outputA: 6 }]
+  expect([4, 6]).toContain(outputAtA(points, 1200))
+  // Halfway from 2400 to 3600 rpm both are forgotten.
+  expect(outputAtA(points, 3000)).toBeCloseTo(14.5, 12)
+  expect(() => outputAtA(points.slice(-1).concat(points[1]!), 1200)).toThrow(NoAnswer)
+})

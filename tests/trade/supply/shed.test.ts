@@ -68,3 +68,14 @@ it.each([
 ] as const)('%s', (_, list, shortA, says) => {
   expect(shedText(list, shortA)).toBe(says)
 })
+
+it('begins with what frees most, in whatever order the loads came', () => {
+  const radio = { ...FAN, name: 'radio', currentA: 1 }
+  const lamps = { ...FAN, name: 'lamps', currentA: 3 }
+  for (const list of [
+    [FAN, lamps, radio],
+    [radio, lamps, FAN],
+    [lamps, FAN, radio]
+  ])
+    expect(shedOrder(list).map(({ name }) => name)).toEqual(['fan', 'lamps', 'radio'])
+})
