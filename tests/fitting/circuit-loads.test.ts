@@ -20,10 +20,13 @@ it('a part that hangs on nothing is refused in words', () => {
   expect(findings.map(({ says }) => says).join(' ')).toMatch(/no path to the 0 V node/)
 })
 
-it('a return that was not drawn leaves the load without voltage, and fails', () => {
+it('a return that was not drawn fails, and the run to draw is named', () => {
   const { findings, results } = judgeJob('x.yaml', text.replace('      to: frame\n', '      to: nowhere\n'))
-  expect(results.find(({ id }) => id === 'circuit.sump:drop.voltage-at-load')!.value).toBeCloseTo(0, 9)
-  expect(findings.find(({ rule }) => rule === 'drop/too-much')!.verdict).toBe('fail')
+  expect(findings.find(({ rule }) => rule === 'circuit/no-answer')).toMatchObject({
+    verdict: 'fail',
+    says: expect.stringMatching(/no run leads from ".+" to "frame": load sump gets nothing/),
+    change: expect.stringContaining('to: frame, wire:')
+  })
   expect(JSON.stringify([findings, results])).not.toMatch(/NaN|Infinity/)
 })
 

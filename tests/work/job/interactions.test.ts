@@ -73,7 +73,7 @@ describe('what is on the threads', () => {
   it('a compound that no table knows is not judged', () => {
     expect(judged({ threads: 'thermal-compound' }).finding('joint/body-yields')).toMatchObject({
       verdict: 'not-judged',
-      change: 'give friction.nut-factor'
+      change: 'give holes.left.friction.nut-factor'
     })
   })
 })

@@ -68,6 +68,15 @@ describe('what fails', () => {
       head: expect.stringContaining('seat/jams-in-run-out')
     })
   })
+
+  it('then the number that scraps the part first, before a long list of doubts', () => {
+    const first = blocks(sheet({ torque: '{ card: 12 N·m, threads: lubricated }' }), 'first')
+    expect(first.map(({ kind }) => kind)).toEqual(['notices', 'numbers', 'notices'])
+    const [always, , doubts] = first
+    const levels = (block: typeof always) => (block?.kind === 'notices' ? block.notices.map(({ level, head }) => [level, head !== '']) : [])
+    expect(levels(always)).not.toContainEqual(['caution', true])
+    expect(new Set(levels(doubts).map(String))).toEqual(new Set(['caution,true']))
+  })
 })
 
 describe('what is not there', () => {

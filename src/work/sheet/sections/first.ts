@@ -6,24 +6,28 @@ import { scrapsOf } from '../../plan/scraps/list.ts'
 import { alike } from '../alike.ts'
 import type { SectionOf } from '../section.ts'
 
-/** What fails, what is doubtful; then what is always true; then the number that scraps the part first. What was not judged is measured next. */
+/** What fails and what is always true; then the number that scraps the part first; then what is doubtful, which may be long. What was not judged is measured next. */
 export const first: SectionOf = judged => {
   const always = cautionsOf(judged).map((says): Notice => ({ level: 'caution', head: '', says, change: '' }))
-  const notices = [...noticesOf(judged.answer), ...always]
-  return { id: 'first', heading: 'Before anything else', blocks: [{ kind: 'notices', notices }, ...tightest(judged)] }
+  const doubts = noticesOf(judged.answer, 'caution')
+  return {
+    id: 'first',
+    heading: 'Before anything else',
+    blocks: [
+      { kind: 'notices', notices: [...noticesOf(judged.answer, 'fail'), ...always] },
+      ...tightest(judged),
+      ...(doubts.length === 0 ? [] : [{ kind: 'notices', notices: doubts } as const])
+    ]
+  }
 }
 
-const ORDER = ['fail', 'caution'] as const
-
-function noticesOf({ findings }: JobAnswer): readonly Notice[] {
-  return ORDER.flatMap(level =>
-    alike(findings.filter(({ verdict }) => verdict === level)).map(({ things, one: { rule, says, change } }) => ({
-      level,
-      head: `${things}, ${rule}`,
-      says,
-      change
-    }))
-  )
+function noticesOf({ findings }: JobAnswer, level: Notice['level']): readonly Notice[] {
+  return alike(findings.filter(({ verdict }) => verdict === level)).map(({ things, one: { rule, says, change } }) => ({
+    level,
+    head: `${things}, ${rule}`,
+    says,
+    change
+  }))
 }
 
 function tightest(judged: Parameters<SectionOf>[0]): readonly Block[] {
