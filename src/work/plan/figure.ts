@@ -43,6 +43,11 @@ function figure(name: string, ends: Ends, { unit, shown }: { readonly unit: stri
   return { name, ...ends, unit, text: turns === '' ? number : `${number} ${turns}`, band }
 }
 
+/** What a meter should show. */
+export function ofReading(name: string, { value, low, high }: Ends, unit: string): Figure {
+  return figure(name, { value, low, high }, { unit, shown: 'reading' })
+}
+
 /** A number that was worked out, not yet a result. */
 export function ofBounded(
   name: UnitName,

@@ -1,60 +1,70 @@
 import { loadName } from '../../../job/circuit-names.ts'
+import type { Job } from '../../../job/read-job.ts'
 import type { Step } from '../../../report/plan/plan.ts'
-import type { JudgedJob } from '../../job/judged-job.ts'
-import { ofBounded, ofResult } from '../figure.ts'
+import type { Probe } from '../../../trade/proof/probe.ts'
+import { READING_UNIT } from '../../../trade/proof/reading-unit.ts'
+import { expectedReadings } from '../../prove/expected-readings.ts'
+import { ofReading } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
 
-/** What the meter should read once power is on. */
-export const firstVolts: StepsOf = judged => {
-  const { circuit } = judged.job
-  if (circuit === null) return undefined
-  const { bus, low, high, ground } = circuit.source
-  const figure = ofBounded('busV', 'volts at the bus, idle', { value: bus.value, low: low?.low ?? bus.low, high: high?.high ?? bus.high })
-  return [
-    step('first run', '', `run the machine at idle, and read the bus against ${ground}${between(figure.band)}`, {
-      figure,
-      blank: figure.name,
-      caution: 'heater off first, then on: write both'
-    }),
-    ...circuit.loads.flatMap(load => atLoad(judged, load)),
-    ...groundShifts(judged)
-  ]
+type Circuit = NonNullable<Job['circuit']>
+
+/** One reading: where the meter goes, what is read in words, and what that is called in its blank. */
+interface FirstReading extends Probe {
+  readonly place?: string
+  readonly says: string
+  readonly name: string
+  readonly caution?: string
 }
 
-type Load = NonNullable<JudgedJob['job']['circuit']>['loads'][number]
+/** What the meter should read once power is on, in the band in which `prove` takes it. */
+export const firstVolts: StepsOf = ({ job, points }) => {
+  const { circuit } = job
+  if (circuit === null || points === null) return undefined
+  const readings = [atBus(circuit), ...circuit.loads.flatMap(atLoad), ...groundShifts(circuit)]
+  const bands = expectedReadings(job, circuit, readings)
+  return readings.map((reading, i) => readingStep(reading, bands[i]!))
+}
 
-function atLoad({ result }: JudgedJob, { from, to, ...load }: Load): readonly Step[] {
+function readingStep({ takes, place = '', says, name, caution }: FirstReading, band: Parameters<typeof ofReading>[1]): Step {
+  const figure = ofReading(name, band, READING_UNIT[takes])
+  return step('first run', place, `${says}: ${figure.band}`, { figure, blank: name, ...(caution === undefined ? {} : { caution }) })
+}
+
+function atBus({ source: { ground } }: Circuit): FirstReading {
+  return {
+    ...live('volts', 'bus', ground),
+    says: `run the machine at idle, and read the bus against ${ground}`,
+    name: 'volts at the bus, idle',
+    caution: 'heater off first, then on: write both'
+  }
+}
+
+function atLoad({ from, to, ...load }: Circuit['loads'][number]): readonly FirstReading[] {
   const name = loadName(load)
   const place = `circuit.${name}`
-  const volts = ofResult(result(`${place}:drop.voltage-at-load`), undefined, `volts at ${name}`)
-  const amps = ofResult(result(`${place}:drop.current`), undefined, `current of ${name}`)
-  if (volts === null || amps === null) return []
   return [
-    step('first run', place, `read the volts at ${name}, ${from} to ${to}${between(volts.band)}`, {
-      figure: volts,
-      blank: volts.name
-    }),
-    step('first run', place, `read the current of ${name}, once it is hot${between(amps.band)}`, {
-      figure: amps,
-      caution: 'cold, a heater may draw more for a while',
-      blank: amps.name
-    })
+    { ...live('volts', from, to), place, says: `read the volts at ${name}, ${from} to ${to}`, name: `volts at ${name}` },
+    {
+      ...live('amps', from, to),
+      place,
+      says: `read the current of ${name}, once it is hot`,
+      name: `current of ${name}`,
+      caution: 'cold, a heater may draw more for a while'
+    }
   ]
 }
 
 /** The return point of each load against the 0 V node: what every instrument grounded there is lifted by. */
-function groundShifts({ job: { circuit }, points }: JudgedJob): readonly Step[] {
-  const ground = circuit?.source.ground
-  const returns = circuit?.loads.map(({ to }) => to).filter(name => name !== ground) ?? []
-  return (points?.points ?? [])
-    .filter(({ name }) => returns.includes(name))
-    .map(({ name, pointV }) => {
-      const figure = ofBounded('pointV', `ground shift of ${name}`, pointV)
-      const says = `read the ground shift, ${name} against ${ground}${between(figure.band)}`
-      return step('first run', '', says, { figure, blank: figure.name })
-    })
+function groundShifts({ source: { ground }, loads }: Circuit): readonly FirstReading[] {
+  const returns = new Set(loads.map(({ to }) => to).filter(name => name !== ground))
+  return [...returns].map(name => ({
+    ...live('volts', name, ground),
+    says: `read the ground shift, ${name} against ${ground}`,
+    name: `ground shift of ${name}`
+  }))
 }
 
-function between(band: string): string {
-  return band === '' ? '' : `: ${band}`
+function live(takes: 'volts' | 'amps', red: string, black: string): Probe {
+  return { takes, red, black, passingA: null }
 }
