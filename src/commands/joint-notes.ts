@@ -19,7 +19,9 @@ export function jointNotes({ thread, casting: { metal } }: Asked, r: BoundsOf<Re
   return [
     ...(metal === null ? [] : ['strengths of an alloy are typical values of cast bars, not of a wall in a real casting: keep a margin']),
     ...(r.firstToGive === null ? [] : [`first to give as the torque rises: ${r.firstToGive}`]),
-    ...(r.firstToGive !== null && r.proofTorqueNm === null ? ['the body is not judged: its proof stress is not known'] : []),
+    ...(r.firstToGive !== null && r.proofTorqueNm === null
+      ? ['the body is held against breaking alone: its proof stress, at which it begins to stretch for good, is not known']
+      : []),
     ...tappingNote(thread, metal)
   ]
 }

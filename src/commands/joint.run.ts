@@ -1,9 +1,6 @@
 import { Given } from '../formula/given.ts'
 import { good, type Outcome } from '../quantity/fault.ts'
 import { parseQuantity } from '../quantity/parse-quantity.ts'
-import { crushesUnderShoulder } from '../rules/joint/crushes-under-shoulder.ts'
-import { outsideBand } from '../rules/joint/outside-band.ts'
-import { asked } from '../rules/rule.ts'
 import { usualBearingDiameterMm } from '../trade/joint/bearing.ts'
 import { type Casting, readCasting } from '../trade/joint/casting.ts'
 import { joint as calculation, type Friction, type Joint } from '../trade/joint/joint.ts'
@@ -14,6 +11,7 @@ import type { Thread } from '../trade/thread/thread.ts'
 import { JOINT_RESULTS } from '../work/results/joint-results.ts'
 import type { Run } from './describe.ts'
 import { joint as description } from './joint.ts'
+import { jointFindings } from './joint-findings.ts'
 import { jointNotes, scatterTable } from './joint-notes.ts'
 import { quickSum } from './quick-sum.ts'
 import { refusal, refused } from './refusal.ts'
@@ -35,10 +33,7 @@ export const run: Run = quickSum(description, readers, words => {
     taken: takenOf(words, friction),
     results: JOINT_RESULTS,
     tables: r => scatterTable(r.preloadN),
-    findings: r => [
-      ...(words.torque === null ? [] : [asked(outsideBand, { ...r, torqueNm: words.torque, lacks: null })]),
-      ...(r.bearingPressureMpa === null ? [] : [asked(crushesUnderShoulder, { ...r, castingMetal: words.casting.metal, lacks: null })])
-    ],
+    findings: r => jointFindings(words, r),
     cautions: r => jointNotes(words, r)
   })
 })

@@ -49,10 +49,12 @@ export type JointFigure = keyof Pick<
   | 'castingMarginN'
   | 'partMarginN'
   | 'bodyMarginMpa'
+  | 'breakMarginMpa'
   | 'engagementSpareMm'
   | 'bearingPressureMpa'
   | 'lowestTorqueNm'
   | 'highestTorqueNm'
+  | 'proofTorqueNm'
 >
 
 type Circuit = BoundsOf<ReturnType<typeof circuitFit>>

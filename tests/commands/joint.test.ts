@@ -54,9 +54,9 @@ describe('notes', () => {
     expect((await answerOf(...zinc)).cautions.join()).not.toContain('cutting this thread')
   })
 
-  it('a body without a proof stress is not judged, and that is said', async () => {
+  it('a body without a proof stress is held against breaking alone, and that is said', async () => {
     const words = BRASS.filter((_, i) => ![BRASS.indexOf('--proof'), BRASS.indexOf('--proof') + 1].includes(i))
-    expect((await answerOf(...words)).cautions.join()).toContain('the body is not judged')
+    expect((await answerOf(...words)).cautions.join()).toContain('held against breaking alone')
   })
 })
 
@@ -64,4 +64,31 @@ it('a unified thread holds by the same formulas', async () => {
   const answer = await answerOf('joint', '--thread', '3/8-24 UNF', '--engagement', '0.375 in', '--casting', 'A380', '--part', '8.8')
   // 0.0878 in² in suppliers' tables (read-secondary).
   expect(figureOf(answer, 'stress-area') / 25.4 ** 2).toBeCloseTo(0.0878, 4)
+})
+
+describe('the rules of a job', () => {
+  const DEEP = ['joint', '--thread', 'M12x1.5', '--engagement', '30 mm', '--casting', 'A380', '--part', '360 MPa', '--nut-factor', '0.14']
+  const verdicts = async (...words: string[]) =>
+    Object.fromEntries((await answerOf(...words)).findings.map(({ rule, verdict }) => [rule, verdict]))
+
+  // Worked out by hand in tests/trade/joint/joint.test.ts: it breaks at 22.3 N·m.
+  it('a part pulled in two fails without a proof stress too', async () => {
+    const part = [...DEEP, '--neck', '10 mm', '--bore', '7 mm']
+    expect(await verdicts(...part, '--torque', '150 N·m')).toMatchObject({ 'joint/outside-band': 'fail', 'joint/body-yields': 'fail' })
+    const below = await verdicts(...part, '--torque', '15 N·m')
+    expect(below['joint/outside-band']).toBe('caution')
+    expect(below['joint/body-yields']).toBeUndefined()
+  })
+
+  // 80 N·m / (0.17 · 12 mm) = 39.2 kN, of which 1.5 times is more than the 44.0 kN that the casting holds.
+  it('keeps the factor of a typical strength', async () => {
+    const words = ['joint', '--thread', 'M12x1.5', '--engagement', '9 mm', '--casting', 'A380', '--part', '8.8', '--torque', '80 N·m']
+    const all = await verdicts(...words, '--nut-factor', '0.17', '--bearing-diameter', '15 mm')
+    expect(all).toMatchObject({ 'joint/casting-strips': 'caution', 'joint/outside-band': 'pass', 'joint/part-strips': 'pass' })
+  })
+
+  it('without a friction only the band is asked for', async () => {
+    const words = DEEP.slice(0, DEEP.indexOf('--nut-factor'))
+    expect(await verdicts(...words, '--torque', '9 N·m')).toEqual({ 'joint/outside-band': 'not-judged' })
+  })
 })

@@ -1,11 +1,13 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { bodyMarginMpa as facts } from '../../trade/joint/body.ts'
+import { breakMarginMpa as beyond, bodyMarginMpa as facts } from '../../trade/joint/body.ts'
 import { atLeast, type Lack, missing, notJudged } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
   readonly bodyMarginMpa: Bounded | null
+  /** What is left to the tensile strength: a body that breaks has yielded before, whatever its proof stress. */
+  readonly breakMarginMpa: Bounded | null
   readonly preloadN: Bounded | null
   readonly lacks: Lack | null
 }
@@ -17,10 +19,16 @@ export const bodyYields: Rule<Subject> = {
   why: 'A hollow body stretches at a torque that a bolt of its size would laugh at; its element cracks, and the clamp is gone.',
   change: 'take a lower torque, or a part with more metal round its bore',
   source: SOURCES['strength-of-materials'],
-  judge: ({ bodyMarginMpa, preloadN, lacks }) => {
+  judge: ({ bodyMarginMpa, breakMarginMpa, preloadN, lacks }) => {
     if (preloadN === null) return missing(lacks)
+    if (breakMarginMpa !== null && breaks(breakMarginMpa, bodyMarginMpa)) return atLeast(beyond, breakMarginMpa, { value: 0 })
     return bodyMarginMpa === null
       ? notJudged('body.proof', 'the sheet of its material: the stress that it stands without a lasting stretch')
       : atLeast(facts, bodyMarginMpa, { value: 0 })
   }
+}
+
+/** Pulled to its tensile strength, and that comes before what is called its proof stress or none is known. */
+function breaks({ low }: Bounded, bodyMarginMpa: Bounded | null): boolean {
+  return low <= 0 && (bodyMarginMpa === null || low < bodyMarginMpa.low)
 }

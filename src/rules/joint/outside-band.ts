@@ -10,8 +10,13 @@ interface Subject {
   readonly torqueNm: Pick<Given, 'low' | 'high'> | null
   readonly lowestTorqueNm: Bounded | null
   readonly highestTorqueNm: Bounded | null
+  /** Null where no proof stress is known: the body may yield inside the band. */
+  readonly proofTorqueNm: Bounded | null
   readonly lacks: Lack | null
 }
+
+/** Strength tells where the part breaks, not where it begins to stretch for good. */
+const NO_PROOF = 'the body may stretch for good below that: its proof stress is not known'
 
 const facts = pull.preloadTorqueNm
 
@@ -19,13 +24,14 @@ const facts = pull.preloadTorqueNm
 export const outsideBand: Rule<Subject> = {
   id: 'joint/outside-band',
   question: 'does the torque lie between the lowest that clamps and the highest that breaks nothing?',
-  why: 'Below it the part works loose; above it the casting strips, the part strips, or its body yields.',
+  why: 'Below it the part works loose; above it the casting strips, the part strips, or its body yields or breaks.',
   change: 'change the torque, the friction (what is on the threads), or the engagement',
   source: SOURCES.practice,
-  judge: ({ torqueNm, lowestTorqueNm, highestTorqueNm, lacks }) => {
+  judge: ({ torqueNm, lowestTorqueNm, highestTorqueNm, proofTorqueNm, lacks }) => {
     if (lacks !== null || torqueNm === null) return missing(lacks)
     if (highestTorqueNm === null) return notJudged('nut-factor', 'a trial with a load cell, or the table of the compound')
-    const doubts = [...new Set([lowestTorqueNm, highestTorqueNm].flatMap(end => (end === null ? [] : doubtsOf(end))))]
+    const assumed = new Set([lowestTorqueNm, highestTorqueNm].flatMap(end => (end === null ? [] : doubtsOf(end))))
+    const doubts = proofTorqueNm === null ? [...assumed, NO_PROOF] : [...assumed]
     const upper = { band: highestTorqueNm, value: torqueNm.high, limit: highestTorqueNm.low, margin: highestTorqueNm.low - torqueNm.high }
     if (lowestTorqueNm === null) return judged({ ...upper, word: 'at most' }, doubts)
     const lower = { band: lowestTorqueNm, value: torqueNm.low, limit: lowestTorqueNm.high, margin: torqueNm.low - lowestTorqueNm.high }

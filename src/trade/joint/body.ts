@@ -58,8 +58,22 @@ export const proofPreloadN = formula('proofPreloadN', {
     boreMm: ['b', 0, 300]
   },
   source: SOURCES['strength-of-materials'],
-  of: ({ proofMpa, ringAreaMm2, threadArmMm, ringMm, boreMm }) =>
-    proofMpa / Math.sqrt(1 / ringAreaMm2 ** 2 + 3 * ((16 * threadArmMm * ringMm) / (Math.PI * (ringMm ** 4 - boreMm ** 4))) ** 2)
+  of: ({ proofMpa, ...section }) => proofMpa / stressPerNewtonMpa(section)
+})
+
+export const breakingPreloadN = formula('breakingPreloadN', {
+  says: 'preload at which the combined stress of the body reaches its tensile strength',
+  symbol: 'Fb',
+  equation: 'Rm/√(1/A^2 + 3·(16·at·D/(π·(D^4 - b^4)))^2)',
+  inputs: {
+    tensileMpa: ['Rm', 20, 2500],
+    ringAreaMm2: ['A', 0.01, 1e5],
+    threadArmMm: ['at', 0.01, 300],
+    ringMm: ['D', 0.3, 300],
+    boreMm: ['b', 0, 300]
+  },
+  source: SOURCES['strength-of-materials'],
+  of: ({ tensileMpa, ...section }) => tensileMpa / stressPerNewtonMpa(section)
 })
 
 export const bodyMarginMpa = formula('bodyMarginMpa', {
@@ -70,3 +84,24 @@ export const bodyMarginMpa = formula('bodyMarginMpa', {
   source: SOURCES.arithmetic,
   of: ({ proofMpa, combinedMpa: stressMpa }) => proofMpa - stressMpa
 })
+
+export const breakMarginMpa = formula('breakMarginMpa', {
+  says: 'tensile strength of the body beyond its combined stress',
+  symbol: 'mt',
+  equation: 'Rm - σv',
+  inputs: { tensileMpa: ['Rm', 20, 2500], combinedMpa: ['σv', 0, 1e6] },
+  source: SOURCES.arithmetic,
+  of: ({ tensileMpa, combinedMpa: stressMpa }) => tensileMpa - stressMpa
+})
+
+interface Section {
+  readonly ringAreaMm2: number
+  readonly threadArmMm: number
+  readonly ringMm: number
+  readonly boreMm: number
+}
+
+/** Combined stress of the body for each newton of preload. */
+function stressPerNewtonMpa({ ringAreaMm2: areaMm2, threadArmMm, ringMm, boreMm }: Section): number {
+  return Math.sqrt(1 / areaMm2 ** 2 + 3 * ((16 * threadArmMm * ringMm) / (Math.PI * (ringMm ** 4 - boreMm ** 4))) ** 2)
+}

@@ -1,7 +1,7 @@
 import type { Given, Plain } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { bearingDiameterMm as bearingDiameterOf, bearingPressureMpa } from './bearing.ts'
-import { bodyMarginMpa } from './body.ts'
+import { bodyMarginMpa, breakMarginMpa } from './body.ts'
 import { highestTorque } from './highest-torque.ts'
 import { leastRing, type Ring, stresses, threadRing } from './hollow-body.ts'
 import * as pull from './preload.ts'
@@ -58,7 +58,7 @@ export function joint(x: Plain<Joint>) {
   const arms = tightening(thread, { ...x.friction, bearingDiameterMm: bearingMm(x.friction, x.bearing) })
   const least = leastRing(ring, x.neckMm)
   const pulled = tightened(x, arms, least)
-  const ends = highestTorque({ ...strips, proofMpa: x.proofMpa }, arms, least)
+  const ends = highestTorque({ ...strips, tensileMpa, proofMpa: x.proofMpa }, arms, least)
   return { stressAreaMm2, ...strips, ...pulled, ...margins(x, strips, pulled), ...ends }
 }
 
@@ -77,10 +77,12 @@ const UNTIGHTENED = {
   castingMarginN: null,
   partMarginN: null,
   bodyMarginMpa: null,
+  breakMarginMpa: null,
   lowestTorqueNm: null,
   castingStripTorqueNm: null,
   partStripTorqueNm: null,
   proofTorqueNm: null,
+  breakTorqueNm: null,
   highestTorqueNm: null,
   firstToGive: null
 }
@@ -95,17 +97,20 @@ function tightened({ torqueNm, clampN, bearing }: Plain<Joint>, { armMm, threadA
   }
 }
 
+const NO_MARGINS = { castingMarginN: null, partMarginN: null, bodyMarginMpa: null, breakMarginMpa: null }
+
 /** What is left to each thing that may give, at this torque. */
 function margins(
-  { proofMpa }: Plain<Joint>,
+  { tensileMpa, proofMpa }: Plain<Joint>,
   { internalStripLoadN, externalStripLoadN }: ReturnType<typeof stripping>,
   { preloadN, combinedMpa }: ReturnType<typeof tightened>
 ) {
-  if (preloadN === null || combinedMpa === null) return { castingMarginN: null, partMarginN: null, bodyMarginMpa: null }
+  if (preloadN === null || combinedMpa === null) return NO_MARGINS
   return {
     castingMarginN: strip.castingMarginN({ internalStripLoadN, preloadN }),
     partMarginN: strip.partMarginN({ externalStripLoadN, preloadN }),
-    bodyMarginMpa: proofMpa === null ? null : bodyMarginMpa({ proofMpa, combinedMpa })
+    bodyMarginMpa: proofMpa === null ? null : bodyMarginMpa({ proofMpa, combinedMpa }),
+    breakMarginMpa: breakMarginMpa({ tensileMpa, combinedMpa })
   }
 }
 

@@ -56,8 +56,10 @@ const NOTHING: { readonly [K in JointFigure]: null } = {
   castingMarginN: null,
   partMarginN: null,
   bodyMarginMpa: null,
+  breakMarginMpa: null,
   engagementSpareMm: null,
   bearingPressureMpa: null,
   lowestTorqueNm: null,
-  highestTorqueNm: null
+  highestTorqueNm: null,
+  proofTorqueNm: null
 }

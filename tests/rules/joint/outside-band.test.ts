@@ -10,6 +10,7 @@ const subject = (low: number, high: number) => ({
   torqueNm: about(low, high),
   lowestTorqueNm: between(5, 6),
   highestTorqueNm: between(20, 24),
+  proofTorqueNm: between(21, 25),
   lacks: null
 })
 
@@ -45,4 +46,10 @@ describe('what is missing', () => {
 it('on an assumed value, or an end that was searched for, is a caution at best', () => {
   expectDoubted(outsideBand, { ...subject(10, 11), highestTorqueNm: assumed(sharp(30)) })
   expect(verdictOf(outsideBand, { ...subject(10, 11), highestTorqueNm: searched(sharp(30)) })).toBe('caution')
+})
+
+it('without a proof stress the band is a caution at best, and beyond it a fail', () => {
+  const unproved = (low: number, high: number) => asked(outsideBand, { ...subject(low, high), proofTorqueNm: null })
+  expect(unproved(10, 11)).toMatchObject({ verdict: 'caution', says: expect.stringContaining('its proof stress is not known') })
+  expect(unproved(19, 20.01).verdict).toBe('fail')
 })

@@ -33,10 +33,13 @@ test('by nut factor', () => {
     partStripTorqueNm: 78.978708,
     proofTorqueNm: 16.812403,
     highestTorqueNm: 16.812403,
+    // The same stress by the same formula, at 360 MPa in place of 250 MPa.
+    breakTorqueNm: 16.812403 * (360 / 250),
     // The differences of the figures above.
     castingMarginN: 45987.229 - 4411.7647,
     partMarginN: 38715.053 - 4411.7647,
-    bodyMarginMpa: 250 - 133.82977
+    bodyMarginMpa: 250 - 133.82977,
+    breakMarginMpa: 360 - 133.82977
   })
   expect(run(JOINT).firstToGive).toBe('body reaches proof')
 })
@@ -68,13 +71,17 @@ describe('what was not given is left out', () => {
     expect(engagementSpareMm).toBeCloseTo(9.4 - engagementRequiredMm, 9)
     expect(new Set(Object.values(rest))).toEqual(new Set([null]))
   })
-  test('without proof the body is not judged: a strip comes first', () => {
+  test('without proof the body counts when it breaks', () => {
     const results = run({ ...JOINT, proofMpa: null })
-    expect([results.proofTorqueNm, results.firstToGive]).toEqual([null, 'part strips'])
-    expect(results.highestTorqueNm).toBe(results.partStripTorqueNm)
+    expect([results.proofTorqueNm, results.bodyMarginMpa, results.firstToGive]).toEqual([null, null, 'part breaks'])
+    expect(results.highestTorqueNm).toBe(results.breakTorqueNm)
   })
   test('a soft casting strips first', () => {
     expect(run({ ...JOINT, proofMpa: null, castingShearMpa: within(20, 0) }).firstToGive).toBe('casting strips')
+  })
+  test('little thread in a thick part strips first', () => {
+    const short = run({ ...JOINT, proofMpa: null, neckMm: null, boreMm: null, castingShearMpa: within(400, 0), engagementMm: within(3, 0) })
+    expect(short.firstToGive).toBe('part strips')
   })
   test('without torque no preload, without clamp no lowest torque', () => {
     const { preloadN, tensionMpa, combinedMpa, bearingPressureMpa, lowestTorqueNm, highestTorqueNm } = run({
@@ -99,5 +106,15 @@ test('no bore is a bore of nought', () => {
 
 test('bounds leave nulls and words alone', () => {
   const { proofTorqueNm, firstToGive } = boundsOf({ ...JOINT, proofMpa: null }, joint)
-  expect([proofTorqueNm, firstToGive]).toEqual([null, 'part strips'])
+  expect([proofTorqueNm, firstToGive]).toEqual([null, 'part breaks'])
+})
+
+// M12x1.5, 360 MPa, neck 10 mm, bore 7 mm, K = 0.14, by hand: arm 1.68 mm, friction (1.68 - 0.2387)/(6.366 + 7.5) = 0.1039,
+// arm in the thread 0.9004 mm, ring 40.06 mm² and π/16·(10^4 - 7^4)/10 = 149.2 mm³: 0.02707 MPa a newton, 13.30 kN, 22.3 N·m.
+test('a hollow part breaks at 22.3 N·m, however much thread is engaged', () => {
+  const friction: Joint['friction'] = { by: 'nut-factor', nutFactor: within(0.14, 0), bearingDiameterMm: within(15, 0) }
+  const deep = { ...JOINT, friction, proofMpa: null, tensileMpa: within(360, 0), neckMm: within(10, 0), boreMm: within(7, 0) }
+  const { highestTorqueNm, firstToGive } = run({ ...deep, engagementMm: within(30, 0) })
+  expect(firstToGive).toBe('part breaks')
+  expect(highestTorqueNm).toBeCloseTo(22.35, 1)
 })
