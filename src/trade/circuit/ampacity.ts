@@ -1,11 +1,10 @@
 import { fewRecalled } from '../../formula/few-recalled.ts'
 import { formula } from '../../formula/formula.ts'
 import type { Given, Plain } from '../../formula/given.ts'
-import { OutsideRange } from '../../formula/outside-range.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
 import { AIRCRAFT_TABLE } from './ampacity-aircraft.ts'
 import { altitudeDerating } from './ampacity-altitude.ts'
-import { ambientDerating, ambientFactor, riseK } from './ampacity-ambient.ts'
+import { ambientDerating, requireCooler } from './ampacity-ambient.ts'
 import { BOAT_TABLE } from './ampacity-boat.ts'
 import { bundleDerating } from './ampacity-bundle.ts'
 import { type Conductor, conductorName, type Practice } from './ampacity-conductor.ts'
@@ -87,13 +86,9 @@ const WIRES = 32
 /** Continuous current of a wire. A condition that the printed current holds for is never taken off a second time. */
 export const ampacity = fewRecalled(WIRES, ampacityOf)
 
-/** Less than this is no rise that a current could be worked out from. */
-const LEAST_RISE_K = ambientFactor.inputs.riseK[1]
-
 function ampacityOf(x: Plain<AmpacityGiven>): Ampacity | NoFigure {
   const { conductor, insulationC, ambientC } = x
-  if (!(insulationC - ambientC >= LEAST_RISE_K))
-    throw new OutsideRange('ampacityA', 'ambientC', ambientC, riseK.inputs.ambientC[1], insulationC - LEAST_RISE_K)
+  requireCooler(ambientC, insulationC)
   const { main, thin } = TABLES[x.practice]
   const printed = printedCurrent(main, conductor, insulationC)
   if (printed !== undefined) return derated(x, main, printed)
