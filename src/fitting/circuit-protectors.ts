@@ -14,6 +14,8 @@ interface Around {
   readonly currentsA: ReadonlyMap<string, number>
   readonly loads: Plain<CircuitFit>['loads']
   readonly loadA: number
+  /** The highest of the sources. */
+  readonly busV: number
   /** Of a short right behind it. */
   readonly nearA: number | null
 }
@@ -41,6 +43,7 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     wireMarginA: limit === null || limit.wireLimitA === null ? null : limit.wireLimitA - ratingA,
     inrush,
     inrushShortestS: inrush === null ? null : (openingTime(style, { currentA: inrush.currentA, ratingA })?.shortestS ?? null),
+    busV: around.busV,
     nearA: around.nearA,
     breakingA: breakingCapacity(style, ratingA)?.breakingA ?? null,
     beforeMm: fitted.beforeM.reduce((sum, { lengthM }) => sum + 1000 * lengthM, 0)

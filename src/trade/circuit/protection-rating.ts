@@ -12,6 +12,8 @@ export interface RatingNeed {
   /** Null where the practice has no figure for the wire: then no rating is turned down for it. */
   readonly wireLimitA: number | null
   readonly inrush: { readonly currentA: number; readonly timeS: number } | null
+  /** Highest voltage of the bus; null where it is not known. */
+  readonly busV: number | null
   /** Short circuit at the far end: the least one must open it, the greatest must be broken. */
   readonly fault: { readonly leastA: number; readonly greatestA: number } | null
 }
@@ -41,7 +43,7 @@ export function ratingChoice(need: RatingNeed): RatingChoice {
 
 /** What speaks against one rating, in words. */
 export function objections(need: RatingNeed, ratingA: number): readonly string[] {
-  const tests = [overloaded, aboveWire, opensAtInrush, notBroken, staysShut]
+  const tests = [overloaded, aboveWire, aboveVolts, opensAtInrush, notBroken, staysShut]
   return tests.flatMap(test => test(need, ratingA) ?? [])
 }
 
@@ -58,6 +60,12 @@ function overloaded({ style, loadA, ambientC }: RatingNeed, ratingA: number): Ob
 function aboveWire({ wireLimitA }: RatingNeed, ratingA: number): Objection {
   if (wireLimitA === null || ratingA <= wireLimitA * (1 + ROUNDING)) return undefined
   return `above the ${words(wireLimitA)} A that this wire may have before it`
+}
+
+function aboveVolts({ style, busV }: RatingNeed, ratingA: number): Objection {
+  const volts = breakingCapacity(style, ratingA)?.volts ?? null
+  if (busV === null || volts === null || busV <= volts.mostV) return undefined
+  return `what it can open is stated up to ${words(volts.mostV)} V, the bus reaches ${words(busV)} V`
 }
 
 function opensAtInrush({ style, inrush }: RatingNeed, ratingA: number): Objection {

@@ -10,7 +10,7 @@ import { wireLimit } from './protection-wire-limit.ts'
 export type ProtectorWish = Omit<GuardedWireGiven, 'ratingA'>
 
 /** Every rating that the style is sold in, each need at its worst end. */
-export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, ...wire }: ProtectorWish): RatingChoice {
+export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, busV, ...wire }: ProtectorWish): RatingChoice {
   const style = styleOf(id)
   const limit = wireLimit({
     kind: style.kind,
@@ -26,6 +26,7 @@ export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, 
     loadA: loadA.high,
     ambientC: protectorC.high,
     wireLimitA: limit.wireLimitA,
+    busV: busV?.high ?? null,
     inrush: inrush === null ? null : { currentA: inrush.currentA.high, timeS: inrush.timeS.high },
     fault: faultA === null ? null : { leastA: faultA.low, greatestA: faultA.high }
   })

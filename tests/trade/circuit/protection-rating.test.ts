@@ -3,7 +3,7 @@ import { expect, it } from 'vitest'
 import { objections, type RatingNeed, ratingChoice } from '../../../src/trade/circuit/protection-rating.ts'
 import { styleOf } from '../../../src/trade/circuit/protection-styles.ts'
 
-const NEED: RatingNeed = { style: styleOf('blade'), loadA: 7.5, ambientC: 25, wireLimitA: 20, inrush: null, fault: null }
+const NEED: RatingNeed = { style: styleOf('blade'), loadA: 7.5, ambientC: 25, wireLimitA: 20, busV: null, inrush: null, fault: null }
 
 it('is the smallest that three quarters of carry the load', () => {
   expect(ratingChoice(NEED).ratingA).toBe(10) // 10 · 0.75 = 7.5
@@ -29,6 +29,12 @@ it('stands on the limit of the wire and not above it', () => {
 it('has none where the load wants more than the wire may have', () => {
   expect(ratingChoice({ ...NEED, loadA: 16 }).ratingA).toBeNull()
   expect(ratingChoice({ ...NEED, wireLimitA: null, loadA: 16 }).ratingA).toBe(25)
+})
+
+it('is not taken above the voltage that any such part is stated for, 58 V by ISO 8820-3', () => {
+  expect(objections({ ...NEED, busV: 58 }, 10)).toEqual([])
+  expect(objections({ ...NEED, busV: 58.1 }, 10)).toEqual(['what it can open is stated up to 58 V, the bus reaches 58.1 V'])
+  expect(ratingChoice({ ...NEED, busV: 1000 }).ratingA).toBeNull()
 })
 
 it('outlasts an inrush by the quick edge', () => {
