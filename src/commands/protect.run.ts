@@ -94,11 +94,22 @@ function ratingFindings(words: ProtectWords, r: Found, wish: ProtectorWish) {
   const { wireMarginA, ratingA, allowedLoadA, loadRoomA } = r
   return [
     asked(overloaded, { protector, loadA: r.loadA, allowedLoadA, loadRoomA }),
-    asked(overWire, { protector, ratingA, limit: r.limit, wireMarginA, assumed: words.practice === 'aircraft' ? null : assumedOf(wish) }),
+    asked(overWire, {
+      protector,
+      ratingA,
+      limit: r.limit,
+      wireMarginA,
+      overload: overloadOf(r),
+      assumed: words.practice === 'aircraft' ? null : assumedOf(wish)
+    }),
     ...(words.inrush === null ? [] : [asked(inrush, { protector, inrush: inrushOf(words, r), shortestS: r.inrush?.shortestS ?? null })]),
     ...(words.fault === null ? [] : faultFindings(words, r)),
     ...(words.fault === null && words.bus !== null ? voltageFindings(words, r) : [])
   ]
+}
+
+function overloadOf({ overloadC, insulationC }: Found) {
+  return overloadC === null ? null : { overloadC, insulationC }
 }
 
 function inrushOf({ inrush }: ProtectWords, { inrushA }: Found) {

@@ -47,6 +47,7 @@ export function guardedWire(x: Plain<GuardedWireGiven>) {
     unprotectedMm: x.unprotectedMm,
     ...found,
     loadRoomA: allowedLoadA === null ? null : loadRoomA({ allowedLoadA, loadA }),
+    insulationC: x.insulationC,
     ...heatingOf(x),
     contacts: x.contacts === null ? null : switchNeed(x.contacts)
   }
