@@ -5,7 +5,7 @@ export function breakingCapacity(style: ProtectionStyle, ratingA: number): Break
   return style.breaking.find(row => ratingA <= row.greatestRatingA)
 }
 
-export interface Breaking {
+interface Breaking {
   readonly breakingA: number | null
   readonly breakingSays: string
   readonly breakingV: BreakingVolts | null
