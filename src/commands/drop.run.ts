@@ -1,9 +1,12 @@
+import { Given } from '../formula/given.ts'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { tooMuch } from '../rules/drop/too-much.ts'
 import type { Finding } from '../rules/finding.ts'
 import type { Limit } from '../rules/judge.ts'
 import { dropLimit, PRACTICES } from '../rules/practice/practice.ts'
 import { asked } from '../rules/rule.ts'
+import { ampacity } from '../trade/circuit/ampacity.ts'
+import { conductorBySize } from '../trade/circuit/ampacity-conductor.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
 import { lowerRoot } from '../trade/circuit/constant-power.ts'
 import { drop as calculation, type FedLoad, type WayBack } from '../trade/circuit/drop.ts'
@@ -37,7 +40,7 @@ export const run: Run = quickSum(description, readers, words => {
       lengthM: words.length,
       back,
       conductorC: words.temperature,
-      jointsOhm: words.connections,
+      jointsOhm: jointsOf(words),
       load
     }),
     calculation,
@@ -47,7 +50,7 @@ export const run: Run = quickSum(description, readers, words => {
       words.limit === null && words.practice === null
         ? []
         : [returned(words, asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit }))],
-    cautions: r => [...cautionsOf(words, kind, r.loadW?.high), ...lowerOf(load, r.loopOhm.value)]
+    cautions: r => [...cautionsOf(words, kind, r.loadW?.high), ...tooHotOf(words, r.currentA.high), ...lowerOf(load, r.loopOhm.value)]
   })
 })
 
@@ -82,8 +85,18 @@ function backOf({ return: by, 'return-length': returnM, length }: DropWords): Wa
     : refusal('--return-length', '--return-length with a return by structure', 'the resistance of the structure within --connections')
 }
 
-function takenOf({ bus, voltage, 'return-length': back, return: by, length, conductor }: DropWords, kind: string): Taken {
+/** Nobody told of any resistance on a way back through the structure: that it has none is assumed too. */
+function jointsOf({ return: by, connections }: DropWords): Given {
+  const { assumed, value, at } = connections
+  return by === 'wire' || assumed === undefined ? connections : new Given(value, { assumed: `default: ${BARE_STRUCTURE}`, at })
+}
+
+const BARE_STRUCTURE = 'perfect joints, and a structure without resistance'
+
+function takenOf(words: DropWords, kind: string): Taken {
+  const { bus, voltage, 'return-length': back, return: by, length, conductor, connections } = words
   return {
+    ...(by === 'structure' && connections.assumed !== undefined ? { connections: { value: connections, why: BARE_STRUCTURE } } : {}),
     ...(bus === null && voltage !== null ? { bus: { value: voltage, why: 'the rated voltage' } } : {}),
     ...(back === null && by === 'wire' ? { 'return-length': { value: length, why: 'the length of the feed' } } : {}),
     ...(conductor === null ? { conductor: { value: kind, why: 'usual for this size' } } : {})
@@ -96,7 +109,11 @@ function limitOf({ limit, practice, bus, voltage, duty }: DropWords): (Limit & {
   return dropLimit(practice, (bus ?? voltage)?.value ?? 0, duty) ?? null
 }
 
-function cautionsOf({ wire, power, practice, limit, conductor }: DropWords, kind: string, loadW: number | undefined): readonly string[] {
+function cautionsOf(
+  { wire, power, practice, limit, conductor, return: by, connections }: DropWords,
+  kind: string,
+  loadW: number | undefined
+): readonly string[] {
   const judged = practice !== null || limit !== null
   const looser = practice === null || limit !== null ? undefined : PRACTICES[practice].looser
   return [
@@ -106,7 +123,19 @@ function cautionsOf({ wire, power, practice, limit, conductor }: DropWords, kind
     ...(power !== null && loadW !== undefined && loadW > power.high * 1.0001
       ? ['the load gets more than its rated power, since the bus stands above its rated voltage']
       : []),
+    ...(by === 'structure' && connections.assumed === undefined ? ['the structure is taken to lie within --connections'] : []),
     ...(looser === undefined ? [] : [`${looser.says}: for such a circuit give --limit "${looser.percent} %"`])
+  ]
+}
+
+/** The drop alone says nothing of how warm a wire gets: one that would burn even where it lies best is told. */
+function tooHotOf({ wire, practice }: DropWords, currentA: number): readonly string[] {
+  const lying = { insulationC: 105, ambientC: 30, altitudeM: 0, bundleCount: 1 }
+  const carries = ampacity({ practice: practice ?? 'general', conductor: conductorBySize(wire), ...lying })
+  if (carries.kind === 'no figure') return [`how warm the wire gets is not known: ${carries.says}`]
+  if (currentA <= carries.ampacityA) return []
+  return [
+    `too much for this wire, whatever it drops: ${threeDigits(currentA)} A, where ${wire.name} of 105 °C insulation lying by itself at 30 °C carries ${threeDigits(carries.ampacityA)} A for good; choose one with \`fettle wire\``
   ]
 }
 

@@ -12,6 +12,7 @@ import { underRated } from '../rules/switch/under-rated.ts'
 import { shortCircuit } from '../rules/wire/short-circuit.ts'
 import { type Conductor, conductorOf, usualKind } from '../trade/circuit/conductor.ts'
 import { type GuardedWireGiven, guardedWire } from '../trade/circuit/guarded-wire.ts'
+import { breakingOf } from '../trade/circuit/protection-breaking.ts'
 import { PROTECTOR_PLACES } from '../trade/circuit/protection-place.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { noRating, type ProtectorWish, protectorChoice } from '../trade/circuit/protector-choice.ts'
@@ -77,12 +78,13 @@ function wishOf(words: ProtectWords, conductor: Conductor, contacts: SwitchGiven
     ambientC: words.ambient,
     altitudeM: words.altitude,
     bundleCount: words.bundle,
+    busV: words.bus,
     contacts,
     unprotectedMm: words.distance
   }
 }
 
-function nameOf({ style }: ProtectWords, { ratingA }: Found): string {
+function nameOf({ style }: ProtectWords, { ratingA }: Pick<Found, 'ratingA'>): string {
   return `${ratingA.value} A ${styleOf(style).says}`
 }
 
@@ -92,27 +94,50 @@ function ratingFindings(words: ProtectWords, r: Found, wish: ProtectorWish) {
   const { wireMarginA, ratingA, allowedLoadA, loadRoomA } = r
   return [
     asked(overloaded, { protector, loadA: r.loadA, allowedLoadA, loadRoomA }),
-    asked(overWire, { protector, ratingA, limit: r.limit, wireMarginA, assumed: words.practice === 'aircraft' ? null : assumedOf(wish) }),
+    asked(overWire, {
+      protector,
+      ratingA,
+      limit: r.limit,
+      wireMarginA,
+      overload: overloadOf(r),
+      assumed: words.practice === 'aircraft' ? null : assumedOf(wish)
+    }),
     ...(words.inrush === null ? [] : [asked(inrush, { protector, inrush: inrushOf(words, r), shortestS: r.inrush?.shortestS ?? null })]),
-    ...(words.fault === null ? [] : faultFindings(protector, r))
+    ...(words.fault === null ? [] : faultFindings(words, r)),
+    ...(words.fault === null && words.bus !== null ? voltageFindings(words, r) : [])
   ]
+}
+
+function overloadOf({ overloadC, insulationC }: Found) {
+  return overloadC === null ? null : { overloadC, insulationC }
 }
 
 function inrushOf({ inrush }: ProtectWords, { inrushA }: Found) {
   return { currentA: inrushA!, lastsS: inrush!.timeS.high }
 }
 
-function faultFindings(protector: string, r: Found) {
+/** Without a short nothing is said of currents; a bus beyond what any such part can open is told all the same. */
+function voltageFindings(words: ProtectWords, r: Found) {
+  const found = asked(interrupting, interruptingOf(words, r))
+  return found.verdict === 'fail' ? [found] : []
+}
+
+function interruptingOf(words: ProtectWords, { ratingA, faultA, busV }: Found) {
+  return {
+    protector: nameOf(words, { ratingA }),
+    where: 'at the far end',
+    faultA,
+    busV,
+    ...breakingOf(styleOf(words.style), ratingA.value)
+  } as const
+}
+
+function faultFindings(words: ProtectWords, r: Found) {
   const faultA = r.faultA!
+  const protector = nameOf(words, r)
   return [
     asked(farEndShort, { protector, faultA, longestS: r.opening?.longestS ?? null }),
-    asked(interrupting, {
-      protector,
-      where: 'at the far end',
-      faultA,
-      breakingA: r.breakingA?.value ?? null,
-      breakingSays: r.breakingSays
-    }),
+    asked(interrupting, interruptingOf(words, r)),
     asked(shortCircuit, { protector, short: r.short })
   ]
 }

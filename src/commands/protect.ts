@@ -34,10 +34,10 @@ export const protect = describe({
     plot: flag('draw its opening times against its wire and load, both axes logarithmic'),
     switch: quantity('current', 'A', 'DC rating of a switch in the same run, to be judged'),
     load: choice(['resistive', 'lamp', 'inductive', 'motor'], 'kind of load, for the switch', { default: 'resistive', why: 'a heater' }),
-    bus: quantity('voltage', 'V', 'voltage of the bus, for the switch')
+    bus: quantity('voltage', 'V', 'highest voltage of the bus, for what it can break and for the switch')
   },
   examples: [
-    'protect --current "5.6 A" --wire "1.5 mm2" --rating "10 A" --fault "60..90 A" --inrush "14 A,3 s" --practice road --plot',
+    'protect --current "5.6 A" --wire "1.5 mm2" --rating "10 A" --fault "60..90 A" --bus "27.6 V" --inrush "14 A,3 s" --practice road --plot',
     'protect --current "7 A" --wire "AWG 16" --practice boat --insulation "105 °C" --switch "15 A" --bus "13.8 V"'
   ],
   load: () => import('./protect.run.ts')

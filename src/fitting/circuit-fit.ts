@@ -15,13 +15,20 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
   const { settled, busV, loads } = settledLoads(fit, heaterC)
   const runsA = new Map(fit.runs.map(({ id }) => [id, Math.abs(settled.flows[runId(id)]!.currentA)]))
   const currentsA = new Map(loads.map(({ name, currentA }) => [name, currentA]))
+  const highestV = Math.max(fit.busV, ...fit.others.map(({ sourceV }) => sourceV))
   return {
     busV,
     sourceA: settled.flows[SOURCE]!.currentA,
     loads,
     runs: fit.runs.map(run => atRun(run, settled, runsA.get(run.id)!)),
     protectors: fit.protectors.map(one =>
-      atProtector(one, { currentsA, loads: fit.loads, loadA: runsA.get(one.run)!, nearA: fit.inside === 'known' ? nearA(fit, one) : null })
+      atProtector(one, {
+        currentsA,
+        loads: fit.loads,
+        loadA: runsA.get(one.run)!,
+        busV: highestV,
+        nearA: fit.inside === 'known' ? nearA(fit, one) : null
+      })
     ),
     switches: fit.switches.map(one => ({ name: one.name, ...switchNeed({ ...one, busV, currentA: runsA.get(one.run)!, rating: null }) })),
     shorts: shortsOf(fit, runsA),

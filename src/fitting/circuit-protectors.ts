@@ -1,19 +1,25 @@
 import type { Plain } from '../formula/given.ts'
 import { conductorBySize } from '../trade/circuit/ampacity-conductor.ts'
 import { loadRoomA } from '../trade/circuit/guarded-wire.ts'
+import { heatedWire } from '../trade/circuit/heated-wire.ts'
 import { loadPercent } from '../trade/circuit/protection.ts'
 import { allowedLoadA, loadRow } from '../trade/circuit/protection-ambient.ts'
 import { breakingCapacity } from '../trade/circuit/protection-breaking.ts'
+import { bandHeating } from '../trade/circuit/protection-heating.ts'
 import { openingTime } from '../trade/circuit/protection-opening.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../trade/circuit/protection-wire-limit.ts'
+import { loadedWireC } from '../trade/circuit/wire-warmth.ts'
 import type { CircuitFit, FittedLoad, FittedProtector } from './circuit.ts'
+import { carries } from './circuit-parts.ts'
 
 interface Around {
   /** Of every load, as it is fed. */
   readonly currentsA: ReadonlyMap<string, number>
   readonly loads: Plain<CircuitFit>['loads']
   readonly loadA: number
+  /** The highest of the sources. */
+  readonly busV: number
   /** Of a short right behind it. */
   readonly nearA: number | null
 }
@@ -39,12 +45,26 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     loadRoomA: allowed === null ? null : loadRoomA({ allowedLoadA: allowed, loadA }),
     limit,
     wireMarginA: limit === null || limit.wireLimitA === null ? null : limit.wireLimitA - ratingA,
+    overload: overloadOf(fitted, loadA),
     inrush,
     inrushShortestS: inrush === null ? null : (openingTime(style, { currentA: inrush.currentA, ratingA })?.shortestS ?? null),
+    busV: around.busV,
     nearA: around.nearA,
     breakingA: breakingCapacity(style, ratingA)?.breakingA ?? null,
     beforeMm: fitted.beforeM.reduce((sum, { lengthM }) => sum + 1000 * lengthM, 0)
   }
+}
+
+/** How hot the wire that stands least gets at a current that the protector clears slowly or never; null where that is not known. */
+function overloadOf({ style, ratingA, wire }: Plain<FittedProtector>, loadA: number) {
+  if (wire === null || wire.lies === null) return null
+  const { insulationC, ambientC } = wire.lies
+  const current = carries(wire)
+  if (current?.kind !== 'ampacity') return null
+  const startC = loadedWireC({ current, currentA: loadA, insulationC, ambientC })
+  const heated = heatedWire({ conductor: wire.conductor, current, insulationC })
+  const found = bandHeating({ style, ratingA, wire: heated, startC, limitC: insulationC })
+  return found === null ? null : { overloadC: found.worstC, insulationC }
 }
 
 /** Everything behind it switched on at once, cold. Null where no load behind it is known cold. */

@@ -2,7 +2,7 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { atMost, figure, notJudged } from '../judge.ts'
-import type { Rule } from '../rule.ts'
+import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
   readonly protector: string
@@ -12,18 +12,26 @@ interface Subject {
   /** Null where nothing is published. */
   readonly breakingA: number | null
   readonly breakingSays: string
+  /** Direct voltages it is stated for: the least that any such part has, and the most. Null where none is printed. */
+  readonly breakingV: { readonly sureV: number; readonly mostV: number } | null
+  /** The highest that the bus may have; null where it is not given. */
+  readonly busV: Bounded | null
 }
 
 const faultA = fact('faultA', { says: 'short right behind the protector', symbol: 'Ik', source: SOURCES.ohm })
 
-/** Whether the protector can break the largest short. */
+const busV = fact('busV', { says: 'bus voltage', symbol: 'U', source: SOURCES['iso-8820-3'] })
+
+/** Whether the protector can break the largest short, at the voltage of the bus. */
 export const interrupting: Rule<Subject> = {
   id: 'protect/interrupting',
-  question: 'can the protector break a short right behind it?',
-  why: 'Beyond its breaking capacity a fuse bursts or goes on burning as an arc.',
+  question: 'can the protector break a short right behind it, at the highest voltage of the bus?',
+  why: 'Beyond its breaking capacity, or its voltage, a fuse bursts or goes on burning as an arc.',
   change: 'take a protector of more breaking capacity, or one nearer to the load',
   source: SOURCES['iso-8820-3'],
-  judge: ({ protector, where, faultA: shortA, breakingA, breakingSays }) => {
+  judge: ({ protector, where, faultA: shortA, breakingA, breakingSays, ...volts }) => {
+    if (volts.busV !== null && volts.breakingV !== null && !(volts.busV.high <= volts.breakingV.mostV * (1 + ROUNDING)))
+      return tooHigh(protector, volts.busV, volts.breakingV.mostV)
     if (shortA === null)
       return notJudged(
         'source.resistance',
@@ -31,6 +39,23 @@ export const interrupting: Rule<Subject> = {
       )
     if (breakingA === null) return notJudged('breaking capacity', `read on the part or in its sheet (${breakingSays})`)
     const says = `${protector}: a short ${where} is ${figure(shortA.high, faultA)}, it can break ${figure(breakingA, faultA)} (${breakingSays})`
-    return atMost(faultA, shortA, { value: breakingA }, says)
+    return atMost(faultA, shortA, { value: breakingA, ...doubtOf(volts) }, says)
   }
+}
+
+const ROUNDING = 1e-9
+
+function tooHigh(protector: string, reached: Bounded, mostV: number): Judged {
+  const says = `${protector}: the bus may have ${figure(reached.high, busV)}; what it can break is stated up to ${figure(mostV, busV)} DC`
+  return { ...atMost(busV, reached, { value: mostV }, says), change: 'take a protector that is rated for the voltage of the bus' }
+}
+
+/** Why its figure may not hold on this bus. */
+function doubtOf({ busV: reached, breakingV }: Pick<Subject, 'busV' | 'breakingV'>): { readonly assumed?: string } {
+  if (breakingV === null) return { assumed: 'no direct voltage is printed for it' }
+  const { sureV, mostV } = breakingV
+  const parts = sureV === mostV ? '' : `some such parts are for ${figure(sureV, busV)}, some for ${figure(mostV, busV)}`
+  if (reached === null) return { assumed: `the voltage of the bus is not given; ${parts}` }
+  if (reached.high <= sureV * (1 + ROUNDING)) return {}
+  return { assumed: `${parts}, and the bus may have ${figure(reached.high, busV)}: read the voltage on the part` }
 }

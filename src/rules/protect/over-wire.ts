@@ -1,8 +1,11 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
+import { shortTimeLimitC } from '../../trade/circuit/short-heating-material.ts'
 import { atLeast, figure, notJudged, plainly } from '../judge.ts'
-import type { Rule } from '../rule.ts'
+import type { Judged, Rule } from '../rule.ts'
+
+type Overload = NonNullable<Subject['overload']>
 
 interface Subject {
   readonly protector: string
@@ -10,6 +13,8 @@ interface Subject {
   /** Null where nobody said how the wire lies. */
   readonly limit: { readonly wireLimitA: Bounded | null; readonly says: string; readonly source: Source } | null
   readonly wireMarginA: Bounded | null
+  /** Its wire at a current that it clears slowly or never; null where that cannot be worked out. */
+  readonly overload: { readonly overloadC: Bounded; readonly insulationC: Bounded } | null
   /** What the limit was looked up by and nobody gave. */
   readonly assumed: string | null
 }
@@ -27,11 +32,27 @@ export const overWire: Rule<Subject> = {
   why: 'The protector is there for the wire: one that is too large lets the wire be the fuse.',
   change: 'take a smaller protector or thicker wire',
   source: SOURCES['ac-protector'],
-  judge: ({ protector, ratingA, limit, wireMarginA: marginA, assumed }) => {
+  judge: ({ protector, ratingA, limit, wireMarginA: marginA, overload, assumed }) => {
     if (limit === null) return notJudged('insulation', 'read on the wire what its insulation is rated for, and say how warm the place is')
     if (limit.wireLimitA === null || marginA === null)
       return { ...plainly('not-judged', limit.says), change: 'take a size of wire that the practice has a figure for' }
     const says = `${protector}: ${figure(ratingA.high, wireMarginA)}; its wire may have ${figure(limit.wireLimitA.low, wireMarginA)} (${limit.says})`
-    return atLeast(wireMarginA, marginA, { value: 0, source: limit.source, ...(assumed === null ? {} : { assumed }) }, says)
+    const judged = atLeast(wireMarginA, marginA, { value: 0, source: limit.source, ...(assumed === null ? {} : { assumed }) }, says)
+    return overload === null ? judged : withOverload(judged, overload, limit.source === SOURCES.practice ? 'fail' : 'caution')
   }
+}
+
+const TEMPERATURE = fact('overloadC', { says: 'wire at an overload', symbol: 'To', source: SOURCES.practice })
+
+/**
+ * A fuse carries more than its rating for long. Beyond its rating the insulation ages; beyond what it stands for seconds it is lost:
+ * that fails where no published limit allows the rating.
+ */
+function withOverload(judged: Judged, { overloadC, insulationC }: Overload, worst: 'fail' | 'caution'): Judged {
+  if (overloadC.high <= insulationC.low) return judged
+  const limitC = shortTimeLimitC({ kind: 'unknown', insulationC: insulationC.low })
+  const beyond = overloadC.high <= limitC ? '' : `, and above the ${figure(limitC, TEMPERATURE)} that it stands for seconds`
+  const says = `an overload that it clears slowly or never brings the wire to ${figure(overloadC.high, TEMPERATURE)}: above the ${figure(insulationC.low, TEMPERATURE)} of its insulation${beyond}`
+  const verdict = judged.verdict === 'fail' ? 'fail' : beyond === '' ? 'caution' : worst
+  return { ...judged, verdict, says: `${judged.says}; ${says}` }
 }

@@ -1,14 +1,17 @@
 import type { Bounded } from '../../formula/bounds.ts'
+import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { neededRatingA as facts } from '../../trade/circuit/switch-factor.ts'
-import { atMost, figure, notJudged } from '../judge.ts'
-import type { Rule } from '../rule.ts'
+import { neededRatingA as facts, MOST_SWITCH_V } from '../../trade/circuit/switch-factor.ts'
+import { atMost, figure, notJudged, plainly } from '../judge.ts'
+import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
   readonly name: string
   /** DC rating of the switch; null where it is not given. */
   readonly ratingA: number | null
+  /** Above the voltages that a factor is printed for: what it would need at the highest of them. */
   readonly neededA: Bounded
+  readonly busV: Bounded
   readonly switchFactor: Bounded
   readonly makeA: Bounded
   readonly row: string
@@ -21,13 +24,24 @@ export const underRated: Rule<Subject> = {
   why: 'An arc on direct current does not go out by itself, and contacts that close on a cold load weld.',
   change: 'take a switch with a higher DC rating, or a relay that the switch works',
   source: SOURCES['ac-11-4'],
-  judge: ({ name, ratingA, neededA, switchFactor, makeA, row }) => {
+  judge: ({ name, ratingA, neededA, switchFactor, makeA, row, busV }) => {
     if (ratingA === null)
       return {
         ...notJudged('rating', `read the DC rating of ${name}: what is printed first on a switch is often its AC rating`),
         source: SOURCES['ac-switch']
       }
     const says = `${name} of ${figure(ratingA, facts)} DC; ${figure(neededA.high, facts)} needed: the load times ${switchFactor.value} (${row} row), closing on ${figure(makeA.high, facts)}`
-    return atMost(facts, neededA, { value: ratingA }, says)
+    const judged = atMost(facts, neededA, { value: ratingA }, says)
+    return judged.verdict === 'fail' || busV.high <= MOST_SWITCH_V * (1 + ROUNDING) ? judged : aboveTable(name, busV)
   }
+}
+
+const ROUNDING = 1e-9
+
+const VOLTS = fact('busV', { says: 'bus voltage', symbol: 'U', source: SOURCES['ac-11-4'] })
+
+/** A longer arc at a higher voltage: what is enough at the last row of the table says nothing here. */
+function aboveTable(name: string, { high }: Bounded): Judged {
+  const says = `${name}: the bus may have ${figure(high, VOLTS)}; no factor is printed above ${figure(MOST_SWITCH_V, VOLTS)} DC`
+  return { ...plainly('not-judged', says), change: 'hold what its maker rates it for at this direct voltage against the load' }
 }

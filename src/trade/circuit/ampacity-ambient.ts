@@ -1,4 +1,5 @@
 import { fact, formula } from '../../formula/formula.ts'
+import { OutsideRange } from '../../formula/outside-range.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { recordStep } from '../../formula/working.ts'
 import { alreadyIn, applied, type Derating } from './ampacity-derating.ts'
@@ -21,6 +22,16 @@ export const ambientFactor = formula('ambientFactor', {
   source: SOURCES.practice,
   of: ({ riseK, tableRiseK }) => Math.sqrt(riseK / tableRiseK)
 })
+
+/** Less than this is no rise that a current could be worked out from. */
+const LEAST_RISE_K = ambientFactor.inputs.riseK[1]
+
+/** A place as hot as the insulation may get leaves nothing to the current. */
+export function requireCooler(ambientC: number, insulationC: number): void {
+  if (insulationC - ambientC >= LEAST_RISE_K) return
+  const says = `current of a wire in a place at least ${LEAST_RISE_K} K cooler than its insulation may get, counted as ${insulationC} °C`
+  throw new OutsideRange('ampacityA', 'ambientC', ambientC, riseK.inputs.ambientC[1], insulationC - LEAST_RISE_K, says)
+}
 
 /** Where the engine-space factor of 33 CFR 183.425 is printed. */
 const ENGINE_SPACE_C = 50
@@ -50,6 +61,7 @@ function engineSpaceDerating(printed: PrintedCurrent, ambientC: number): Deratin
     () => `${insulationC} °C insulation, 50 °C`
   )
   if (ambientC <= ENGINE_SPACE_C) return applied(factor, `engine-space factor printed for 50 °C, ${insulationC} °C insulation`, source)
+  requireCooler(ambientC, insulationC)
   const beyond = ambientFactor({
     riseK: riseK({ insulationC, ambientC }),
     tableRiseK: riseK({ insulationC, ambientC: ENGINE_SPACE_C })

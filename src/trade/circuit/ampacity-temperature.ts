@@ -24,7 +24,7 @@ export const squareLawC = formula('squareLawC', {
   says: 'temperature of a wire below its full current, heat in proportion to the square of the current',
   symbol: 'T2',
   equation: 'T1+(TR-T1)·q^2',
-  inputs: { ambientC: ['T1', -90, 260], ratedC: ['TR', 20, 260], loadRatio: ['q', 0, 1] },
+  inputs: { ambientC: ['T1', -90, 260], ratedC: ['TR', -90, 260], loadRatio: ['q', 0, 1] },
   source: SOURCES.practice,
   of: ({ ambientC, ratedC, loadRatio }) => ambientC + (ratedC - ambientC) * loadRatio ** 2
 })

@@ -4,7 +4,7 @@ import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
 import { AIRCRAFT_TABLE } from './ampacity-aircraft.ts'
 import { altitudeDerating } from './ampacity-altitude.ts'
-import { ambientDerating } from './ampacity-ambient.ts'
+import { ambientDerating, requireCooler } from './ampacity-ambient.ts'
 import { BOAT_TABLE } from './ampacity-boat.ts'
 import { bundleDerating } from './ampacity-bundle.ts'
 import { type Conductor, conductorName, type Practice } from './ampacity-conductor.ts'
@@ -29,7 +29,7 @@ export interface Ampacity {
   readonly table: string
   /** What the printed current already allows for. */
   readonly holdsFor: string
-  /** Surroundings in which `ampacityA` flows: those asked for, but never cooler than the table's. */
+  /** Surroundings in which `ampacityA` brings the wire to the rating of its insulation. */
   readonly heldC: number
   readonly bundle: Derating
   readonly ambient: Derating
@@ -54,39 +54,62 @@ export const ampacityA = formula('ampacityA', {
   of: ({ tableA, bundleFactor, ambientFactor, altitudeFactor }) => tableA * bundleFactor * ambientFactor * altitudeFactor
 })
 
-/** Road and general work have no published table: the boat's, and the aircraft's where that is the only one or, for a bundle up high, the kinder one. */
-const TABLES: Readonly<Record<Practice, readonly AmpacityTable[]>> = {
-  aircraft: [AIRCRAFT_TABLE],
-  boat: [BOAT_TABLE],
-  road: [BOAT_TABLE, AIRCRAFT_TABLE],
-  general: [BOAT_TABLE, AIRCRAFT_TABLE]
+interface Tables {
+  readonly main: AmpacityTable
+  /** For wire thinner than any in the main table. */
+  readonly thin: AmpacityTable | null
 }
+
+const BOAT_FIRST: Tables = { main: BOAT_TABLE, thin: AIRCRAFT_TABLE }
+
+/** Road and general work have no published table. */
+const TABLES: Readonly<Record<Practice, Tables>> = {
+  aircraft: { main: AIRCRAFT_TABLE, thin: null },
+  boat: { main: BOAT_TABLE, thin: null },
+  road: BOAT_FIRST,
+  general: BOAT_FIRST
+}
+
+const BOAT_FIRST_SAYS =
+  'common practice, no published source: the boat table, a metric size read at the next smaller gauge; below AWG 18 the aircraft table, but never more than AWG 18 carries by the boat table'
 
 const SAYS: Readonly<Record<Practice, string>> = {
   aircraft: 'a single wire in free air carries more; the figure is for the bundle it names',
   boat: 'rule for boats under 50 V',
-  road: 'common practice, no published source: the boat table, and the aircraft table below AWG 18',
-  general: 'common practice, no published source: the boat table, and the aircraft table below AWG 18'
+  road: BOAT_FIRST_SAYS,
+  general: BOAT_FIRST_SAYS
 }
 
 /** More than most jobs have. */
 const WIRES = 32
 
-/**
- * Continuous current of a wire. A condition that the printed current holds for is never taken off a second time.
- * Of two tables the greater figure counts: each holds by itself, and so a thicker wire never carries less.
- */
-export const ampacity = fewRecalled(WIRES, greatestAmpacity)
+/** Continuous current of a wire. A condition that the printed current holds for is never taken off a second time. */
+export const ampacity = fewRecalled(WIRES, ampacityOf)
 
-function greatestAmpacity(x: Plain<AmpacityGiven>): Ampacity | NoFigure {
-  const found = TABLES[x.practice].flatMap(table => {
-    const printed = printedCurrent(table, x.conductor, x.insulationC)
-    return printed === undefined ? [] : [derated(x, table, printed)]
-  })
-  const figures = found.filter(one => one.kind === 'ampacity')
-  if (figures.length > 0) return figures.reduce((best, one) => (one.ampacityA > best.ampacityA ? one : best))
-  const names = TABLES[x.practice].map(table => table.name).join(' and ')
-  return found[0] ?? { kind: 'no figure', says: `${conductorName(x.conductor)} is smaller than any size in ${names}` }
+function ampacityOf(x: Plain<AmpacityGiven>): Ampacity | NoFigure {
+  const { conductor, insulationC, ambientC } = x
+  requireCooler(ambientC, insulationC)
+  const { main, thin } = TABLES[x.practice]
+  const printed = printedCurrent(main, conductor, insulationC)
+  if (printed !== undefined) return derated(x, main, printed)
+  const thinner = thin === null ? undefined : printedCurrent(thin, conductor, insulationC)
+  if (thin !== null && thinner !== undefined) return noMoreThan(thinnestOf(x, main), derated(x, thin, thinner))
+  const names = [main, ...(thin === null ? [] : [thin])].map(table => table.name).join(' and ')
+  return { kind: 'no figure', says: `${conductorName(conductor)} is smaller than any size in ${names}` }
+}
+
+/** The thinnest wire of a table; nothing where the table has no column for the insulation. */
+function thinnestOf(x: Plain<AmpacityGiven>, table: AmpacityTable): Ampacity | NoFigure | undefined {
+  if (x.insulationC < table.columns[0]!.insulationC) return undefined
+  const awg = Math.max(...table.rows.map(row => row.awg))
+  const printed = printedCurrent(table, { standard: 'awg', awg }, x.insulationC)
+  return printed === undefined ? undefined : derated(x, table, printed)
+}
+
+/** Two tables meet: in a bundle or up high the thicker wire could get less from its own than the thinner one from its. */
+function noMoreThan(thicker: Ampacity | NoFigure | undefined, found: Ampacity | NoFigure): Ampacity | NoFigure {
+  if (thicker?.kind !== 'ampacity' || found.kind !== 'ampacity') return found
+  return thicker.ampacityA < found.ampacityA ? thicker : found
 }
 
 function derated(x: Plain<AmpacityGiven>, { name }: AmpacityTable, printed: PrintedCurrent): Ampacity | NoFigure {
@@ -101,7 +124,7 @@ function derated(x: Plain<AmpacityGiven>, { name }: AmpacityTable, printed: Prin
     tableA,
     table: name,
     holdsFor: contains.says,
-    heldC: Math.max(x.ambientC, contains.ambientC),
+    heldC: heldC(printed, x),
     bundle,
     ambient,
     altitude,
@@ -109,4 +132,13 @@ function derated(x: Plain<AmpacityGiven>, { name }: AmpacityTable, printed: Prin
     source: column.source,
     says: SAYS[x.practice]
   }
+}
+
+/**
+ * A current that was taken down for its surroundings leaves the rise up to the insulation. One that was not keeps the rise of its
+ * table, as long as that does not lead beyond the insulation.
+ */
+function heldC({ column, contains }: PrintedCurrent, { insulationC, ambientC }: Plain<AmpacityGiven>): number {
+  const tableRiseK = column.insulationC - contains.ambientC
+  return Math.max(ambientC, Math.min(contains.ambientC, insulationC - tableRiseK))
 }

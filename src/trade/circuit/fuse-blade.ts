@@ -5,7 +5,7 @@ const SHEET = SOURCES['blade-sheet']
 const HUNDRED_HOURS_S = 360_000
 
 const BLADE_BREAKING: readonly BreakingRow[] = [
-  { greatestRatingA: 100, breakingA: 1000, says: 'at 32 V or 58 V DC', source: SOURCES['iso-8820-3'] }
+  { greatestRatingA: 100, breakingA: 1000, volts: { sureV: 32, mostV: 58 }, says: 'at 32 V or 58 V DC', source: SOURCES['iso-8820-3'] }
 ]
 
 /** Three quarters at 25 °C. */

@@ -17,6 +17,7 @@ export interface GuardedWireGiven extends Lying, Protector, Pick<ProtectionGiven
   readonly conductor: Conductor
   /** Where the protector sits. */
   readonly protectorC: Given
+  readonly busV: Given | null
   readonly contacts: SwitchGiven | null
   /** Wire between the source and the protector. */
   readonly unprotectedMm: Given | null
@@ -42,9 +43,11 @@ export function guardedWire(x: Plain<GuardedWireGiven>) {
     loadA,
     faultA,
     inrushA: inrush?.currentA ?? null,
+    busV: x.busV,
     unprotectedMm: x.unprotectedMm,
     ...found,
     loadRoomA: allowedLoadA === null ? null : loadRoomA({ allowedLoadA, loadA }),
+    insulationC: x.insulationC,
     ...heatingOf(x),
     contacts: x.contacts === null ? null : switchNeed(x.contacts)
   }

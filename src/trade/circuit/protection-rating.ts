@@ -1,7 +1,10 @@
+import type { Plain } from '../../formula/given.ts'
 import { allowedLoadA, loadRow } from './protection-ambient.ts'
 import { breakingCapacity } from './protection-breaking.ts'
+import { type BandHeatingGiven, bandHeating } from './protection-heating.ts'
 import { openingTime } from './protection-opening.ts'
 import type { ProtectionStyle } from './protection-style.ts'
+import { shortTimeLimitC } from './short-heating-material.ts'
 
 const ROUNDING = 1e-12
 
@@ -11,7 +14,11 @@ export interface RatingNeed {
   readonly ambientC: number
   /** Null where the practice has no figure for the wire: then no rating is turned down for it. */
   readonly wireLimitA: number | null
+  /** The wire under its load, to be heated by an overload; null where the practice has a published limit, or nothing is known of the wire. */
+  readonly heated: Pick<Plain<BandHeatingGiven>, 'wire' | 'startC' | 'limitC'> | null
   readonly inrush: { readonly currentA: number; readonly timeS: number } | null
+  /** Highest voltage of the bus; null where it is not known. */
+  readonly busV: number | null
   /** Short circuit at the far end: the least one must open it, the greatest must be broken. */
   readonly fault: { readonly leastA: number; readonly greatestA: number } | null
 }
@@ -41,7 +48,7 @@ export function ratingChoice(need: RatingNeed): RatingChoice {
 
 /** What speaks against one rating, in words. */
 export function objections(need: RatingNeed, ratingA: number): readonly string[] {
-  const tests = [overloaded, aboveWire, opensAtInrush, notBroken, staysShut]
+  const tests = [overloaded, aboveWire, heatsWire, aboveVolts, opensAtInrush, notBroken, staysShut]
   return tests.flatMap(test => test(need, ratingA) ?? [])
 }
 
@@ -58,6 +65,20 @@ function overloaded({ style, loadA, ambientC }: RatingNeed, ratingA: number): Ob
 function aboveWire({ wireLimitA }: RatingNeed, ratingA: number): Objection {
   if (wireLimitA === null || ratingA <= wireLimitA * (1 + ROUNDING)) return undefined
   return `above the ${words(wireLimitA)} A that this wire may have before it`
+}
+
+function heatsWire({ style, heated }: RatingNeed, ratingA: number): Objection {
+  const worstC = heated === null ? undefined : bandHeating({ style: style.id, ratingA, ...heated })?.worstC
+  if (heated === null || worstC === undefined) return undefined
+  const bearsC = shortTimeLimitC({ kind: 'unknown', insulationC: heated.limitC })
+  if (worstC <= bearsC) return undefined
+  return `an overload that it clears slowly or never brings the wire to ${words(worstC)} °C, it stands ${words(bearsC)} °C for seconds`
+}
+
+function aboveVolts({ style, busV }: RatingNeed, ratingA: number): Objection {
+  const volts = breakingCapacity(style, ratingA)?.volts ?? null
+  if (busV === null || volts === null || busV <= volts.mostV) return undefined
+  return `what it can open is stated up to ${words(volts.mostV)} V, the bus reaches ${words(busV)} V`
 }
 
 function opensAtInrush({ style, inrush }: RatingNeed, ratingA: number): Objection {

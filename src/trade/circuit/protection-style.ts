@@ -20,10 +20,17 @@ export interface LoadRow {
   readonly source: Source
 }
 
+export interface BreakingVolts {
+  readonly sureV: number
+  readonly mostV: number
+}
+
 /** Largest fault current it can open, up to a rating. */
 export interface BreakingRow {
   readonly greatestRatingA: number
   readonly breakingA: number
+  /** Direct voltages that it is stated for: the one that every such part has, and the highest that any has. Null where none is printed. */
+  readonly volts: BreakingVolts | null
   readonly says: string
   readonly source: Source
 }

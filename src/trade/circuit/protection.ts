@@ -46,7 +46,6 @@ export function protection(x: Plain<ProtectionGiven>) {
   const style = styleOf(x.style)
   const limit = wireLimit({ ...x.wire, kind: style.kind })
   const row = loadRow(style, { ratingA, ambientC })
-  const breaking = breakingCapacity(style, ratingA)
   return {
     loadPercent: loadPercent({ loadA, ratingA }),
     allowedLoadA: row === undefined ? null : allowedLoadA({ ratingA, sharePercent: row.loadPercent }),
@@ -56,8 +55,7 @@ export function protection(x: Plain<ProtectionGiven>) {
     overload: overloadOf(style, ratingA),
     opening: x.faultA === null ? null : openingTime(style, { currentA: x.faultA, ratingA }),
     inrush: x.inrush === null ? null : openingTime(style, { currentA: x.inrush.currentA, ratingA }),
-    breakingA: breaking?.breakingA ?? null,
-    breakingSays: breaking?.says ?? 'not published for the style: it stands on the part'
+    breakingA: breakingCapacity(style, ratingA)?.breakingA ?? null
   }
 }
 

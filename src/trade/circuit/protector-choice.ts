@@ -1,34 +1,51 @@
+import type { Plain } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
+import { SOURCES } from '../../formula/source.ts'
+import { type AmpacityGiven, ampacity } from './ampacity.ts'
 import { conductorBySize } from './ampacity-conductor.ts'
+import type { Conductor } from './conductor.ts'
 import type { GuardedWireGiven } from './guarded-wire.ts'
-import { type RatingChoice, ratingChoice } from './protection-rating.ts'
+import { heatedWire } from './heated-wire.ts'
+import { type RatingChoice, type RatingNeed, ratingChoice } from './protection-rating.ts'
 import type { StyleId } from './protection-style.ts'
 import { styleOf } from './protection-styles.ts'
 import { wireLimit } from './protection-wire-limit.ts'
+import { loadedWireC } from './wire-warmth.ts'
 
 /** What a protector is wanted for: all of it but its rating. */
 export type ProtectorWish = Omit<GuardedWireGiven, 'ratingA'>
 
 /** Every rating that the style is sold in, each need at its worst end. */
-export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, ...wire }: ProtectorWish): RatingChoice {
+export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, busV, ...wire }: ProtectorWish): RatingChoice {
   const style = styleOf(id)
-  const limit = wireLimit({
-    kind: style.kind,
+  const lies = {
     practice: wire.practice,
     conductor: conductorBySize(wire.conductor.size),
     insulationC: wire.insulationC.low,
     ambientC: wire.ambientC.high,
     altitudeM: wire.altitudeM.high,
     bundleCount: wire.bundleCount.high
-  })
+  }
+  const limit = wireLimit({ kind: style.kind, ...lies })
   return ratingChoice({
     style,
     loadA: loadA.high,
     ambientC: protectorC.high,
     wireLimitA: limit.wireLimitA,
+    heated: limit.source === SOURCES.practice ? heatedBy(loadA.high, wire.conductor, lies) : null,
+    busV: busV?.high ?? null,
     inrush: inrush === null ? null : { currentA: inrush.currentA.high, timeS: inrush.timeS.high },
     fault: faultA === null ? null : { leastA: faultA.low, greatestA: faultA.high }
   })
+}
+
+/** The wire under its load; null where nothing is known of what it carries. */
+function heatedBy(currentA: number, conductor: Conductor, lies: Plain<AmpacityGiven>): RatingNeed['heated'] {
+  const current = ampacity(lies)
+  if (current.kind === 'no figure') return null
+  const { insulationC, ambientC } = lies
+  const startC = loadedWireC({ current, currentA, insulationC, ambientC })
+  return { wire: heatedWire({ conductor, current, insulationC }), startC, limitC: insulationC }
 }
 
 /** In words, with the rating that comes nearest: the one with the fewest reasons against it. */

@@ -11,6 +11,9 @@ export const SWITCH_FACTORS = [
   { row: '28 V DC', greatestV: 32, lamp: 8, inductive: 4, resistive: 2, motor: 3 }
 ] as const
 
+/** Up to here a factor is printed. */
+export const MOST_SWITCH_V = SWITCH_FACTORS[1].greatestV
+
 /** Silver contacts do not stay clean on less, unless rated for low energy. */
 export const LEAST_SILVER_V = 8
 
@@ -32,7 +35,7 @@ export interface SwitchRow {
 /** The row a bus is read at: a 14 V system at the one of 12 V, a 24 V system at the one of 28 V. */
 export function switchRow({ busV, load }: { readonly busV: number; readonly load: SwitchLoad }): SwitchRow {
   const found = SWITCH_FACTORS.find(row => busV <= row.greatestV)
-  if (found === undefined || !(busV > 0)) throw new OutsideRange('switchFactor', 'busV', busV, 0, SWITCH_FACTORS[1].greatestV)
+  if (found === undefined || !(busV > 0)) throw new OutsideRange('switchFactor', 'busV', busV, 0, MOST_SWITCH_V)
   const facts = fact('switchFactor', { says: 'rating over load of a switch', symbol: 'f', source: SOURCES['ac-11-4'] })
   recordStep(facts, found[load], () => `${load} load, ${found.row}`)
   return { row: found.row, switchFactor: found[load], says: `${Number(busV.toPrecision(3))} V read at the ${found.row} row` }

@@ -1,5 +1,5 @@
 import type { Given, Plain } from '../../formula/given.ts'
-import { LEAST_SILVER_V, neededRatingA, type SwitchLoad, switchRow } from './switch-factor.ts'
+import { LEAST_SILVER_V, MOST_SWITCH_V, neededRatingA, type SwitchLoad, switchRow } from './switch-factor.ts'
 import { makeA } from './switch-inrush.ts'
 
 export interface SwitchGiven {
@@ -11,20 +11,25 @@ export interface SwitchGiven {
   readonly rating: { readonly supply: 'dc' | 'ac' | 'not said'; readonly ratingA: Given } | null
 }
 
-/** What a switch must be rated for. The seconds a cold PTC heater draws more are carried current, so the larger of the two is asked for. */
+/** What a switch must be rated for; above the table no less than at its last row. The seconds a cold PTC heater draws more are carried current, so the larger of the two is asked for. */
 export function switchNeed(x: Plain<SwitchGiven>) {
-  const row = switchRow(x)
+  const row = switchRow({ ...x, busV: Math.min(x.busV, MOST_SWITCH_V) })
   const steadyA = neededRatingA({ currentA: x.currentA, switchFactor: row.switchFactor })
   const closingA = makeA({ currentA: x.currentA, coldRatio: x.coldRatio ?? 1 })
   const neededA = Math.max(steadyA, closingA)
   return {
+    busV: x.busV,
     row: row.row,
     switchFactor: row.switchFactor,
     makeA: closingA,
     neededA,
     marginA: x.rating === null || x.rating.supply !== 'dc' ? null : x.rating.ratingA - neededA,
-    says: [row.says, ...cautions(x)]
+    says: [...(x.busV > MOST_SWITCH_V ? [aboveTable(x.busV)] : [row.says]), ...cautions(x)]
   }
+}
+
+function aboveTable(busV: number): string {
+  return `no factor of a switch is printed above ${MOST_SWITCH_V} V, and the bus has ${Number(busV.toPrecision(3))} V: ask its maker`
 }
 
 function cautions({ busV, rating }: Plain<SwitchGiven>): readonly string[] {

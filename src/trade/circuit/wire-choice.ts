@@ -36,7 +36,7 @@ function offerOf({ kind, limit, ...wanted }: WireWish, conductor: Conductor): Wi
   const bare: WireGiven = { ...wanted, conductor, protector: null }
   try {
     const loadA = boundsOf(bare, wire).currentA.high
-    const given: WireGiven = { ...bare, protector: usualProtector(loadA) }
+    const given: WireGiven = { ...bare, protector: usualProtector(loadA, wanted.busV.high) }
     const bounds = boundsOf(given, wire)
     return { conductor, given, bounds, smallest, rejected: objectionsOf({ given, bounds, smallest, limit }) }
   } catch (error) {
@@ -45,9 +45,9 @@ function offerOf({ kind, limit, ...wanted }: WireWish, conductor: Conductor): Wi
   }
 }
 
-/** Where nobody names a protector: the smallest medium blade fuse that carries the load; none above its largest. */
-function usualProtector(loadA: number): WireGiven['protector'] {
-  const { ratingA } = ratingChoice({ style: BLADE, loadA, ambientC: 25, wireLimitA: null, inrush: null, fault: null })
+/** Where nobody names a protector: the smallest medium blade fuse that carries the load; none above its largest, nor above the voltage that any has. */
+function usualProtector(loadA: number, busV: number): WireGiven['protector'] {
+  const { ratingA } = ratingChoice({ style: BLADE, loadA, ambientC: 25, wireLimitA: null, heated: null, busV, inrush: null, fault: null })
   if (ratingA === null) return null
   return { style: 'blade', ratingA: new Given(ratingA, { assumed: 'default: the smallest blade fuse for this load', at: ['protector'] }) }
 }

@@ -1,4 +1,5 @@
 import type { Given, Plain } from '../../formula/given.ts'
+import { OutsideRange } from '../../formula/outside-range.ts'
 import { silently } from '../../formula/working.ts'
 import * as atmosphere from './atmosphere.ts'
 import * as moist from './moist-air.ts'
@@ -57,9 +58,16 @@ function airVapour({ airC, moisture, altitudeM }: Plain<Dew>) {
   const pressurePa = atmosphere.atmospherePa({ altitudeM })
   const vapourPressurePa =
     moisture.by === 'humidity'
-      ? moist.vapourPressurePa({ humidityPercent: moisture.humidityPercent, waterSaturationPa })
+      ? moist.vapourPressurePa({ humidityPercent: moistEnough(moisture.humidityPercent, waterSaturationPa), waterSaturationPa })
       : bulbVapourPa({ airC, wetBulbC: moisture.wetBulbC, pressurePa })
   return { waterSaturationPa, pressurePa, vapourPressurePa }
+}
+
+/** Drier air has its dew point below the range of the formula: told in the humidity that was given. */
+function moistEnough(humidityPercent: number, waterSaturationPa: number): number {
+  const leastPercent = (100 * moist.dewPointC.inputs.vapourPressurePa[1]) / waterSaturationPa
+  if (humidityPercent >= leastPercent || !(leastPercent <= 100)) return humidityPercent
+  throw new OutsideRange('dewPointC', 'humidityPercent', humidityPercent, Number(leastPercent.toPrecision(3)), 100)
 }
 
 function bulbVapourPa({ airC, wetBulbC, pressurePa }: { readonly airC: number; readonly wetBulbC: number; readonly pressurePa: number }) {

@@ -11,7 +11,7 @@ import { tooFar } from '../../rules/protect/too-far.ts'
 import { asked } from '../../rules/rule.ts'
 import { underRated } from '../../rules/switch/under-rated.ts'
 import { wayTo } from '../../trade/circuit/guarding.ts'
-import { breakingCapacity } from '../../trade/circuit/protection-breaking.ts'
+import { breakingOf } from '../../trade/circuit/protection-breaking.ts'
 import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { assumedOf } from '../../trade/circuit/wire-choice.ts'
@@ -39,7 +39,7 @@ function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
     asked(overloaded, { protector, loadA, allowedLoadA, loadRoomA }),
     asked(overWire, { protector, ...bounds, assumed: tableAssumed(judged, fitted) }),
     asked(inrush, inrushSubject(protector, bounds)),
-    ...(bounds.breakingA === null ? [] : [interruptingFinding(protector, bounds, rated)]),
+    interruptingFinding(protector, bounds, rated),
     asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null }),
     ...placeFinding(judged, rated, bounds, protector)
   ]
@@ -54,9 +54,9 @@ function inrushSubject(protector: string, { inrush: cold, inrushShortestS }: Bou
   return { protector, inrush: cold === null ? null : { currentA: cold.currentA, lastsS: cold.lastsS.high }, shortestS: inrushShortestS }
 }
 
-function interruptingFinding(protector: string, { nearA, breakingA }: Bounds, { style, ratingA }: RatedProtector) {
-  const breakingSays = breakingCapacity(styleOf(style), ratingA.value)?.says ?? ''
-  return asked(interrupting, { protector, where: 'right behind it', faultA: nearA, breakingA: breakingA?.value ?? null, breakingSays })
+function interruptingFinding(protector: string, { nearA, busV }: Bounds, { style, ratingA }: RatedProtector) {
+  const breaking = breakingOf(styleOf(style), ratingA.value)
+  return asked(interrupting, { protector, where: 'right behind it', faultA: nearA, busV, ...breaking })
 }
 
 /** Of the shorts that this one has to clear, the one with the least current. */

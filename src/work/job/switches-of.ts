@@ -2,15 +2,13 @@ import type { FittedSwitch } from '../../fitting/circuit.ts'
 import type { Given } from '../../formula/given.ts'
 import { loadName } from '../../job/circuit-names.ts'
 import { SWITCH_FACTORS, type SwitchLoad } from '../../trade/circuit/switch-factor.ts'
-import { busOf } from './bus-of.ts'
 import type { Guards } from './circuit-guards.ts'
 import { type JobCircuit, type JobLoad, namedRuns } from './circuit-wiring.ts'
 
 const [, AT_28_V] = SWITCH_FACTORS
 
-/** Every switch with the hardest load behind it. No factor is printed above 32 V: nothing is said of switches there. */
+/** Every switch with the hardest load behind it. */
 export function switchesOf(circuit: JobCircuit, { guarding }: Guards): readonly FittedSwitch[] {
-  if (busOf(circuit.source).high > AT_28_V.greatestV) return []
   return namedRuns(circuit).flatMap(({ id, run }) => {
     const behind = circuit.loads.filter(load => guarding.get(id)!.loads.includes(loadName(load)))
     return run.through.flatMap(({ switch: name }) =>

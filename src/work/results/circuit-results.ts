@@ -6,7 +6,7 @@ import { ampacityA } from '../../trade/circuit/ampacity.ts'
 import * as load from '../../trade/circuit/load.ts'
 import { loadPercent } from '../../trade/circuit/protection.ts'
 import { allowedLoadA } from '../../trade/circuit/protection-ambient.ts'
-import { neededRatingA } from '../../trade/circuit/switch-factor.ts'
+import { MOST_SWITCH_V, neededRatingA } from '../../trade/circuit/switch-factor.ts'
 import { makeA } from '../../trade/circuit/switch-inrush.ts'
 import { shortA } from '../../trade/circuit/wire-short.ts'
 
@@ -44,7 +44,7 @@ export const PROTECTOR_RESULTS: ResultMap<Circuit['protectors'][number] & { read
 }
 
 export const SWITCH_RESULTS: ResultMap<Circuit['switches'][number]> = {
-  'protect.switch.needed': [neededRatingA, r => r.neededA],
+  'protect.switch.needed': [neededRatingA, r => (r.busV.high > MOST_SWITCH_V ? null : r.neededA)],
   'protect.switch.make': [makeA, r => r.makeA]
 }
 

@@ -6,7 +6,7 @@ import type { guardedWire } from '../../trade/circuit/guarded-wire.ts'
 import { heldA, loadPercent } from '../../trade/circuit/protection.ts'
 import { allowedLoadA } from '../../trade/circuit/protection-ambient.ts'
 import type { RatingChoice } from '../../trade/circuit/protection-rating.ts'
-import { neededRatingA } from '../../trade/circuit/switch-factor.ts'
+import { MOST_SWITCH_V, neededRatingA } from '../../trade/circuit/switch-factor.ts'
 import { makeA } from '../../trade/circuit/switch-inrush.ts'
 
 const rating = fact('ratingA', { says: 'rating of the protector', symbol: 'In', source: SOURCES['rating-series'] })
@@ -32,7 +32,7 @@ export const PROTECT_RESULTS: ResultMap<ReturnType<typeof guardedWire>> = {
   'overload-temperature': [overload, r => r.overloadC],
   'short-circuit-temperature': [shortEnd, r => r.short?.endC],
   'breaking-capacity': [breaking, r => r.breakingA],
-  'switch.needed': [neededRatingA, r => r.contacts?.neededA],
+  'switch.needed': [neededRatingA, r => (r.contacts === null || r.contacts.busV.high > MOST_SWITCH_V ? null : r.contacts.neededA)],
   'switch.make': [makeA, r => r.contacts?.makeA]
 }
 

@@ -81,7 +81,7 @@ export function wireCautions(given: WireGiven): readonly string[] {
   return [
     ...printed,
     protector === null
-      ? 'no medium blade fuse carries this load: judge the short circuit with the protector in hand'
+      ? 'no medium blade fuse does for this load and bus: judge the short circuit with the protector in hand'
       : `the short circuit is reckoned behind a blade fuse of ${protector.ratingA.value} A, the smallest for this load, from a stiff source`,
     "joints are not in the drop; the maker's figures for the wire in hand, local codes and a licensed electrician go before this"
   ]

@@ -2,14 +2,16 @@
 import { expect, it } from 'vitest'
 import { interrupting } from '../../../src/rules/protect/interrupting.ts'
 import { asked } from '../../../src/rules/rule.ts'
-import { assumed, between, expectDoubted, expectNotJudged, verdictOf } from '../bounded.ts'
+import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
 
 const subject = {
   protector: 'fuse',
   where: 'right behind it',
   faultA: between(500, 900),
   breakingA: 1000,
-  breakingSays: 'at 32 V'
+  breakingSays: 'at 32 V',
+  breakingV: { sureV: 32, mostV: 58 },
+  busV: between(24, 28)
 } as const
 
 it.each([
@@ -31,4 +33,24 @@ it('on an assumed value is a caution at best', () => {
 it('without the source or without a figure is not judged', () => {
   expectNotJudged(interrupting, { ...subject, faultA: null }, 'source.resistance', 'step of current')
   expectNotJudged(interrupting, { ...subject, breakingA: null }, 'breaking capacity', 'on the part')
+})
+
+// ISO 8820-3 (read-secondary): blade fuses are rated 32 V or 58 V.
+it.each([
+  ['just what every such part has', 32, 'pass'],
+  ['more than some have', 32.1, 'caution'],
+  ['just what any has', 58, 'caution'],
+  ['more than any has', 58.1, 'fail']
+])('%s: a bus of at most %d V', (_, mostV, verdict) => {
+  expect(verdictOf(interrupting, { ...subject, busV: between(24, mostV) })).toBe(verdict)
+})
+
+it('fails beyond every voltage, whatever the short', () => {
+  expect(asked(interrupting, { ...subject, faultA: null, busV: sharp(1000) })).toMatchObject({ verdict: 'fail', limit: 58 })
+})
+
+it('is a caution at best where the bus or the voltage of the part is not known, and no better for it', () => {
+  expect(verdictOf(interrupting, { ...subject, busV: null })).toBe('caution')
+  expect(verdictOf(interrupting, { ...subject, breakingV: null })).toBe('caution')
+  expect(verdictOf(interrupting, { ...subject, busV: null, faultA: sharp(1001) })).toBe('fail')
 })

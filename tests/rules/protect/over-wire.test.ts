@@ -6,7 +6,7 @@ import { asked } from '../../../src/rules/rule.ts'
 import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
 
 const limit = { wireLimitA: sharp(15), says: 'table', source: SOURCES['ac-11-3'] }
-const subject = { protector: 'fuse', ratingA: sharp(10), limit, wireMarginA: sharp(5), assumed: null }
+const subject = { protector: 'fuse', ratingA: sharp(10), limit, wireMarginA: sharp(5), overload: null, assumed: null }
 
 it.each([
   ['room', sharp(0.1), 'pass'],
@@ -31,4 +31,19 @@ it('without a figure is not judged, and says why', () => {
     verdict: 'not-judged',
     says: 'table 11-3 has no AWG 26'
   })
+})
+
+// 160 °C for up to 5 s: IEC 60364-5-54, PVC (read-secondary), the lowest printed.
+it.each([
+  ['at its rating', 105, 'pass', 'pass'],
+  ['just above its rating', 105.1, 'caution', 'caution'],
+  ['at what it stands for seconds', 160, 'caution', 'caution'],
+  ['above that', 160.1, 'fail', 'caution']
+])('insulation of 105 °C at an overload, %s', (_, endC, common, published) => {
+  const overload = { overloadC: between(80, endC), insulationC: sharp(105) }
+  const noTable = { ...limit, source: SOURCES.practice }
+  expect(verdictOf(overWire, { ...subject, limit: noTable, overload })).toBe(common)
+  expect(verdictOf(overWire, { ...subject, overload })).toBe(published)
+  if (common !== 'pass') expect(asked(overWire, { ...subject, overload }).says).toContain('brings the wire to')
+  expect(verdictOf(overWire, { ...subject, wireMarginA: sharp(-1), overload })).toBe('fail')
 })

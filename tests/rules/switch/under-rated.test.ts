@@ -5,7 +5,7 @@ import { Given } from '../../../src/formula/given.ts'
 import { asked } from '../../../src/rules/rule.ts'
 import { underRated } from '../../../src/rules/switch/under-rated.ts'
 import { type SwitchGiven, switchNeed } from '../../../src/trade/circuit/switch.ts'
-import { assumed, expectDoubted, expectNotJudged, verdictOf } from '../bounded.ts'
+import { assumed, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
 
 const given = (load: SwitchGiven['load'], currentA: number): SwitchGiven => ({
   busV: new Given(27.2),
@@ -43,4 +43,13 @@ it('on an assumed value is a caution at best', () => {
 
 it('without a rating is not judged', () => {
   expectNotJudged(underRated, subject('resistive', 4, null), 'rating', 'AC rating')
+})
+
+it.each([
+  ['a rating that is too small at 28 V already', 4.9, 'fail'],
+  ['a rating that would do at 28 V', 100, 'not-judged']
+])('above the voltages of the table: %s', (_, ratingA, verdict) => {
+  const need = boundsOf({ ...given('resistive', 4.9), busV: new Given(27, { low: 24, high: 57 }) }, switchNeed)
+  expect(asked(underRated, { name: 'switch S2', ratingA, ...need })).toMatchObject({ verdict })
+  expect(asked(underRated, { name: 'switch S2', ratingA, ...need, busV: sharp(32) }).verdict).not.toBe('not-judged')
 })

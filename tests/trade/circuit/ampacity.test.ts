@@ -119,6 +119,22 @@ describe('ampacity', () => {
     expect(figure({ practice: 'road', conductor: mm2(1) })).toMatchObject({ tableA: 20, table: '33 CFR 183.425 table 5' })
   })
 
+  it('holds to the boat table where it has the wire, and never gives a thinner one more', () => {
+    // By hand: 15 · 0.4 · 0.58 = 3.48, AWG 16 for 1.5 mm²; the aircraft figure would be 3.74.
+    const bundled = { practice: 'general', insulationC: 60, ambientC: 50, bundleCount: 30 } as const
+    expect(figure({ ...bundled, conductor: mm2(1.5) })).toMatchObject({ table: '33 CFR 183.425 table 5' })
+    expect(figure({ ...bundled, conductor: mm2(1.5) }).ampacityA).toBeCloseTo(3.48, 9)
+    // By hand, at 6096 m: AWG 18 has 10 · 0.4 · 0.58 · 0.91 = 2.1112, less than the 4 · √(10/35) = 2.1381 of AWG 20 in an aircraft.
+    expect(figure({ ...bundled, altitudeM: 6096, conductor: awg(20) }).ampacityA).toBeCloseTo(2.1112, 9)
+    expect(figure({ ...bundled, conductor: awg(20) }).ampacityA).toBeCloseTo(2.1381, 4)
+  })
+
+  it('tells a place as hot as the insulation in the words that were given', () => {
+    expect(() => figure({ ambientC: 106 })).toThrow(
+      expect.objectContaining({ found: 'ambient is 106 °C', accepted: expect.stringContaining('-90 to 104 °C') })
+    )
+  })
+
   it.each([
     ['insulation below the first column', { insulationC: 59.9 }],
     ['a place as hot as the insulation', { ambientC: 105 }],

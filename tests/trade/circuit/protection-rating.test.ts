@@ -3,7 +3,16 @@ import { expect, it } from 'vitest'
 import { objections, type RatingNeed, ratingChoice } from '../../../src/trade/circuit/protection-rating.ts'
 import { styleOf } from '../../../src/trade/circuit/protection-styles.ts'
 
-const NEED: RatingNeed = { style: styleOf('blade'), loadA: 7.5, ambientC: 25, wireLimitA: 20, inrush: null, fault: null }
+const NEED: RatingNeed = {
+  style: styleOf('blade'),
+  loadA: 7.5,
+  ambientC: 25,
+  wireLimitA: 20,
+  heated: null,
+  busV: null,
+  inrush: null,
+  fault: null
+}
 
 it('is the smallest that three quarters of carry the load', () => {
   expect(ratingChoice(NEED).ratingA).toBe(10) // 10 · 0.75 = 7.5
@@ -29,6 +38,21 @@ it('stands on the limit of the wire and not above it', () => {
 it('has none where the load wants more than the wire may have', () => {
   expect(ratingChoice({ ...NEED, loadA: 16 }).ratingA).toBeNull()
   expect(ratingChoice({ ...NEED, wireLimitA: null, loadA: 16 }).ratingA).toBe(25)
+})
+
+it('is not taken above the voltage that any such part is stated for, 58 V by ISO 8820-3', () => {
+  expect(objections({ ...NEED, busV: 58 }, 10)).toEqual([])
+  expect(objections({ ...NEED, busV: 58.1 }, 10)).toEqual(['what it can open is stated up to 58 V, the bus reaches 58.1 V'])
+  expect(ratingChoice({ ...NEED, busV: 1000 }).ratingA).toBeNull()
+})
+
+it('does not let an overload without end bring the wire above what it stands for seconds', () => {
+  // By hand: 1.35 · 10 A in a wire of 15 A at 105 °C in 30 °C: u = 0.9² · 75/339.5 = 0.17894, (30 + 234.5 · u)/(1 − u) = 87.6 °C;
+  // 1.35 · 15 A: u = 1.35² · 75/339.5 = 0.40262, 208.3 °C. No gate in between is as hot: each is over within 600 s.
+  const wire = { areaMm2: 1, resistanceOhmPerM: 0.0195, ampacityA: 15, ratedC: 105, ambientC: 30 }
+  const heated = { wire, startC: 40, limitC: 105 }
+  expect(objections({ ...NEED, heated, loadA: 1 }, 5)).toEqual([])
+  expect(objections({ ...NEED, heated }, 15).join()).toContain('brings the wire to 208 °C, it stands 160 °C for seconds')
 })
 
 it('outlasts an inrush by the quick edge', () => {

@@ -36,6 +36,11 @@ it('warns of silver contacts on a low voltage', () => {
   expect(switchNeed({ ...HEATER, busV: 8 }).says).toHaveLength(1)
 })
 
-it.each([0, 32.1])('refuses %d V', busV => {
-  expect(() => switchNeed({ ...HEATER, busV })).toThrow(OutsideRange)
+it('refuses no voltage at all', () => {
+  expect(() => switchNeed({ ...HEATER, busV: 0 })).toThrow(OutsideRange)
+})
+
+it('asks above its table for no less than at the last row, and says that none is printed', () => {
+  expect(switchNeed({ ...HEATER, busV: 32 }).says).toEqual(['32 V read at the 28 V DC row'])
+  expect(switchNeed({ ...HEATER, busV: 32.1 })).toMatchObject({ neededA: 10, says: [expect.stringContaining('no factor')] })
 })

@@ -128,3 +128,8 @@ it('leaves one line of working a figure', () => {
   const symbols = working.map(({ symbol }) => symbol)
   expect(symbols).toEqual(['ew', 'p', 'e', 'td', 'm', 'w'])
 })
+
+it('tells air that is too dry in its humidity', () => {
+  // Magnus at 4 °C: 812.9 Pa (WMO form); 11.17 Pa of it are 1.37 %.
+  expect(() => moist(4, 0)).toThrow(expect.objectContaining({ found: 'humidity is 0 %', least: 1.37 }))
+})

@@ -14,6 +14,7 @@ const LIES = {
   altitudeM: 0,
   bundleCount: 1,
   protectorC: 25,
+  busV: null,
   contacts: null,
   unprotectedMm: null,
   inrush: null

@@ -1,0 +1,23 @@
+// example: what is assumed and what is told of `drop`
+import { expect, it } from 'vitest'
+import { jsonOf } from './json-of.ts'
+
+const FEED = 'drop --wire 1.5mm2 --length 0.1m --bus 24V --practice road'
+
+it('tells a current that burns the wire, whatever it drops', async () => {
+  const burns = await jsonOf(`${FEED} --current 500A`)
+  expect(burns.cautions.join()).toMatch(/too much for this wire.*fettle wire/)
+  const { cautions } = await jsonOf(`${FEED} --current 5A`)
+  expect(cautions.join()).not.toContain('too much')
+})
+
+it('lists a structure without resistance as assumed', async () => {
+  const { inputs, findings } = await jsonOf(`${FEED} --current 5A --return structure --temperature 20°C`)
+  expect(inputs['connections']).toMatchObject({ value: 0, assumed: expect.stringContaining('structure without resistance') })
+  expect(findings[0]).toMatchObject({ verdict: 'caution', says: expect.stringContaining('structure without resistance') })
+  const given = await jsonOf(`${FEED} --current 5A --return structure --temperature 20°C --connections 3mohm`)
+  expect(given.inputs['connections']?.assumed).toBeNull()
+  expect(given.cautions.join()).toContain('within --connections')
+  const wired = await jsonOf(`${FEED} --current 5A`)
+  expect(wired.inputs['connections']?.assumed).not.toContain('structure')
+})

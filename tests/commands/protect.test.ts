@@ -1,0 +1,31 @@
+// example: what is judged of a rating that was given
+import { expect, it } from 'vitest'
+import { jsonOf } from './json-of.ts'
+
+const FUSE = 'protect --wire 1.5mm2 --practice road --protector-at 25°C --insulation 105°C --bundle 1 --altitude 0m'
+const verdicts = async (words: string) =>
+  Object.fromEntries((await jsonOf(`${FUSE} ${words}`)).findings.map(({ rule, verdict }) => [rule, verdict]))
+
+it('judges what a fuse can break at the voltage of the bus', async () => {
+  const at = (bus: string) => verdicts(`--current 3A --rating 5A --fault 100A --ambient 20°C ${bus}`)
+  expect((await at('--bus 28V'))['protect/interrupting']).toBe('pass')
+  expect((await at('--bus 48V'))['protect/interrupting']).toBe('caution')
+  expect((await at('--bus "48..60 V"'))['protect/interrupting']).toBe('fail')
+  expect((await at('--bus 1000V'))['protect/interrupting']).toBe('fail')
+  expect((await at(''))['protect/interrupting']).toBe('caution')
+  expect(await verdicts('--current 3A --rating 5A --ambient 20°C --bus 1000V')).toHaveProperty('protect/interrupting', 'fail')
+})
+
+it('tells how hot an overload without end makes the wire', async () => {
+  const { findings } = await jsonOf(`${FUSE} --current 5.6A --rating 20A --ambient 50°C`)
+  const found = findings.find(({ rule }) => rule === 'protect/over-wire')
+  // By hand: 25 · 0.85 = 21.25 A at 105 °C in 50 °C; u = (1.35·20/21.25)² · 55/339.5 = 0.26154; (50 + 234.5·u)/(1 − u) = 150.8 °C.
+  expect(found).toMatchObject({ verdict: 'caution', says: expect.stringContaining('150.8 °C') })
+  expect((await verdicts('--current 3A --rating 5A --ambient 50°C'))['protect/over-wire']).toBe('pass')
+})
+
+it('does not pass over a switch above the voltages of its table', async () => {
+  const at = (switched: string) => verdicts(`--current 3A --rating 5A --ambient 20°C --bus 48V --switch ${switched}`)
+  expect((await at('20A'))['switch/under-rated']).toBe('not-judged')
+  expect((await at('5A'))['switch/under-rated']).toBe('fail')
+})

@@ -1,0 +1,46 @@
+// example: fuses, breakers and switches of a job at voltages beyond their tables; an example job, changed
+import { readFileSync } from 'node:fs'
+import { expect, it } from 'vitest'
+import { judgeJob } from '../../../src/work/job/judge-job.ts'
+
+const JOB = readFileSync('examples/gearbox-preheater.yaml', 'utf8')
+
+function verdicts(...changes: readonly (readonly [from: RegExp, to: string])[]) {
+  const text = changes.reduce((now, [from, to]) => {
+    expect(now).toMatch(from)
+    return now.replace(from, to)
+  }, JOB)
+  const { errors, findings } = judgeJob('job.yaml', text)
+  expect(errors).toEqual([])
+  return (rule: string) => findings.filter(one => one.rule === rule).map(({ verdict }) => verdict)
+}
+
+function bus(volts: string, rated: string) {
+  return verdicts([/bus: .*?, resistance: [^,]*/, `${volts}, resistance: 300 mohm`], [/(power: 60 W ± 5 %, voltage:) 24 V/, `$1 ${rated}`])
+}
+
+it('judges a fuse at the highest voltage of the bus', () => {
+  expect(bus('bus: 27 V, low: 24 V, high: 28 V', '24 V')('protect/interrupting')).toEqual(['pass'])
+  expect(bus('bus: 54 V, low: 49 V, high: 57 V', '48 V')('protect/interrupting')).toEqual(['caution'])
+  expect(bus('bus: 110 V, low: 100 V, high: 115 V', '110 V')('protect/interrupting')).toEqual(['fail'])
+})
+
+it('a switch above its table is not judged, or fails where it would at its last row', () => {
+  const volts = [/bus: .*?, resistance/, 'bus: 54 V, low: 49 V, high: 57 V, resistance'] as const
+  const rated = [/(power: 60 W ± 5 %, voltage:) 24 V/, '$1 48 V'] as const
+  expect(verdicts(volts, rated)('switch/under-rated')).toEqual(['not-judged'])
+  expect(verdicts(volts, rated, [/(switch: S2, rating:) 16 A/, '$1 2 A'])('switch/under-rated')).toEqual(['fail'])
+})
+
+it('what a breaker of no published capacity can break is not passed over', () => {
+  const found = verdicts([/(fuse: F9.*?style:) blade/, '$1 hydraulic-magnetic'])
+  expect(found('protect/interrupting')).toEqual(['not-judged'])
+})
+
+it('a fuse that lets its wire get too warm for good is no pass', () => {
+  const at = (rating: string) => verdicts([/(fuse: F9, rating:) 5 A/, `$1 ${rating}`])('protect/over-wire')
+  expect(at('5 A')).toEqual(['pass'])
+  // By hand: 35 · 0.6 · 0.85 = 17.85 A at 105 °C in 50 °C; u = (1.35 · 15/17.85)² · 55/339.5 = 0.2085, which settles at 125 °C.
+  expect(at('15 A')).toEqual(['caution'])
+  expect(at('20 A')).toEqual(['fail'])
+})
