@@ -138,3 +138,20 @@ describe('what a job would fail for', () => {
     expect(await verdicts('hole', '--thread', 'M12x1.5', ...found('9.5 mm', '6 mm'))).toMatchObject({ 'hole/thread-too-short': 'fail' })
   })
 })
+
+describe('a cone whose angle nobody gave', () => {
+  const CONE = ['hole', '--thread', 'M12x1.5', ...found('9.5 mm', '20 ± 0.4 mm'), '--rod', '6 mm', '--bottom', 'cone', '--drill', '10.5 mm']
+  const stopAt = async (...angle: string[]) => figureOf(await answerOf(...CONE, '--stop-error', '0.2 mm', ...angle), 'tip-depth')
+
+  it('has the stop of the worst angle from 90 to 140°', async () => {
+    // By hand, 140°: 20 − 0.4 + 3·cot 70° − 0.5 − 0.2 = 19.992, the point nearest. 90°: 19.6 + 3 + 4.75·(cot 59° − 1) − 0.7 = 20.004, the rim.
+    expect(await stopAt('--bottom-angle', '140°')).toBeCloseTo(19.992, 3)
+    expect(await stopAt('--bottom-angle', '90°')).toBeCloseTo(20.004, 3)
+    expect(await stopAt()).toBeCloseTo(19.992, 3)
+  })
+
+  it('never lets the drill deeper than any of these angles would', async () => {
+    const careful = await stopAt()
+    for (const angle of [90, 100, 118, 130, 140]) expect(careful).toBeLessThanOrEqual(await stopAt('--bottom-angle', `${angle}°`))
+  })
+})

@@ -179,3 +179,16 @@ describe('the hole as it will be', () => {
     expect(none).toMatchObject({ rule: 'joint/no-answer', verdict: 'fail', says: expect.stringContaining('nothing holds it') })
   })
 })
+
+it('a cone whose angle is not given has the stop of the worst angle from 90 to 140°', () => {
+  const stop = (bottom: string) => {
+    const job = judged(text => text.replace('rod: 0 mm, bottom: flat', `rod: 6 mm, bottom: ${bottom}`))
+    return Number(job.results.find(({ id }) => id === 'holes.left:hole.tip-depth')!.value)
+  }
+  // By hand, the point nearest: 24 + 3·cot 70° − 1 = 24.092; at 90° the rim: 24 + 3 + 4.75·(cot 59° − 1) − 1 = 24.104.
+  expect([stop('cone, bottom-angle: 140°'), stop('cone, bottom-angle: 90°'), stop('cone')].map(mm => mm.toFixed(3))).toEqual([
+    '24.092',
+    '24.104',
+    '24.092'
+  ])
+})
