@@ -8,15 +8,16 @@ import { metalBelowThin } from '../rules/hole/metal-below-thin.ts'
 import { noDrillFits } from '../rules/hole/no-drill-fits.ts'
 import { oldHoleTooLarge } from '../rules/hole/old-hole-too-large.ts'
 import { tapCentreMeetsPoint } from '../rules/hole/tap-centre-meets-point.ts'
-import { leavesNone, threadTooShort } from '../rules/hole/thread-too-short.ts'
+import { threadTooShort } from '../rules/hole/thread-too-short.ts'
 import { wallBroken } from '../rules/hole/wall-broken.ts'
 import { wallThin } from '../rules/hole/wall-thin.ts'
 import { asked } from '../rules/rule.ts'
+import { leavesNone } from '../rules/thread-doubts.ts'
 import type { hole } from '../trade/hole/hole.ts'
 import type { Tap } from '../trade/hole/taps.ts'
 import { wallNeeds } from '../trade/hole/wall.ts'
 import { waysOut } from '../trade/hole/ways-out.ts'
-import { wideOf } from '../trade/hole/wide.ts'
+import { type Wide, wideOf } from '../trade/hole/wide.ts'
 import type { Thread } from '../trade/thread/thread.ts'
 import { minorLimits } from '../trade/thread/thread-results.ts'
 
@@ -54,12 +55,16 @@ export function holeFindings(words: Asked, drillMm: Given, r: Results): readonly
     ...wallFindings(thread, r),
     ...(need === null && !(r.best !== null && leavesNone(r.best))
       ? []
-      : [asked(threadTooShort, { best: r.best, wide: wide(words, drillMm) })]),
+      : [asked(threadTooShort, { best: r.best, wide: widened(words, drillMm) })]),
     ...(taps.some(({ centreMm }) => centreMm !== null) ? [asked(tapCentreMeetsPoint, { majorMm: thread.majorMm, taps: r.taps })] : [])
   ]
 }
 
-function wide({ thread, 'found-diameter': foundDiameterMm }: Asked, drillMm: Given) {
+/** The hole as it will be, where that is wider than its thread allows. */
+export function widened(
+  { thread, 'found-diameter': foundDiameterMm }: Pick<Asked, 'thread' | 'found-diameter'>,
+  drillMm: Given
+): Wide | null {
   return wideOf({ foundDiameterMm, drillMm, minorMaxMm: minorLimits(thread).maxMm })
 }
 

@@ -11,7 +11,7 @@ import { holeSection } from '../work/drawing/hole-section.ts'
 import { HOLE_RESULTS, tapResults } from '../work/results/hole-results.ts'
 import type { Run } from './describe.ts'
 import { hole as description } from './hole.ts'
-import { fitting, holeFindings } from './hole-findings.ts'
+import { fitting, holeFindings, widened } from './hole-findings.ts'
 import { holeNotes, stopFirst } from './hole-notes.ts'
 import { handTappingTable, stepDrillTable } from './hole-tables.ts'
 import { quickSum } from './quick-sum.ts'
@@ -43,7 +43,7 @@ export const run: Run = quickSum(description, readers, (words, assumed) => {
     drawing: (plain, r) => holeSection(`${thread.name} in an old hole`, plain, r),
     tables: r => ({ ...stepDrillTable(words, drillMm), 'hand-tapping': handTappingTable(words, r) }),
     findings: r => [...(fits.verdict === 'pass' ? [] : [fits]), ...holeFindings(words, drillMm, r)],
-    cautions: r => (fits.verdict === 'fail' ? [] : holeNotes(words, r))
+    cautions: r => (fits.verdict === 'fail' ? [] : holeNotes({ ...words, wide: widened(words, drillMm) }, r))
   })
 })
 

@@ -1,3 +1,4 @@
+import type { Bounded } from '../formula/bounds.ts'
 import { wallLeftMm } from '../trade/hole/depth.ts'
 import type { Wide } from '../trade/hole/wide.ts'
 import type { WallBeside } from '../trade/joint/wall-share.ts'
@@ -10,6 +11,11 @@ export interface ThreadPlace {
   readonly wall?: WallBeside
   /** The hole is, or may be, wider than the limits of its thread. */
   readonly wide?: Wide | null
+}
+
+/** No tap leaves a full thread at the worst end: a fault without any need. */
+export function leavesNone({ threadDepthMm: { low } }: { readonly threadDepthMm: Bounded }): boolean {
+  return !(low > 0)
 }
 
 export function wideSays({ widestMm, minorMaxMm }: Wide): string {

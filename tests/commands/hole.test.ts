@@ -124,6 +124,7 @@ describe('what a job would fail for', () => {
   it('a drill outside the limits fails, and its thread is not full', async () => {
     const said = await verdicts(...REVIEWED, '--drill', '11.9 mm', '--need', '5 mm')
     expect(said).toMatchObject({ 'hole/drill-outside-limits': 'fail', 'hole/thread-too-short': 'fail' })
+    expect((await answerOf(...REVIEWED, '--drill', '11.9 mm')).cautions.join()).not.toContain('within reach')
     expect(await verdicts(...REVIEWED, '--drill', '10.5 mm')).toMatchObject({ 'hole/drill-outside-limits': 'pass' })
   })
 

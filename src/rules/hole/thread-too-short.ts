@@ -4,7 +4,7 @@ import { needMarginMm as facts, threadDepthMm } from '../../trade/hole/tapping.t
 import type { Wide } from '../../trade/hole/wide.ts'
 import { atLeast, notJudged } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
-import { doubted, wideSays } from '../thread-doubts.ts'
+import { doubted, leavesNone, wideSays } from '../thread-doubts.ts'
 
 interface Subject {
   readonly best: { readonly threadDepthMm: Bounded; readonly needMarginMm: Bounded | null } | null
@@ -27,11 +27,6 @@ export const threadTooShort: Rule<Subject> = {
   }
 }
 
-/** No tap leaves a full thread at the worst end: a fault without any need. */
-export function leavesNone({ threadDepthMm: { low } }: { readonly threadDepthMm: Bounded }): boolean {
-  return !(low > 0)
-}
-
 function none(depthMm: Bounded): Judged {
   const judged = atLeast(threadDepthMm, depthMm, { value: 0 })
   return { ...judged, verdict: 'fail', says: `no tap leaves a full thread here: ${judged.says}` }
@@ -42,5 +37,7 @@ function shallow(judged: Judged, wide: Wide): Judged {
   if (judged.verdict === 'fail') return judged
   if (!wide.sure) return doubted(judged, [`${wideSays(wide)}, if it is so wide`])
   const { widestMm: value, minorMaxMm: limit } = wide
-  return { ...judged, verdict: 'fail', value, limit, margin: limit - value, says: `${wideSays(wide)}: none of it is full, however deep` }
+  const says = `${wideSays(wide)}: none of it is full, however deep`
+  const change = 'take a drill inside the limits of the thread, an insert, or a larger thread'
+  return { ...judged, verdict: 'fail', value, limit, margin: limit - value, says, change }
 }
