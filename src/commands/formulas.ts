@@ -44,6 +44,7 @@ import * as engaged from '../trade/hole/engaged.ts'
 import * as gap from '../trade/hole/gap.ts'
 import * as oldBottom from '../trade/hole/old-bottom.ts'
 import * as tapping from '../trade/hole/tapping.ts'
+import * as wall from '../trade/hole/wall.ts'
 import * as bearing from '../trade/joint/bearing.ts'
 import * as body from '../trade/joint/body.ts'
 import * as preload from '../trade/joint/preload.ts'
@@ -78,7 +79,7 @@ import * as unifiedTolerance from '../trade/thread/unified-tolerance.ts'
 /** Every file of formulas, by the room it stands in: the list that `explain` and the handbook read. */
 export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
   thread: [basic, threadHeight, stressArea, formingDrill, unifiedTolerance, mouthChamfer, runOut, insertHole, insertWall, taper],
-  hole: [oldBottom, clearance, depth, tapping, gap, engaged, clocking],
+  hole: [oldBottom, clearance, depth, tapping, gap, engaged, clocking, wall],
   joint: [shearArea, strip, torqueArm, preload, body, bearing, strengthRatio, preloadScatter, tappingTorque, torqueWrench],
   circuit: [
     conductors,

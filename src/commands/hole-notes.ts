@@ -1,7 +1,9 @@
 import type { BoundsOf } from '../formula/bounds.ts'
 import type { Given } from '../formula/given.ts'
 import { showMetricAndInch, showNumber } from '../quantity/show.ts'
+import { wideSays } from '../rules/thread-doubts.ts'
 import type { hole } from '../trade/hole/hole.ts'
+import type { Wide } from '../trade/hole/wide.ts'
 import type { Thread } from '../trade/thread/thread.ts'
 
 type Results = BoundsOf<ReturnType<typeof hole>>
@@ -16,10 +18,11 @@ export function stopFirst({ tipDepthMm, metalLeftMm }: Results): string {
 interface Asked {
   readonly thread: Thread
   readonly need: Given | null
+  readonly wide: Wide | null
 }
 
 /** What no rule asks, and a fitter should know before the first cut. */
-export function holeNotes({ thread, need }: Asked, r: Results): readonly string[] {
+export function holeNotes({ thread, need, wide }: Asked, r: Results): readonly string[] {
   const { first, openingMm } = r
   return [
     first === 'point and rim alike'
@@ -30,7 +33,7 @@ export function holeNotes({ thread, need }: Asked, r: Results): readonly string[
       : [
           'a drill that opens a hole feeds itself, follows the core and cuts oversize: a fixed collar, not the feel, ends it (common practice)'
         ]),
-    ...threadNotes(thread, need, r),
+    ...(wide?.sure === true ? [`${wideSays(wide)}: however deep the taps reach, it is no full one`] : threadNotes(thread, need, r)),
     runOutNote(thread, r),
     reachNote(r)
   ]

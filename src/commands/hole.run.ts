@@ -1,26 +1,17 @@
-import type { BoundsOf } from '../formula/bounds.ts'
 import { Given } from '../formula/given.ts'
-import type { Finding } from '../rules/finding.ts'
-import { brokenThrough } from '../rules/hole/broken-through.ts'
-import { noDrillFits } from '../rules/hole/no-drill-fits.ts'
-import { tapCentreMeetsPoint } from '../rules/hole/tap-centre-meets-point.ts'
-import { threadTooShort } from '../rules/hole/thread-too-short.ts'
-import { wallBroken } from '../rules/hole/wall-broken.ts'
-import { asked } from '../rules/rule.ts'
 import { assumedTapClear } from '../trade/hole/assumed.ts'
 import { type Hole, hole } from '../trade/hole/hole.ts'
 import type { Bottom } from '../trade/hole/old-bottom.ts'
 import { stopSetting } from '../trade/hole/stop.ts'
 import { readTaps } from '../trade/hole/taps.ts'
-import { waysOut } from '../trade/hole/ways-out.ts'
 import { readThread } from '../trade/thread/designation.ts'
 import { publishedTapDrill } from '../trade/thread/published-tap-drill.ts'
 import { readDrill } from '../trade/thread/read-drill.ts'
-import { minorLimits } from '../trade/thread/thread-results.ts'
 import { holeSection } from '../work/drawing/hole-section.ts'
 import { HOLE_RESULTS, tapResults } from '../work/results/hole-results.ts'
 import type { Run } from './describe.ts'
 import { hole as description } from './hole.ts'
+import { fitting, holeFindings, widened } from './hole-findings.ts'
 import { holeNotes, stopFirst } from './hole-notes.ts'
 import { handTappingTable, stepDrillTable } from './hole-tables.ts'
 import { quickSum } from './quick-sum.ts'
@@ -51,26 +42,10 @@ export const run: Run = quickSum(description, readers, (words, assumed) => {
     more: tapResults,
     drawing: (plain, r) => holeSection(`${thread.name} in an old hole`, plain, r),
     tables: r => ({ ...stepDrillTable(words, drillMm), 'hand-tapping': handTappingTable(words, r) }),
-    findings: r => [...(fits.verdict === 'pass' ? [] : [fits]), ...findingsOf(words, r)],
-    cautions: r => (fits.verdict === 'fail' ? [] : holeNotes(words, r))
+    findings: r => [...(fits.verdict === 'pass' ? [] : [fits]), ...holeFindings(words, drillMm, r)],
+    cautions: r => (fits.verdict === 'fail' ? [] : holeNotes({ ...words, wide: widened(words, drillMm) }, r))
   })
 })
-
-/** A hole that no drill of the thread can true has no answer, whatever was asked. */
-function fitting({ thread, 'found-diameter': foundDiameterMm, wall }: HoleWords): Finding {
-  const ways = waysOut({ thread, foundDiameterMm: foundDiameterMm.high, wallMm: wall?.low ?? null })
-  return asked(noDrillFits, { foundDiameterMm, thread: thread.name, minor: minorLimits(thread), waysOut: ways })
-}
-
-/** Judged where it was given. */
-function findingsOf({ thread, need, taps }: HoleWords, r: BoundsOf<ReturnType<typeof hole>>): readonly Finding[] {
-  return [
-    ...(r.metalLeftMm === null ? [] : [asked(brokenThrough, r)]),
-    ...(r.wallLeftMm === null ? [] : [asked(wallBroken, r)]),
-    ...(need === null ? [] : [asked(threadTooShort, r)]),
-    ...(taps.some(({ centreMm }) => centreMm !== null) ? [asked(tapCentreMeetsPoint, { majorMm: thread.majorMm, taps: r.taps })] : [])
-  ]
-}
 
 function takenOf(words: HoleWords): Taken {
   return {

@@ -9,7 +9,10 @@ export const hole = describe({
     'found-depth': quantity('length', 'L', 'from the face to where the rod stops', { required: true }),
     rod: quantity('length', 'L', 'diameter of the flat-ended rod it was felt with', { default: '0 mm', why: 'a point' }),
     bottom: choice(['flat', 'cone', 'radius'], 'old bottom of the hole', { default: 'flat', why: 'usual in a cored hole' }),
-    'bottom-angle': quantity('angle', 'DEG', 'point angle of a cone bottom', { default: '118 °', why: 'a common drill' }),
+    'bottom-angle': quantity('angle', 'DEG', 'point angle of a cone bottom', {
+      default: '118 ° -28 ° +22 °',
+      why: 'the drills in use, 90 to 140 °'
+    }),
     'bottom-radius': quantity('length', 'L', 'fillet between a flat bottom and the wall'),
     'metal-below': quantity('length', 'L', 'metal from the old tip to what lies behind'),
     wall: quantity('length', 'L', 'metal beside the hole as found'),

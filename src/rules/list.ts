@@ -14,6 +14,7 @@ import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
 import { tapCentreMeetsPoint } from './hole/tap-centre-meets-point.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
+import { wallThin } from './hole/wall-thin.ts'
 import { bodyYields } from './joint/body-yields.ts'
 import { castingStrips } from './joint/casting-strips.ts'
 import { crushesUnderShoulder } from './joint/crushes-under-shoulder.ts'
@@ -67,6 +68,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   drillOutsideLimits,
   metalBelowThin,
   wallBroken,
+  wallThin,
   threadTooShort,
   tapCentreMeetsPoint,
   jamsInRunOut,

@@ -4,11 +4,14 @@ import type { jointFit } from '../fitting/joint-fit.ts'
 import type { Bounded, BoundsOf } from '../formula/bounds.ts'
 import type { Span } from '../quantity/parse-quantity.ts'
 import type { WalkedFault } from '../trade/circuit/fault-walk.ts'
+import type { WallNeeds } from '../trade/hole/wall.ts'
+import type { Wide } from '../trade/hole/wide.ts'
 import type { surfaceWet } from './dew/surface-wet.ts'
 import type { Lack, Limit } from './judge.ts'
 import type { change } from './mass/change.ts'
 import type { outsideLimits } from './mass/outside-limits.ts'
 import type { Rule } from './rule.ts'
+import type { ThreadPlace } from './thread-doubts.ts'
 import type { needsThermostat } from './warm/needs-thermostat.ts'
 import type { neverReaches } from './warm/never-reaches.ts'
 import type { tooHot } from './warm/too-hot.ts'
@@ -24,6 +27,8 @@ export type HoleSubject = Fitted['hole'] & {
   readonly drillMm: Bounded
   readonly thread: string
   readonly majorMm: number
+  readonly wallNeeds: WallNeeds
+  readonly wide: Wide | null
   readonly waysOut: readonly string[]
   readonly minor: { readonly minMm: number; readonly maxMm: number }
   readonly cardThreads: 'dry' | 'lubricated' | null
@@ -33,13 +38,13 @@ export type HoleSubject = Fitted['hole'] & {
 }
 
 /** What the rules of a joint are asked about: nulls where something is missing, and what that is. */
-export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & {
-  readonly lacks: Lack | null
-  readonly lacksRing?: Lack | null
-  /** Whether the strength of the casting is that of its alloy. */
-  readonly typical: boolean
-  readonly castingMetal: { readonly tensileMpa: number; readonly yieldMpa: number | null } | null
-}
+export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & ThreadPlace & {
+    readonly lacks: Lack | null
+    readonly lacksRing?: Lack | null
+    /** Whether the strength of the casting is that of its alloy. */
+    readonly typical: boolean
+    readonly castingMetal: { readonly tensileMpa: number; readonly yieldMpa: number | null } | null
+  }
 
 export type JointFigure = keyof Pick<
   ReturnType<typeof jointFit>,

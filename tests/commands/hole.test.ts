@@ -110,3 +110,49 @@ it.each([
   expect(Number(figureOf(answer, 'centre-gap.second').toFixed(2))).toBe(gapMm)
   expect(answer.findings).toMatchObject([{ rule: 'hole/tap-centre-meets-point', verdict }])
 })
+
+describe('what a job would fail for', () => {
+  const REVIEWED = ['hole', '--thread', 'M12x1.5', ...found('9.5 mm', '20 mm'), '--rod', '0 mm', '--bottom', 'flat', '--point', '118°']
+  const verdicts = async (...words: string[]) => Object.fromEntries((await answerOf(...words)).findings.map(one => [one.rule, one.verdict]))
+
+  it('a wall of 0.05 mm, 1.3 − (12 − 9.5)/2, fails, and does not lower the floor', async () => {
+    const floor = [...REVIEWED, '--metal-below', '0.1 mm', '--keep-clear', '0.1 mm', '--stop-error', '0 mm']
+    expect(await verdicts(...floor, '--wall', '1.3 mm')).toMatchObject({ 'hole/wall-thin': 'fail', 'hole/metal-below-thin': 'fail' })
+    expect(await verdicts(...floor, '--wall', '9 mm')).toMatchObject({ 'hole/wall-thin': 'pass', 'hole/metal-below-thin': 'fail' })
+  })
+
+  it('a drill outside the limits fails, and its thread is not full', async () => {
+    const said = await verdicts(...REVIEWED, '--drill', '11.9 mm', '--need', '5 mm')
+    expect(said).toMatchObject({ 'hole/drill-outside-limits': 'fail', 'hole/thread-too-short': 'fail' })
+    expect((await answerOf(...REVIEWED, '--drill', '11.9 mm')).cautions.join()).not.toContain('within reach')
+    expect(await verdicts(...REVIEWED, '--drill', '10.5 mm')).toMatchObject({ 'hole/drill-outside-limits': 'pass' })
+  })
+
+  it('an old hole that may be wider than the drill fails as in a job', async () => {
+    const words = ['hole', '--thread', 'M12x1.5', ...found('10.5 ± 0.1 mm', '20 mm'), '--drill', '10.5 mm']
+    expect(await verdicts(...words)).toMatchObject({ 'hole/old-hole-too-large': 'fail' })
+  })
+
+  it('a hole in which no thread fits fails without a need', async () => {
+    const { exit } = await outputOf(['hole', '--thread', 'M12x1.5', ...found('9.5 mm', '6 mm')])
+    expect(exit).toBe(1)
+    expect(await verdicts('hole', '--thread', 'M12x1.5', ...found('9.5 mm', '6 mm'))).toMatchObject({ 'hole/thread-too-short': 'fail' })
+  })
+})
+
+describe('a cone whose angle nobody gave', () => {
+  const CONE = ['hole', '--thread', 'M12x1.5', ...found('9.5 mm', '20 ± 0.4 mm'), '--rod', '6 mm', '--bottom', 'cone', '--drill', '10.5 mm']
+  const stopAt = async (...angle: string[]) => figureOf(await answerOf(...CONE, '--stop-error', '0.2 mm', ...angle), 'tip-depth')
+
+  it('has the stop of the worst angle from 90 to 140°', async () => {
+    // By hand, 140°: 20 − 0.4 + 3·cot 70° − 0.5 − 0.2 = 19.992, the point nearest. 90°: 19.6 + 3 + 4.75·(cot 59° − 1) − 0.7 = 20.004, the rim.
+    expect(await stopAt('--bottom-angle', '140°')).toBeCloseTo(19.992, 3)
+    expect(await stopAt('--bottom-angle', '90°')).toBeCloseTo(20.004, 3)
+    expect(await stopAt()).toBeCloseTo(19.992, 3)
+  })
+
+  it('never lets the drill deeper than any of these angles would', async () => {
+    const careful = await stopAt()
+    for (const angle of [90, 100, 118, 130, 140]) expect(careful).toBeLessThanOrEqual(await stopAt('--bottom-angle', `${angle}°`))
+  })
+})

@@ -46,6 +46,11 @@ describe('a unified thread', () => {
   it('a pipe thread is refused by its name', async () => {
     expect((await answerOf('thread', '1/8-27 NPT')).errors![0]!.found).toContain('tapered pipe thread')
   })
+
+  it.each(['G1/4', '1/2-14 NPT'])('%s: both systems are named as accepted', async name => {
+    const [error] = (await answerOf('thread', name)).errors!
+    expect(error).toMatchObject({ accepted: expect.stringMatching(/ISO metric thread as M12.*unified thread as 3\/8-24/) })
+  })
 })
 
 describe('everything of one thread', () => {
@@ -58,6 +63,21 @@ describe('everything of one thread', () => {
     expect(answer.tables['inserts']!.map(({ diameters }) => diameters)).toEqual([1, 1.5, 2])
     expect(answer.tables['taken-for']!.length).toBeGreaterThan(0)
     expect(answer.cautions.join()).toMatch(/tap drill: .*\((read-secondary|memory|common practice)\)/)
+  })
+
+  it.each(['3/8-24 UNF', '1/4-20 UNC', '1/2-28 UNEF', '#10-32 UNF', 'M12x1.5'])(
+    '%s: no least pitch diameter lies below the basic',
+    async name => {
+      const answer = await answerOf('thread', name)
+      expect(figureOf(answer, 'internal.pitch-diameter.min')).toBeGreaterThanOrEqual(
+        figureOf(answer, 'pitch-diameter.basic') - (name[0] === 'M' ? 0.0006 : 1e-9)
+      )
+    }
+  )
+
+  it('a basic diameter in inches is the one that the standard prints', async () => {
+    // ASME B1.1, 3/8-24: 0.3479 in pitch diameter (read-secondary) = 8.83666 mm.
+    expect(figureOf(await answerOf('thread', '3/8-24'), 'pitch-diameter.basic')).toBeCloseTo(0.3479 * 25.4, 9)
   })
 
   it('lists both systems', async () => {

@@ -27,6 +27,7 @@ const REASON: { readonly [name: string]: readonly string[] } = {
   'tap-meets-the-point': ['hole/tap-centre-meets-point'],
   'too-hot-standing-still': ['warm/too-hot'],
   'too-much-drop': ['drop/too-much'],
+  'wall-too-thin': ['hole/wall-thin'],
   'warms-too-slowly': ['warm/too-slow'],
   'weak-at-low-bus': ['heater/weak', 'heater/weak'],
   'wet-metal': ['dew/surface-wet'],

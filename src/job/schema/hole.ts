@@ -45,8 +45,8 @@ export const HOLE = map('a hole to be opened', {
       usual: ['flat', 'cone']
     }),
     'bottom-angle': quantity('angle', 'point angle of a cone bottom', {
-      default: '118 °',
-      why: 'a common drill',
+      default: '118 ° -28 ° +22 °',
+      why: 'the drills in use, 90 to 140 °',
       example: '118°',
       measure: 'a print in clay or wax on the rod',
       usual: ['90°', '140°']

@@ -3,8 +3,9 @@ import { SOURCES } from '../../formula/source.ts'
 import { castingMarginN as facts } from '../../trade/joint/strip.ts'
 import { atLeast, type Lack, missing } from '../judge.ts'
 import type { Rule } from '../rule.ts'
+import { doubted, type ThreadPlace, threadDoubts } from '../thread-doubts.ts'
 
-interface Subject {
+interface Subject extends ThreadPlace {
   readonly castingMarginN: Bounded | null
   readonly internalStripLoadN: Bounded | null
   readonly preloadN: Bounded | null
@@ -23,16 +24,19 @@ export const castingStrips: Rule<Subject> = {
   why: 'A stripped casting has no second chance but an insert.',
   change: 'engage more thread, ask the maker for a lower torque, or tap for an insert at once',
   source: SOURCES['h28-2b'],
-  judge: ({ castingMarginN, internalStripLoadN, preloadN, typical, lacks }) => {
+  judge: ({ castingMarginN, internalStripLoadN, preloadN, typical, lacks, ...place }) => {
     if (castingMarginN === null || internalStripLoadN === null || preloadN === null) return missing(lacks)
     const judged = atLeast(facts, castingMarginN, { value: 0 })
-    const thin = typical && internalStripLoadN.low < LEAST_FACTOR * preloadN.high
-    return judged.verdict === 'pass' && thin
-      ? {
-          ...judged,
-          verdict: 'caution',
-          says: `${judged.says}; less than ${LEAST_FACTOR} times the pull, and the strength is that of cast bars, not of this wall`
-        }
-      : judged
+    const shareFactor = place.wall?.shareFactor ?? 1
+    const [holdsN, pullN] = [shareFactor * internalStripLoadN.low, preloadN.high]
+    return doubted(judged, [
+      ...(holdsN < pullN
+        ? [`a wall so thin may leave ${Math.floor(100 * shareFactor)} % of that strength, which is less than the pull`]
+        : []),
+      ...(typical && holdsN < LEAST_FACTOR * pullN
+        ? [`less than ${LEAST_FACTOR} times the pull, and the strength is that of cast bars, not of this wall`]
+        : []),
+      ...threadDoubts(place)
+    ])
   }
 }

@@ -3,8 +3,9 @@ import { SOURCES } from '../../formula/source.ts'
 import { engagementSpareMm as facts } from '../../trade/joint/strip.ts'
 import { atLeast, type Lack, missing, neverFails } from '../judge.ts'
 import type { Rule } from '../rule.ts'
+import { doubted, type ThreadPlace, threadDoubts } from '../thread-doubts.ts'
 
-interface Subject {
+interface Subject extends ThreadPlace {
   readonly engagementSpareMm: Bounded | null
   readonly lacks: Lack | null
 }
@@ -16,6 +17,6 @@ export const engagementShort: Rule<Subject> = {
   why: 'Whoever overtightens it one day should find a broken part, not a casting without a thread.',
   change: 'engage more thread: tap deeper, a thinner stack, a part with a longer thread; or mark the torque on the part',
   source: SOURCES['h28-2b'],
-  judge: ({ engagementSpareMm, lacks }) =>
-    engagementSpareMm === null ? missing(lacks) : neverFails(atLeast(facts, engagementSpareMm, { value: 0 }))
+  judge: ({ engagementSpareMm, lacks, ...place }) =>
+    engagementSpareMm === null ? missing(lacks) : doubted(neverFails(atLeast(facts, engagementSpareMm, { value: 0 })), threadDoubts(place))
 }

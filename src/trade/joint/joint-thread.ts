@@ -4,8 +4,8 @@ import { threadResults } from '../thread/thread-results.ts'
 import { classOf } from '../thread/tolerance-class.ts'
 import type { JointThread } from './joint.ts'
 
-/** What a joint needs of its thread, in the class of its designation, else the usual one. */
-export function jointThread(thread: Thread): JointThread {
+/** What a joint needs of its thread, in the class of its designation, else the usual one; in a hole that is wider than its limits, that width. */
+export function jointThread(thread: Thread, widestMm = 0): JointThread {
   const r = silently(() => threadResults({ thread, toleranceClass: classOf(thread) }))
   return {
     majorMm: thread.majorMm,
@@ -14,7 +14,7 @@ export function jointThread(thread: Thread): JointThread {
     stressAreaMm2: r.stressAreaMm2,
     screwMajorMinMm: r.external.major.minMm,
     screwPitchMinMm: r.external.pitchDiameter.minMm,
-    holeMinorMaxMm: r.internal.minor.maxMm,
+    holeMinorMaxMm: Math.max(r.internal.minor.maxMm, widestMm),
     holePitchMaxMm: r.internal.pitchDiameter.maxMm
   }
 }

@@ -33,9 +33,18 @@ export function stripping({ thread, engagementMm, castingShearMpa, tensileMpa, n
 function shearWidths({ pitchMm, screwMajorMinMm, screwPitchMinMm, holeMinorMaxMm, holePitchMaxMm }: JointThread) {
   const internalShearWidthMm = area.internalShearWidthMm({ pitchMm, screwMajorMinMm, holePitchMaxMm })
   const externalShearWidthMm = area.externalShearWidthMm({ pitchMm, holeMinorMaxMm, screwPitchMinMm })
-  if (internalShearWidthMm > 0 && externalShearWidthMm > 0) return { internalShearWidthMm, externalShearWidthMm }
+  const meet = internalShearWidthMm > 0 && externalShearWidthMm > 0
+  if (meet && holeMinorMaxMm >= screwMajorMinMm) throw tooWide(holeMinorMaxMm, screwMajorMinMm)
+  if (meet) return { internalShearWidthMm, externalShearWidthMm }
   throw new NoAnswer(
     'at least material these two threads do not meet: nothing is there to shear',
     'give the limits of size of threads that fit each other'
+  )
+}
+
+function tooWide(holeMm: number, screwMm: number): NoAnswer {
+  return new NoAnswer(
+    `the hole may be ${holeMm.toFixed(2)} mm wide and the thread of the part only ${screwMm.toFixed(2)} mm: nothing holds it`,
+    'take a drill inside the limits of the thread, an insert or a larger thread'
   )
 }

@@ -12,6 +12,7 @@ import { type TapDrill, tapDrills } from './tap-drills.ts'
 import type { Thread } from './thread.ts'
 import * as height from './thread-height.ts'
 import { classOf, type ToleranceClass } from './tolerance-class.ts'
+import { printedBasicMm } from './unified-limit.ts'
 import { unifiedLimits } from './unified-limits.ts'
 
 /** All that is known of a thread, ISO metric or unified. */
@@ -37,11 +38,12 @@ export function threadResults(x: { readonly thread: Thread; readonly toleranceCl
   const basics = basicSizes(x.thread)
   const limits = limitsOf({ ...x, basics })
   const published = published34(x.thread, basics)
+  const printed = printedOf(x.thread, basics)
   return {
     pitchMm,
     major: { basicMm: majorMm },
-    pitchDiameter: { basicMm: basics.pitchDiameterMm },
-    minor: { basicMm: basics.minorDiameterMm },
+    pitchDiameter: { basicMm: printed.pitchDiameterMm },
+    minor: { basicMm: printed.minorDiameterMm },
     root: { basicMm: basics.rootDiameterMm },
     ...limits,
     stressAreaMm2: areaMm2(x.thread, basics),
@@ -70,6 +72,15 @@ interface Fit {
   readonly thread: Thread
   readonly toleranceClass: ToleranceClass
   readonly basics: BasicSizes
+}
+
+/** A metric standard prints what its formulas give, in mm. */
+function printedOf({ system }: Thread, { pitchDiameterMm, minorDiameterMm }: BasicSizes) {
+  if (system === 'metric') return { pitchDiameterMm, minorDiameterMm }
+  return {
+    pitchDiameterMm: printedBasicMm(pitchDiameterMm, 'pitch diameter', 'E'),
+    minorDiameterMm: printedBasicMm(minorDiameterMm, 'minor diameter', 'K')
+  }
 }
 
 function areaMm2({ system, majorMm, pitchMm }: Thread, { pitchDiameterMm, rootDiameterMm }: BasicSizes): number {

@@ -1,6 +1,6 @@
 import { bad, good, type Outcome } from '../../quantity/fault.ts'
 import { quoted } from '../../quantity/quoted.ts'
-import { THREAD_FORM, UNIFIED_FORM } from './designation-forms.ts'
+import { THREAD_FORM } from './designation-forms.ts'
 import { pipeNamed } from './taper-pipe-named.ts'
 import { readUnifiedClass } from './unified-class.ts'
 import type { UnifiedSeries } from './unified-series.ts'
@@ -33,7 +33,7 @@ export interface UnifiedParts {
 
 export function unifiedParts(text: string): Outcome<UnifiedParts> {
   const pipe = pipeNamed(text)
-  if (pipe !== undefined) return bad(`${quoted(text)}, ${pipe}`, UNIFIED_FORM)
+  if (pipe !== undefined) return bad(`${quoted(text)}, ${pipe}`, THREAD_FORM)
   const tidied = tidy(text)
   if (/\d,\d/.test(tidied))
     return bad(`a decimal comma in ${quoted(text)}`, 'a decimal point', formed(tidied.replaceAll(/(\d),(?=\d)/g, '$1.')))

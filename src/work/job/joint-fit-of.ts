@@ -3,12 +3,14 @@ import type { JointFit } from '../../fitting/joint-fit.ts'
 import { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Lack } from '../../rules/judge.ts'
+import { type Wide, wideOf } from '../../trade/hole/wide.ts'
 import { usualBearingDiameterMm } from '../../trade/joint/bearing.ts'
 import { type Casting, readCasting } from '../../trade/joint/casting.ts'
 import type { Joint } from '../../trade/joint/joint.ts'
 import { jointThread } from '../../trade/joint/joint-thread.ts'
 import { usualNutFactor } from '../../trade/joint/nut-factors.ts'
 import { classStrength } from '../../trade/joint/part-class.ts'
+import { minorLimits } from '../../trade/thread/thread-results.ts'
 import type { JobHole, JobPart } from './hole-fit-of.ts'
 
 /** The joint of a hole, or what has to be known before there is one. */
@@ -24,7 +26,7 @@ export function jointFitOf({ tools, parts }: Job, hole: JobHole, fit: HoleFit): 
     return { fit: null, lacks: lacks ?? { field: 'friction', measure: 'a trial with a load cell', at: hole.path } }
   const bearing = bearingOf(hole, part)
   const holds = {
-    thread: jointThread(part.thread),
+    thread: jointThread(part.thread, wideFit(part, fit)?.widestMm),
     castingShearMpa: shearMpa,
     ...strength,
     neckMm: part.body?.neck ?? null,
@@ -34,6 +36,11 @@ export function jointFitOf({ tools, parts }: Job, hole: JobHole, fit: HoleFit): 
     bearing
   } as const
   return { fit: { ...fit, holds, torque: torqueOf(part, tools) }, lacks: null }
+}
+
+/** The hole as it will be, where that is wider than its thread allows. */
+export function wideFit({ thread }: JobPart, { hole: { foundDiameterMm, drillMm } }: HoleFit): Wide | null {
+  return wideOf({ foundDiameterMm, drillMm, minorMaxMm: minorLimits(thread).maxMm })
 }
 
 /** The alloy of the casting, where a table knows it. */

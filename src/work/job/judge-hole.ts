@@ -1,16 +1,18 @@
-import { holeFit } from '../../fitting/hole-fit.ts'
+import { type HoleFit, holeFit } from '../../fitting/hole-fit.ts'
 import { asChosen, type BoundsOf, boundsOf, exactly } from '../../formula/bounds.ts'
-import type { Given } from '../../formula/given.ts'
+import { silently } from '../../formula/working.ts'
 import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { HOLE_RULES } from '../../rules/list.ts'
 import { asked } from '../../rules/rule.ts'
 import type { HoleSubject } from '../../rules/subjects.ts'
+import { wallNeeds } from '../../trade/hole/wall.ts'
 import { waysOut } from '../../trade/hole/ways-out.ts'
 import { minorLimits } from '../../trade/thread/thread-results.ts'
 import { HOLE_RESULTS, tapResults } from '../results/hole-results.ts'
 import { SEAT_RESULTS } from '../results/seat-results.ts'
 import { holeFitOf, type JobHole, type JobPart } from './hole-fit-of.ts'
+import { wideFit } from './joint-fit-of.ts'
 import { judgeJoint } from './judge-joint.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
 
@@ -19,9 +21,9 @@ export function judgeHole(job: Job, hole: JobHole): JudgedThing {
   const part = job.parts[hole.takes]!
   const fit = holeFitOf(job, hole, part)
   const bounds = boundsOf(fit, holeFit)
-  const subject = subjectOf({ job, hole, part, bounds, drill: fit.hole.drillMm })
+  const subject = subjectOf({ job, hole, part, bounds, fit })
   const seated = bounds.seat === null ? [] : prefixed('seat', resultsBy(SEAT_RESULTS, bounds.seat))
-  const held = judgeJoint(job, hole, fit)
+  const held = judgeJoint(job, hole, { fit, wallLeftMm: bounds.hole.wallLeftMm?.low ?? null })
   return {
     results: [...prefixed('hole', [...resultsBy(HOLE_RESULTS, bounds.hole), ...tapResults(bounds.hole)]), ...seated, ...held.results],
     findings: [...HOLE_RULES.map(rule => asked(rule, subject)), ...held.findings]
@@ -33,19 +35,21 @@ interface Seen {
   readonly hole: JobHole
   readonly part: JobPart
   readonly bounds: BoundsOf<ReturnType<typeof holeFit>>
-  readonly drill: Given
+  readonly fit: HoleFit
 }
 
-function subjectOf({ job, hole, part, bounds, drill }: Seen): HoleSubject {
+function subjectOf({ job, hole, part, bounds, fit }: Seen): HoleSubject {
   const floor = job.limits['metal-below']
   return {
     ...bounds.hole,
     runOut: bounds.seat?.runOut ?? null,
     floor: bounds.seat?.floor ?? null,
     leastFloor: floor === null ? null : { value: floor.least.high, reason: floor.reason },
-    drillMm: asChosen(drill),
+    drillMm: asChosen(fit.hole.drillMm),
     thread: part.thread.name,
     majorMm: part.thread.majorMm,
+    wallNeeds: silently(() => wallNeeds(part.thread)),
+    wide: wideFit(part, fit),
     minor: minorLimits(part.thread),
     waysOut: waysOut({ thread: part.thread, foundDiameterMm: hole.found.diameter.high, wallMm: hole.casting.wall?.low ?? null }),
     cardThreads: part.torque?.threads ?? null,

@@ -9,17 +9,25 @@ import type { Lack } from '../../rules/judge.ts'
 import { JOINT_RULES } from '../../rules/list.ts'
 import { asked } from '../../rules/rule.ts'
 import type { JointFigure, JointSubject } from '../../rules/subjects.ts'
+import type { ThreadPlace } from '../../rules/thread-doubts.ts'
+import { wallBeside } from '../../trade/joint/wall-share.ts'
 import { JOINT_RESULTS, TORQUE_RESULT } from '../results/joint-results.ts'
 import type { JobHole } from './hole-fit-of.ts'
-import { type FoundJoint, jointFitOf, metalOf, ringLack } from './joint-fit-of.ts'
+import { type FoundJoint, jointFitOf, metalOf, ringLack, wideFit } from './joint-fit-of.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
 
+interface Opened {
+  readonly fit: HoleFit
+  /** Beside the thread, at the worst end. */
+  readonly wallLeftMm: number | null
+}
+
 /** Whether the part holds in its hole; what has no answer is a finding of its own. */
-export function judgeJoint(job: Job, hole: JobHole, fit: HoleFit): JudgedThing {
+export function judgeJoint(job: Job, hole: JobHole, { fit, wallLeftMm }: Opened): JudgedThing {
   try {
     const found = jointFitOf(job, hole, fit)
     const bounds = found.fit === null ? null : boundsOf(found.fit, jointFit)
-    const subject = subjectOf(job, hole, { found, bounds })
+    const subject = { ...subjectOf(job, hole, { found, bounds }), ...placeOf(job, hole, { fit, wallLeftMm }) }
     const results = bounds === null ? [] : prefixed('joint', [...resultsBy(JOINT_RESULTS, bounds), ...resultsBy(TORQUE_RESULT, bounds)])
     return { results, findings: JOINT_RULES.map(rule => asked(rule, subject)) }
   } catch (error) {
@@ -42,6 +50,11 @@ function subjectOf(job: Job, hole: JobHole, { found, bounds }: Seen): JointSubje
     typical: metal !== null && hole.casting.shear === null,
     castingMetal: metal
   }
+}
+
+function placeOf({ parts }: Job, { takes }: JobHole, { fit, wallLeftMm: leftMm }: Opened): ThreadPlace {
+  const part = parts[takes]!
+  return { wall: wallBeside({ leftMm, majorMm: part.thread.majorMm }), wide: wideFit(part, fit) }
 }
 
 /** Without a torque nothing pulls. */

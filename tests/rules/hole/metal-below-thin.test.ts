@@ -6,6 +6,8 @@ import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } fr
 
 const wallLeftMm = sharp(4)
 const metalBelowMm = sharp(5)
+/** Below any wall but the thin ones. */
+const wallNeeds = { insertMm: 2.5 }
 
 describe('against the wall', () => {
   it.each([
@@ -13,17 +15,19 @@ describe('against the wall', () => {
     ['a thinner floor at the worst end', between(3.99, 5), 'fail'],
     ['a floor just as thick', between(4, 5), 'caution']
   ])('%s', (_, metalLeftMm, verdict) => {
-    expect(verdictOf(metalBelowThin, { metalBelowMm, metalLeftMm, wallLeftMm, leastFloor: null })).toBe(verdict)
+    expect(verdictOf(metalBelowThin, { metalBelowMm, metalLeftMm, wallLeftMm, wallNeeds, leastFloor: null })).toBe(verdict)
   })
 
   it('says what the limit is', () => {
-    const finding = asked(metalBelowThin, { metalBelowMm, metalLeftMm: between(3, 5), wallLeftMm, leastFloor: null })
+    const finding = asked(metalBelowThin, { metalBelowMm, metalLeftMm: between(3, 5), wallLeftMm, wallNeeds, leastFloor: null })
     expect(finding).toMatchObject({ limit: 4, margin: -1, value: 3 })
     expect(finding.says).toContain('the wall left beside the thread')
   })
 
   it('a wall that is broken itself does not make a drilled floor good', () => {
-    expect(verdictOf(metalBelowThin, { metalBelowMm, metalLeftMm: sharp(-0.5), wallLeftMm: sharp(-1), leastFloor: null })).toBe('fail')
+    expect(verdictOf(metalBelowThin, { metalBelowMm, metalLeftMm: sharp(-0.5), wallLeftMm: sharp(-1), wallNeeds, leastFloor: null })).toBe(
+      'fail'
+    )
   })
 })
 
@@ -35,28 +39,30 @@ describe('against a least floor of the job', () => {
     ['less at the worst end', between(2.99, 5), 'fail'],
     ['just that', between(3, 5), 'caution']
   ])('%s', (_, metalLeftMm, verdict) => {
-    expect(verdictOf(metalBelowThin, { metalBelowMm, metalLeftMm, wallLeftMm, leastFloor })).toBe(verdict)
+    expect(verdictOf(metalBelowThin, { metalBelowMm, metalLeftMm, wallLeftMm, wallNeeds, leastFloor })).toBe(verdict)
   })
 
   it('goes before the wall, and its reason is said', () => {
-    const finding = asked(metalBelowThin, { metalBelowMm, metalLeftMm: sharp(3.5), wallLeftMm: null, leastFloor })
+    const finding = asked(metalBelowThin, { metalBelowMm, metalLeftMm: sharp(3.5), wallLeftMm: null, wallNeeds, leastFloor })
     expect(finding.verdict).toBe('pass')
     expect(finding.says).toContain("maker's letter")
   })
 
   it('below nought does not make a drilled floor good', () => {
-    expect(verdictOf(metalBelowThin, { metalBelowMm, metalLeftMm: sharp(-0.5), wallLeftMm, leastFloor: { value: -1 } })).toBe('fail')
+    expect(verdictOf(metalBelowThin, { metalBelowMm, metalLeftMm: sharp(-0.5), wallLeftMm, wallNeeds, leastFloor: { value: -1 } })).toBe(
+      'fail'
+    )
   })
 })
 
 it('on an assumed value is a caution at best', () => {
-  expectDoubted(metalBelowThin, { metalBelowMm, metalLeftMm: assumed(between(6, 7)), wallLeftMm, leastFloor: null })
+  expectDoubted(metalBelowThin, { metalBelowMm, metalLeftMm: assumed(between(6, 7)), wallLeftMm, wallNeeds, leastFloor: null })
 })
 
 it('without the metal below is not judged', () => {
   expectNotJudged(
     metalBelowThin,
-    { metalBelowMm: null, metalLeftMm: null, wallLeftMm, leastFloor: null },
+    { metalBelowMm: null, metalLeftMm: null, wallLeftMm, wallNeeds, leastFloor: null },
     'casting.metal-below',
     'ultrasonic gauge'
   )
@@ -65,14 +71,16 @@ it('without the metal below is not judged', () => {
 it('without wall or limit is not judged', () => {
   expectNotJudged(
     metalBelowThin,
-    { metalBelowMm, metalLeftMm: between(0.1, 2), wallLeftMm: null, leastFloor: null },
+    { metalBelowMm, metalLeftMm: between(0.1, 2), wallLeftMm: null, wallNeeds, leastFloor: null },
     'casting.wall',
     'calliper'
   )
 })
 
 it('drilled through fails even without wall or limit', () => {
-  expect(asked(metalBelowThin, { metalBelowMm, metalLeftMm: between(-0.1, 2), wallLeftMm: null, leastFloor: null })).toMatchObject({
+  expect(
+    asked(metalBelowThin, { metalBelowMm, metalLeftMm: between(-0.1, 2), wallLeftMm: null, wallNeeds, leastFloor: null })
+  ).toMatchObject({
     verdict: 'fail',
     limit: 0,
     margin: -0.1
@@ -80,16 +88,24 @@ it('drilled through fails even without wall or limit', () => {
 })
 
 it('a wall of uncertain thickness is held against the floor at its thickest', () => {
-  const subject = { metalBelowMm, leastFloor: null, wallLeftMm: between(3, 5) }
+  const subject = { metalBelowMm, leastFloor: null, wallNeeds, wallLeftMm: between(3, 5) }
   expect(verdictOf(metalBelowThin, { ...subject, metalLeftMm: between(5.01, 6) })).toBe('pass')
   expect(asked(metalBelowThin, { ...subject, metalLeftMm: between(4.9, 6) })).toMatchObject({ verdict: 'fail', limit: 5 })
 })
 
 it('a wall that hangs on an assumed value is a caution at best', () => {
-  expectDoubted(metalBelowThin, { metalBelowMm, metalLeftMm: sharp(9), wallLeftMm: assumed(between(3, 4)), leastFloor: null })
+  expectDoubted(metalBelowThin, { metalBelowMm, metalLeftMm: sharp(9), wallLeftMm: assumed(between(3, 4)), wallNeeds, leastFloor: null })
 })
 
 it('an old hole that may be open behind fails, with the measure that says so', () => {
-  const open = { metalBelowMm: between(-0.2, 1), metalLeftMm: between(3, 4), wallLeftMm: sharp(1), leastFloor: { value: 1 } }
+  const open = { metalBelowMm: between(-0.2, 1), metalLeftMm: between(3, 4), wallLeftMm: sharp(1), wallNeeds, leastFloor: { value: 1 } }
   expect(asked(metalBelowThin, open)).toMatchObject({ verdict: 'fail', value: -0.2, limit: 0, margin: -0.2 })
+})
+
+it('a wall that is thin itself never lowers the limit', () => {
+  // Floors of 2.4 mm fail beside a wall of 2.5 mm; so they must beside every thinner one.
+  const subject = { metalBelowMm, leastFloor: null, wallNeeds, metalLeftMm: sharp(2.4) }
+  for (const wall of [2.5, 2, 1, 0.3, 0.05, 0, -1])
+    expect(asked(metalBelowThin, { ...subject, wallLeftMm: sharp(wall) })).toMatchObject({ verdict: 'fail', limit: 2.5 })
+  expect(asked(metalBelowThin, { ...subject, wallLeftMm: sharp(0.3) }).says).toContain('too thin to be the measure')
 })

@@ -1,5 +1,5 @@
 // table: what the thread of the casting holds beyond the pull, against nought; the numbers are invented
-import { expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { castingStrips } from '../../../src/rules/joint/casting-strips.ts'
 import { asked } from '../../../src/rules/rule.ts'
 import { assumed, between, expectDoubted, verdictOf } from '../bounded.ts'
@@ -36,4 +36,34 @@ it('on an assumed value is a caution at best', () => {
 
 it('names what is missing', () => {
   expectLacking(castingStrips, { ...subject(1), castingMarginN: null })
+})
+
+describe('beside a wall', () => {
+  const held = subject(4000)
+  const wall = (leftMm: number | null, shareFactor: number | null) => ({ leftMm, shareFactor, leastMm: 2.4 })
+
+  it.each([
+    ['thick enough', wall(6, 1), 'pass'],
+    // 0.75·10 000 N over 6000 N; 0.59 of it is less than the pull.
+    ['that gives way a little', wall(2.5, 0.75), 'pass'],
+    ['that leaves less than the pull', wall(2.5, 0.59), 'caution'],
+    ['too thin for any factor', wall(0.05, null), 'caution'],
+    ['that nobody measured', wall(null, null), 'caution']
+  ])('%s', (_, beside, verdict) => {
+    expect(verdictOf(castingStrips, { ...held, wall: beside })).toBe(verdict)
+  })
+
+  it('says so', () => {
+    expect(asked(castingStrips, { ...held, wall: wall(0.05, null) }).says).toMatch(/wall beside it is 0\.05 mm: below 2\.40 mm/)
+    expect(asked(castingStrips, { ...held, wall: wall(null, null) }).says).toContain('casting.wall is not given')
+  })
+
+  it('a failing thread fails whatever the wall', () => {
+    expect(verdictOf(castingStrips, { ...subject(-1), wall: wall(0.05, null) })).toBe('fail')
+  })
+})
+
+it('in a hole wider than its thread allows is a caution at best', () => {
+  const wide = { widestMm: 13.2, minorMaxMm: 12.676, sure: true }
+  expect(verdictOf(castingStrips, { ...subject(4000), wide })).toBe('caution')
 })

@@ -20,3 +20,11 @@ it('on an assumed value is a caution at best', () => {
 it('names what is missing', () => {
   expectLacking(engagementShort, { engagementSpareMm: null, lacks: null })
 })
+
+it.each([
+  ['beside a wall too thin for any factor', { wall: { leftMm: 0.05, shareFactor: null, leastMm: 2.4 } }],
+  ['beside a wall that nobody measured', { wall: { leftMm: null, shareFactor: null, leastMm: 2.4 } }],
+  ['in a hole wider than its thread allows', { wide: { widestMm: 13.2, minorMaxMm: 12.676, sure: true } }]
+])('%s is a caution at best', (_, place) => {
+  expect(verdictOf(engagementShort, { engagementSpareMm: between(1, 2), lacks: null, ...place })).toBe('caution')
+})

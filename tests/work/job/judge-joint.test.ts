@@ -142,3 +142,53 @@ it('a bore that leaves no metal has no answer, and the hole is judged all the sa
   expect(joint(job)).toMatchObject([{ rule: 'joint/no-answer', verdict: 'fail', says: expect.stringContaining('leaves no metal') }])
   expect(job.findings.filter(({ rule }) => rule.startsWith('hole/')).length).toBeGreaterThan(4)
 })
+
+describe('the hole as it will be', () => {
+  const verdictsOf = (change: (text: string) => string) =>
+    Object.fromEntries(judged(change).findings.map(({ rule, verdict }) => [rule, verdict]))
+
+  it('a thin wall lets nothing of the casting pass', () => {
+    // 1.3 − (12 − 9.5)/2 = 0.05 mm.
+    expect(verdictsOf(text => text.replace('wall: 6 mm', 'wall: 1.3 mm'))).toMatchObject({
+      'hole/wall-thin': 'fail',
+      'hole/metal-below-thin': 'pass',
+      'joint/casting-strips': 'caution',
+      'joint/engagement-short': 'caution',
+      'joint/part-strips': 'pass'
+    })
+  })
+
+  it('a wall that is not given makes nothing better', () => {
+    const said = verdictsOf(text => text.replace(', wall: 6 mm', ''))
+    expect(said).toMatchObject({ 'hole/wall-thin': 'not-judged', 'joint/casting-strips': 'caution', 'joint/engagement-short': 'caution' })
+  })
+
+  it('a drill beyond the limits takes the thread of the part with it', () => {
+    // ws = π/P·d·(P/2 + 0.57735·(d2min − d)): d = 11.4 over 10.676 mm leaves less; d2min of M12x1.5-6g is 10.854 mm.
+    const strip = (drill: string) =>
+      judged(text => text.replace('size: 10.5 mm', `size: ${drill}`)).results.find(
+        ({ id }) => id === 'holes.left:joint.strip-load.external'
+      )
+    const widthAt = (dMm: number) => dMm * (1.5 / 2 + 0.57735 * (10.854 - dMm))
+    expect(Number(strip('11.4 mm')!.value) / Number(strip('10.5 mm')!.value)).toBeCloseTo(widthAt(11.4) / widthAt(10.676), 3)
+    expect(verdictsOf(text => text.replace('size: 10.5 mm', 'size: 11.4 mm'))).toMatchObject({ 'joint/casting-strips': 'caution' })
+  })
+
+  it('a drill as wide as the thread of the part has no answer', () => {
+    const [none] = joint(judged(text => text.replace('size: 10.5 mm', 'size: 11.9 mm')))
+    expect(none).toMatchObject({ rule: 'joint/no-answer', verdict: 'fail', says: expect.stringContaining('nothing holds it') })
+  })
+})
+
+it('a cone whose angle is not given has the stop of the worst angle from 90 to 140°', () => {
+  const stop = (bottom: string) => {
+    const job = judged(text => text.replace('rod: 0 mm, bottom: flat', `rod: 6 mm, bottom: ${bottom}`))
+    return Number(job.results.find(({ id }) => id === 'holes.left:hole.tip-depth')!.value)
+  }
+  // By hand, the point nearest: 24 + 3·cot 70° − 1 = 24.092; at 90° the rim: 24 + 3 + 4.75·(cot 59° − 1) − 1 = 24.104.
+  expect([stop('cone, bottom-angle: 140°'), stop('cone, bottom-angle: 90°'), stop('cone')].map(mm => mm.toFixed(3))).toEqual([
+    '24.092',
+    '24.104',
+    '24.092'
+  ])
+})

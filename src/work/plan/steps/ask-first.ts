@@ -40,6 +40,7 @@ function wayBack({ job, holes }: JudgedJob): readonly Step[] {
   return holes.map(({ place, part: { thread }, result }) => {
     const { majorMm, wallLeastMm } = silently(() => insertFor(thread))
     const left = ofResult(result('hole.wall-left'))
+    const tooThin = left !== null && (left.low ?? left.value) < wallLeastMm
     const wall = left === null ? 'measure what is there' : `${left.text} is there`
     return step(
       'ask first',
@@ -47,7 +48,7 @@ function wayBack({ job, holes }: JudgedJob): readonly Step[] {
       `settle the way back, a wire thread insert for ${thread.name}: beside the thread of ${thingName(place)} it needs this much wall; ${wall}`,
       {
         figure: ofNumber('wallLeastMm', `least wall for an insert for ${thread.name}`, wallLeastMm, 'depth-up'),
-        caution: `its hole is ${showNumber(majorMm, 'depth-up')} mm wide: where the wall does not allow that, do not start`,
+        caution: `its hole is ${showNumber(majorMm, 'depth-up')} mm wide: ${tooThin ? 'this wall does not allow that, a thread that is lost has no way back' : 'where the wall does not allow that, do not start'}`,
         blank: `insert for ${thread.name}`,
         source: 'wire-insert'
       }
