@@ -1,3 +1,4 @@
+import { fewRecalled } from '../formula/few-recalled.ts'
 import type { Plain } from '../formula/given.ts'
 import type { Settled } from '../trade/circuit/part.ts'
 import { settle } from '../trade/circuit/settle.ts'
@@ -36,9 +37,12 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
   }
 }
 
+/** What moves the casting alone leaves the circuit as it was, round by round. */
+const fewSettled = fewRecalled(64, settle)
+
 /** What every load gets, and nothing of what protects it. */
 export function settledLoads(fit: Plain<CircuitFit>, heaterC: HeaterC) {
-  const settled = settle(circuitOf(fit, heaterC))
+  const settled = fewSettled(circuitOf(fit, heaterC))
   const busV = settled.nodeV[fit.bus]!
   return { settled, busV, loads: fit.loads.map(load => atLoad(load, { settled, busV, heaterC })) }
 }

@@ -19,7 +19,7 @@ export function settledC({ powerW, lostW, coldestC, hottestC }: Settling): numbe
       const wouldBeC = coldestC + ((hottestC - coldestC) * powerW) / atHottestW
       throw new OutsideRange('filmWPerM2K', 'surfaceC', wouldBeC, coldestC, hottestC, 'film coefficient')
     }
-    return crossing(surfaceC => lostW(surfaceC) - powerW, coldestC, hottestC)
+    return crossing(surfaceC => lostW(surfaceC) - powerW, coldestC, hottestC, atHottestW - powerW)
   })
 }
 
@@ -30,8 +30,8 @@ const LAST_DIGITS = 4e-16
  * Where a function that grows from below nought to above it passes through. By false position, halving the weight of an end
  * that stays (the Illinois rule): some eight evaluations where halving the interval takes fifty, and a job asks for this thousands of times.
  */
-export function crossing(of: (x: number) => number, least: number, greatest: number): number {
-  let [low, high, atLow, atHigh] = [least, greatest, of(least), of(greatest)]
+export function crossing(of: (x: number) => number, least: number, greatest: number, atGreatest = of(greatest)): number {
+  let [low, high, atLow, atHigh] = [least, greatest, of(least), atGreatest]
   let [x, stayed] = [Number.NaN, 0]
   for (let step = 0; step < 200; step++) {
     const before = x

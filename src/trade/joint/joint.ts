@@ -54,12 +54,47 @@ export function joint(x: Plain<Joint>) {
   const { stressAreaMm2 } = thread
   const ring = threadRing({ stressAreaMm2, boreMm: boreMm ?? 0 })
   const strips = stripping({ thread, engagementMm, castingShearMpa, tensileMpa, netStressAreaMm2: ring.ringAreaMm2 })
-  if (x.friction === null) return { stressAreaMm2, ...strips, ...UNTIGHTENED }
+  if (x.friction === null) return resultsOf(x, { strips, pulled: UNTIGHTENED, left: UNTIGHTENED, ends: UNTIGHTENED })
   const arms = tightening(thread, { ...x.friction, bearingDiameterMm: bearingMm(x.friction, x.bearing) })
   const least = leastRing(ring, x.neckMm)
   const pulled = tightened(x, arms, least)
   const ends = highestTorque({ ...strips, tensileMpa, proofMpa: x.proofMpa }, arms, least)
-  return { stressAreaMm2, ...strips, ...pulled, ...margins(x, strips, pulled), ...ends }
+  return resultsOf(x, { strips, pulled, left: margins(x, strips, pulled), ends })
+}
+
+interface Found {
+  readonly strips: ReturnType<typeof stripping>
+  readonly pulled: ReturnType<typeof tightened> | typeof UNTIGHTENED
+  readonly left: ReturnType<typeof margins> | typeof UNTIGHTENED
+  readonly ends: ReturnType<typeof highestTorque> | typeof UNTIGHTENED
+}
+
+/** Written out field by field: spreading parts into one took a third of the time of the whole calculation. */
+function resultsOf({ thread }: Plain<Joint>, { strips, pulled, left, ends }: Found) {
+  return {
+    stressAreaMm2: thread.stressAreaMm2,
+    internalShearAreaMm2: strips.internalShearAreaMm2,
+    externalShearAreaMm2: strips.externalShearAreaMm2,
+    internalStripLoadN: strips.internalStripLoadN,
+    externalStripLoadN: strips.externalStripLoadN,
+    engagementRequiredMm: strips.engagementRequiredMm,
+    engagementSpareMm: strips.engagementSpareMm,
+    preloadN: pulled.preloadN,
+    tensionMpa: pulled.tensionMpa,
+    combinedMpa: pulled.combinedMpa,
+    bearingPressureMpa: pulled.bearingPressureMpa,
+    lowestTorqueNm: pulled.lowestTorqueNm,
+    castingMarginN: left.castingMarginN,
+    partMarginN: left.partMarginN,
+    bodyMarginMpa: left.bodyMarginMpa,
+    breakMarginMpa: left.breakMarginMpa,
+    castingStripTorqueNm: ends.castingStripTorqueNm,
+    partStripTorqueNm: ends.partStripTorqueNm,
+    proofTorqueNm: ends.proofTorqueNm,
+    breakTorqueNm: ends.breakTorqueNm,
+    highestTorqueNm: ends.highestTorqueNm,
+    firstToGive: ends.firstToGive
+  }
 }
 
 function bearingMm({ bearingDiameterMm }: Plain<Friction>, bearing: Plain<Joint>['bearing']): number {
@@ -89,9 +124,11 @@ const UNTIGHTENED = {
 
 function tightened({ torqueNm, clampN, bearing }: Plain<Joint>, { armMm, threadArmMm }: Tightening, ring: Ring) {
   const preloadN = torqueNm === null ? null : pull.preloadN({ torqueNm, armMm })
+  const stress = preloadN === null ? null : stresses(ring, { preloadN, threadArmMm })
   return {
     preloadN,
-    ...(preloadN === null ? { tensionMpa: null, combinedMpa: null } : stresses(ring, { preloadN, threadArmMm })),
+    tensionMpa: stress === null ? null : stress.tensionMpa,
+    combinedMpa: stress === null ? null : stress.combinedMpa,
     bearingPressureMpa: preloadN === null || bearing === null ? null : underShoulder(preloadN, bearing),
     lowestTorqueNm: clampN === null ? null : pull.preloadTorqueNm({ armMm, preloadN: clampN })
   }
