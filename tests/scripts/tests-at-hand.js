@@ -14,17 +14,29 @@ Object.defineProperties(expect, Object.getOwnPropertyDescriptors(chai.expect))
 /** Every test that was collected: `{ id, name, run }`. */
 export const collected = []
 let path = []
+let preparing = []
 
 export function it(name, run) {
   const id = [...path, name].join(' > ')
-  collected.push({ id: `${collected.length} ${id}`, name: id, run })
+  const first = preparing
+  const prepared = async () => {
+    for (const prepare of first) await prepare()
+    await run()
+  }
+  collected.push({ id: `${collected.length} ${id}`, name: id, run: first.length === 0 ? run : prepared })
+}
+
+/** Done once, before the first test that stands beside or below it. */
+export function beforeAll(prepare) {
+  let done
+  preparing = [...preparing, () => (done ??= Promise.resolve(prepare()))]
 }
 
 export function describe(name, collect) {
-  const outer = path
-  path = [...outer, name]
+  const outer = [path, preparing]
+  path = [...path, name]
   collect()
-  path = outer
+  ;[path, preparing] = outer
 }
 
 const each = one => rows => (name, run) => {
@@ -34,7 +46,7 @@ it.each = each(it)
 describe.each = each(describe)
 
 /** What asks another program is left to the suite. */
-const leftOut = () => () => {}
+const leftOut = () => Object.assign(() => {}, { each: () => () => {} })
 it.skipIf = leftOut
 describe.skipIf = leftOut
 
@@ -44,4 +56,4 @@ export { it as test }
 const missing = name => () => {
   throw new Error(`${name} is not known to tests/scripts/tests-at-hand.js`)
 }
-export const [beforeAll, beforeEach, afterAll, afterEach] = ['beforeAll', 'beforeEach', 'afterAll', 'afterEach'].map(missing)
+export const [beforeEach, afterAll, afterEach] = ['beforeEach', 'afterAll', 'afterEach'].map(missing)
