@@ -2,7 +2,6 @@
 // moved by a twentieth, one at a time, and some expectation of tests/outside/ must fail. A formula that none holds has its
 // reason in tests/outside/formulas-left-out.md.
 import { mkdirSync, readFileSync } from 'node:fs'
-import { setPriority } from 'node:os'
 import { resolve } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { build } from 'esbuild'
@@ -21,14 +20,15 @@ globalThis.fromFormula = (name, value) => {
   return name === moved.name ? (value === 0 ? moved.by : value * (1 + moved.by)) : value
 }
 
-setPriority(10)
 const { log } = console
 /** A simulator among the checks talks a lot. */
 for (const way of ['log', 'warn', 'error']) console[way] = () => {}
-const { formulas, collected } = await loaded()
+const { formulas, collected, groups, collectedAgain } = await loaded()
 const tests = []
-for (const test of collected.filter(({ name }) => !name.includes('shipped data: '))) tests.push(await tried(test))
+for (const test of fromOutside(collected)) tests.push(await tried(test))
 tests.sort((a, b) => a.tookMs - b.tookMs)
+/** What a group of checks works out before its first check, it asks for while it is collected. */
+const askedBefore = new Map(groups.map(group => [group, asksOf(group)]))
 const held = new Map()
 for (const { name } of formulas) held.set(name, await holding(name))
 for (const { id, run } of tests.filter(({ asks }) => asks.size > 0)) {
@@ -44,7 +44,7 @@ async function loaded() {
   const files = globSync(['src/trade/**/*.ts', 'src/fitting/**/*.ts'], { ignore: '**/*.d.ts' }).sort()
   const checks = globSync('tests/outside/*.test.ts').filter(file => !WITHOUT_NUMBERS.test(file))
   const contents = [
-    `export { collected } from 'vitest'`,
+    `export { collected, collectedAgain, groups } from 'vitest'`,
     ...files.map((file, i) => `import * as m${i} from './${file}'`),
     `export const modules = { ${files.map((file, i) => `${JSON.stringify(file)}: m${i}`).join(', ')} }`,
     ...checks.map(file => `await import('./${file}')`)
@@ -57,11 +57,15 @@ async function loaded() {
     plugins: [{ name: 'moved', setup: ({ onLoad }) => onLoad({ filter: /src\/formula\/formula\.ts$/ }, movable) }],
     ...{ packages: 'external', bundle: true, format: 'esm', platform: 'node', target: 'node20.19', outfile, logLevel: 'error' }
   })
-  const { collected, modules } = await import(pathToFileURL(outfile))
+  const { modules, ...atHand } = await import(pathToFileURL(outfile))
   const formulas = Object.entries(modules).flatMap(([file, exported]) =>
     Object.values(exported).flatMap(one => (typeof one === 'function' && 'equation' in one ? [{ file, name: one.gives }] : []))
   )
-  return { formulas, collected }
+  return { formulas, ...atHand }
+}
+
+function fromOutside(all) {
+  return all.filter(({ name }) => !name.includes('shipped data: '))
 }
 
 function movable({ path }) {
@@ -81,18 +85,35 @@ async function tried({ id, name, run }) {
 
 /** The check that fails when the formula is moved, up or down. That it ends elsewhere, out of a range, is not enough. */
 async function holding(name) {
-  for (const by of [MOVED, -MOVED]) {
-    moved = { name, by }
-    for (const test of tests.filter(({ asks }) => asks.has(name))) {
-      const failure = await failureOf(test.run)
-      if (failure?.name === 'AssertionError') {
-        moved = { name: '', by: 0 }
-        return test
-      }
+  try {
+    for (const by of [MOVED, -MOVED]) {
+      moved = { name, by }
+      for (const test of [...tests.filter(({ asks }) => asks.has(name)), ...again(name)])
+        if ((await failureOf(test.run))?.name === 'AssertionError') return test
     }
+    return undefined
+  } finally {
+    moved = { name: '', by: 0 }
   }
-  moved = { name: '', by: 0 }
-  return undefined
+}
+
+/** The checks of every group that asks for it while it is collected, collected anew. */
+function again(name) {
+  return groups
+    .filter(group => askedBefore.get(group).has(name))
+    .flatMap(group => {
+      try {
+        return fromOutside(collectedAgain(group))
+      } catch {
+        return []
+      }
+    })
+}
+
+function asksOf(group) {
+  asked.clear()
+  collectedAgain(group)
+  return new Set(asked)
 }
 
 async function failureOf(run) {

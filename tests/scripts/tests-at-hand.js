@@ -32,11 +32,26 @@ export function beforeAll(prepare) {
   preparing = [...preparing, () => (done ??= Promise.resolve(prepare()))]
 }
 
+/** What stands together at the top of a file, to be collected again. */
+export const groups = []
+
 export function describe(name, collect) {
+  if (path.length === 0) groups.push({ name, collect })
+  inside(name, collect)
+}
+
+function inside(name, collect) {
   const outer = [path, preparing]
   path = [...path, name]
   collect()
   ;[path, preparing] = outer
+}
+
+/** The tests of a group, whose body is run anew. */
+export function collectedAgain({ name, collect }) {
+  const before = collected.length
+  inside(name, collect)
+  return collected.splice(before)
 }
 
 const each = one => rows => (name, run) => {
