@@ -14,17 +14,44 @@ Object.defineProperties(expect, Object.getOwnPropertyDescriptors(chai.expect))
 /** Every test that was collected: `{ id, name, run }`. */
 export const collected = []
 let path = []
+let preparing = []
 
 export function it(name, run) {
   const id = [...path, name].join(' > ')
-  collected.push({ id: `${collected.length} ${id}`, name: id, run })
+  const first = preparing
+  const prepared = async () => {
+    for (const prepare of first) await prepare()
+    await run()
+  }
+  collected.push({ id: `${collected.length} ${id}`, name: id, run: first.length === 0 ? run : prepared })
 }
 
+/** Done once, before the first test that stands beside or below it. */
+export function beforeAll(prepare) {
+  let done
+  preparing = [...preparing, () => (done ??= Promise.resolve(prepare()))]
+}
+
+/** What stands together at the top of a file, to be collected again. */
+export const groups = []
+
 export function describe(name, collect) {
-  const outer = path
-  path = [...outer, name]
+  if (path.length === 0) groups.push({ name, collect })
+  inside(name, collect)
+}
+
+function inside(name, collect) {
+  const outer = [path, preparing]
+  path = [...path, name]
   collect()
-  path = outer
+  ;[path, preparing] = outer
+}
+
+/** The tests of a group, whose body is run anew. */
+export function collectedAgain({ name, collect }) {
+  const before = collected.length
+  inside(name, collect)
+  return collected.splice(before)
 }
 
 const each = one => rows => (name, run) => {
@@ -34,7 +61,7 @@ it.each = each(it)
 describe.each = each(describe)
 
 /** What asks another program is left to the suite. */
-const leftOut = () => () => {}
+const leftOut = () => Object.assign(() => {}, { each: () => () => {} })
 it.skipIf = leftOut
 describe.skipIf = leftOut
 
