@@ -59,3 +59,6 @@ it('takes the section from the current, the time and the factor', () => {
   // S = √(I²·t)/k of IEC 60364-5-54 (read-secondary), by hand: √(1000²·0.25)/115 = 4.3478 mm².
   expect(leastAreaMm2({ currentA: 1000, timeS: 0.25, withstandARootSPerMm2: 115 })).toBeCloseTo(4.3478, 4)
 })
+
+// IEC 60364-5-54, annex A, steel: its resistance would be nought at -202 °C (memory); mild steel melts at some 1500 °C (memory).
+it('steel', () => expect(WIRE_MATERIALS.steel).toMatchObject({ zeroC: 202, meltC: 1500 }))

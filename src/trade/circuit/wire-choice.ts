@@ -6,7 +6,7 @@ import { wireObjections } from './ampacity-candidate.ts'
 import { conductorBySize } from './ampacity-conductor.ts'
 import { type SmallestAllowed, smallestAllowed } from './ampacity-smallest-wire.ts'
 import { type Conductor, type ConductorKind, conductorsOf } from './conductor.ts'
-import { BLADE } from './fuse-blade.ts'
+import { BLADE, FUSE_LOAD } from './fuse-blade.ts'
 import { ratingChoice } from './protection-rating.ts'
 import { type Lying, type WireGiven, wire } from './wire.ts'
 
@@ -47,7 +47,7 @@ function offerOf({ kind, limit, ...wanted }: WireWish, conductor: Conductor): Wi
 
 /** Where nobody names a protector: the smallest medium blade fuse that carries the load; none above its largest, nor above the voltage that any has. */
 function usualProtector(loadA: number, busV: number): WireGiven['protector'] {
-  const { ratingA } = ratingChoice({ style: BLADE, loadA, ambientC: 25, wireLimitA: null, heated: null, busV, inrush: null, fault: null })
+  const { ratingA } = ratingChoice({ style: BLADE, loadA, ambientC: FUSE_LOAD.ambientC, wireLimitA: null, heated: null, busV, inrush: null, fault: null })
   if (ratingA === null) return null
   return { style: 'blade', ratingA: new Given(ratingA, { assumed: 'default: the smallest blade fuse for this load', at: ['protector'] }) }
 }

@@ -86,6 +86,11 @@ describe('ampacity', () => {
     expect(found.bundle.says).toContain('under 50 V a cautious choice')
   })
 
+  it('takes a tenth off for two wires where no rule of boats binds (ECSS table 6-41)', () => {
+    expect(figure({ practice: 'general', bundleCount: 2 }).bundle.factor).toBe(0.9)
+    expect(figure({ bundleCount: 2 }).bundle.status).toBe('none')
+  })
+
   it('goes on past 50 °C by the rise that is left', () => {
     // By hand: 35 · 0.85 · √(45/55) = 26.9099.
     expect(figure({ ambientC: 60 }).ampacityA).toBeCloseTo(26.9099, 4)

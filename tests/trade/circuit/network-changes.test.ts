@@ -67,3 +67,14 @@ it('without changes it is the network as it was', () => {
     { numRuns: 20 }
   )
 })
+
+it('a node joined to itself changes nothing', () => {
+  const factored = new FactoredNetwork({
+    ground: 'g',
+    elements: [
+      { kind: 'source', id: 's', from: 'g', to: 'a', sourceV: 12, insideOhm: 1 },
+      { kind: 'resistor', id: 'r', from: 'a', to: 'g', resistanceOhm: 5 }
+    ]
+  })
+  expect(new NetworkChanges(factored).after([{ kind: 'joined', from: 'a', to: 'a', resistanceOhm: 0 }])).toEqual(factored.unknowns)
+})

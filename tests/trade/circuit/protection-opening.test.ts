@@ -79,3 +79,14 @@ it('says nothing of a style without gates', () => {
 it('refuses a rating of nought', () => {
   expect(() => openingTime(styleOf('blade'), { ratingA: 0, currentA: 50 })).toThrow(OutsideRange)
 })
+
+// Too quick to lose heat, a fuse melts by current times current times time: twice the current past the last gate, a quarter of the time.
+it('past its last gate the quick edge falls at least as heat that is kept, however shallow the gates', () => {
+  const source = styleOf('blade').ratingsSource
+  const gates = [
+    { overRatio: 1, shortestS: 1, longestS: 10, source },
+    { overRatio: 2, shortestS: 0.8, longestS: 8, source }
+  ]
+  const { shortestS, longestS } = openingTime({ ...styleOf('blade'), gates }, { currentA: 40, ratingA: 10 })!
+  expect([shortestS, longestS]).toEqual([expect.closeTo(0.2, 12), expect.closeTo(2, 12)])
+})

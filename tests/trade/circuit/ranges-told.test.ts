@@ -1,6 +1,7 @@
 // example: what is outside a rule is refused, with the ends of the rule; the ends themselves are not
 import { describe, expect, it } from 'vitest'
 import { OutsideRange } from '../../../src/formula/outside-range.ts'
+import { ampacity } from '../../../src/trade/circuit/ampacity.ts'
 import { factorAtAltitude } from '../../../src/trade/circuit/ampacity-altitude.ts'
 import { ecssBundleFactor, ecssPartLoadFactor } from '../../../src/trade/circuit/ampacity-bundle.ts'
 import type { PlainElement } from '../../../src/trade/circuit/network.ts'
@@ -19,9 +20,24 @@ function refusal(work: () => unknown) {
   throw new Error('an answer was given')
 }
 
+const BOAT = {
+  practice: 'boat',
+  conductor: { standard: 'awg', awg: 14 },
+  insulationC: 105,
+  ambientC: 30,
+  altitudeM: 0,
+  bundleCount: 1
+} as const
+
 // 60 000 ft; a bundle of the ECSS table; a share; the rows of table 11-4; the printed temperatures of a thermal breaker.
 it.each([
   ['altitude', () => factorAtAltitude(18_289), { value: 18_289, least: 0, greatest: 60_000 * 0.3048 }],
+  [
+    'altitude in an aircraft',
+    () => ampacity({ ...BOAT, practice: 'aircraft', altitudeM: 18_289 }),
+    { value: 18_289, least: 0, greatest: 18_288 }
+  ],
+  ['no wire in a bundle', () => ampacity({ ...BOAT, bundleCount: 0 }), { value: 0, least: 1, greatest: Number.MAX_SAFE_INTEGER }],
   ['no wire', () => ecssBundleFactor(0), { value: 0, least: 1, greatest: 9 }],
   ['a part of a wire', () => ecssBundleFactor(0.995), { value: 0.995, least: 1, greatest: 9 }],
   ['ten wires', () => ecssBundleFactor(10), { value: 10, least: 1, greatest: 9 }],

@@ -190,3 +190,19 @@ it('the working shows the end and not the rounds', () => {
   expect(working.map(({ says }) => says).filter(says => says.startsWith('voltage'))).toHaveLength(2)
   expect(working.filter(({ symbol }) => symbol === 'R')).toHaveLength(1)
 })
+
+it.each([
+  ['bus', 'far', 12],
+  ['far', 'bus', -12]
+])('over an open contact from %s to %s with nothing behind it stand %d V', (from, to, dropV) => {
+  const open: PlainPart = { kind: 'contact', id: 'thermostat', from, to, state: 'open', contactOhm: 0.01 }
+  expect(settle(circuit(battery(12), ohm('lamp', 'bus', '0', 6), open)).flows.thermostat).toEqual({ currentA: 0, dropV, powerW: 0 })
+})
+
+it('a power that no load has is refused, with what a load may have', () => {
+  for (const powerW of [-0.005, 1.001e6]) {
+    const refused = () => settle(circuit(battery(12), power('radio', 'bus', powerW)))
+    expect(refused).toThrow(expect.objectContaining({ value: powerW, least: 0, greatest: 1e6 }))
+  }
+  expect(() => settle(circuit(battery(12), power('radio', 'bus', 0)))).not.toThrow()
+})

@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { Given } from '../../../src/formula/given.ts'
 import { NoAnswer } from '../../../src/formula/no-answer.ts'
-import { noWire, type WireWish, wireOffers } from '../../../src/trade/circuit/wire-choice.ts'
+import { assumedOf, noWire, type WireWish, wireOffers } from '../../../src/trade/circuit/wire-choice.ts'
 
 const amps = fc.double({ min: 0.5, max: 60, noNaN: true })
 const metres = fc.double({ min: 0.2, max: 20, noNaN: true })
@@ -70,4 +70,10 @@ it('a load that no size carries is refused in words', () => {
 it('a run that would lose more than the bus has is turned down, not thrown out', () => {
   const [thinnest] = wireOffers(wishOf('road', 60, 20))
   expect(thinnest).toMatchObject({ bounds: null, rejected: [expect.stringContaining('more than the 27 V of the bus')] })
+})
+
+it('names what was assumed, and nothing where all was given', () => {
+  const given = { insulationC: new Given(105), bundleCount: new Given(1), ambientC: new Given(30), altitudeM: new Given(0) }
+  expect(assumedOf(given)).toBeNull()
+  expect(assumedOf({ ...given, ambientC: new Given(30, { assumed: 'default' }) })).toBe('ambient 30')
 })

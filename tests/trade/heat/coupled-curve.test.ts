@@ -37,6 +37,10 @@ describe('a film that does not vary', () => {
   })
 })
 
+it('begins at the start, with nothing lost', () => {
+  expect(coupledCurve(steady, { lastS: 60, stepCount: 1 })[0]).toEqual({ timeS: 0, bodyC: -10, castingC: -10, lostJ: 0 })
+})
+
 describe('still air and radiation that grow with the temperature', () => {
   const curve = coupledCurve(still, { lastS: 20000, stepCount: 40 })
   it('keeps the heat account to a millionth', () => {

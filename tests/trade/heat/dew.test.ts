@@ -96,6 +96,30 @@ describe('ranges', () => {
   })
 })
 
+// WMO-No. 8: e = ew - 0.000653·(1 + 0.000944·tw)·p·Δt over water, e = ei - 0.000575·p·Δt over ice; both saturations are 611.2 Pa at 0 °C.
+describe('a bulb about freezing', () => {
+  it('carries water from just above 0 °C', () => {
+    const overWaterPa = 611.2 * Math.exp((17.62 * 0.005) / (243.12 + 0.005))
+    const { vapourPressurePa } = wetBulb(5, 0.005)
+    expect(vapourPressurePa).toBeCloseTo(overWaterPa - 0.000653 * (1 + 0.000944 * 0.005) * 101325 * 4.995, 9)
+  })
+  it('carries ice at 0 °C', () => {
+    expect(wetBulb(5, 0).vapourPressurePa).toBeCloseTo(611.2 - 0.000575 * 101325 * 5, 9)
+  })
+})
+
+describe('bounds that reach just above 0 °C', () => {
+  const stands = { frostPoint: 'stands', humidity: 'stands' } as const
+  const at = (airC: number, humidityPercent: number) =>
+    dew({ airC, moisture: { by: 'humidity', humidityPercent }, altitudeM: 0, surfaceC: null }, stands)
+  it('have no frost there', () => {
+    expect(at(0.02, 100).frostPointC).toBe(0)
+  })
+  it('have the humidity of water there', () => {
+    expect(at(0.005, 90).humidityOverIcePercent).toBeCloseTo(90, 9)
+  })
+})
+
 describe('bounds', () => {
   const tree: Dew = {
     airC: new Given(1, { low: -2, high: 4 }),

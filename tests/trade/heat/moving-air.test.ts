@@ -13,6 +13,20 @@ describe('recalled from Incropera, Fundamentals of Heat and Mass Transfer (memor
   })
 })
 
+// Churchill and Bernstein at Re 282000 and a sixteenth of it, where the powers of Re/282000 are plain: 1 and 2^-2.5. By hand 446.8 and 73.3.
+describe('Churchill and Bernstein at Pr 0.7', () => {
+  const laminar = (re: number) => (0.62 * Math.sqrt(re) * Math.cbrt(0.7)) / Math.sqrt(Math.sqrt(1 + Math.cbrt((4 / 7) ** 2)))
+  it.each([
+    [282000, 0.3 + laminar(282000) * 2 ** 0.8],
+    [282000 / 16, 0.3 + laminar(282000 / 16) * (1 + 1 / Math.sqrt(32)) ** 0.8]
+  ])('Re %d', (reynoldsRatio, nusselt) => {
+    expect(cylinderNusseltRatio({ reynoldsRatio, prandtlRatio: 0.7 })).toBeCloseTo(nusselt, 9)
+  })
+  it('example 7.4: Re 6071 has Nu 40.6 (Incropera, memory)', () => {
+    expect(cylinderNusseltRatio({ reynoldsRatio: 6071, prandtlRatio: 0.7 })).toBeCloseTo(40.6, 1)
+  })
+})
+
 describe('a plate at Re 500000', () => {
   it('the 871 is what makes the turbulent form begin where the laminar one ends', () => {
     const at = { reynoldsRatio: 5e5, prandtlRatio: 0.7 }
@@ -63,6 +77,12 @@ describe('ranges', () => {
   })
   it.each([99, 1.01e8])('a plate refuses Re %d', reynoldsRatio => {
     expect(() => plateRatio({ reynoldsRatio, prandtlRatio: 0.7 })).toThrow(OutsideRange)
+  })
+  it.each([0.67, 0.76])('air has a Prandtl number up to %d', prandtlRatio => {
+    expect(cylinderNusseltRatio({ reynoldsRatio: 1000, prandtlRatio })).toBeGreaterThan(0)
+  })
+  it.each([0.669, 0.761])('no air has a Prandtl number of %d', prandtlRatio => {
+    expect(() => cylinderNusseltRatio({ reynoldsRatio: 1000, prandtlRatio })).toThrow(OutsideRange)
   })
   it('nothing but air: water has a Prandtl number of 7', () => {
     expect(() => cylinderNusseltRatio({ reynoldsRatio: 1000, prandtlRatio: 7 })).toThrow(OutsideRange)

@@ -1,0 +1,80 @@
+// example: from when on a fault counts, on either side, by hand in invented circuits
+import { describe, expect, it } from 'vitest'
+import type { FaultGiven } from '../../../src/trade/circuit/fault.ts'
+import { harmOf } from '../../../src/trade/circuit/fault-effects.ts'
+import { walkFaults } from '../../../src/trade/circuit/fault-walk.ts'
+import { faultName } from '../../../src/trade/circuit/fault-words.ts'
+import type { PlainElement } from '../../../src/trade/circuit/network.ts'
+
+const ohm = (id: string, from: string, to: string, resistanceOhm: number): PlainElement => ({
+  ...{ kind: 'resistor', id, from, to, resistanceOhm }
+})
+const volts = (id: string, to: string, sourceV: number): PlainElement => ({ kind: 'source', id, from: 'frame', to, sourceV, insideOhm: 0 })
+const battery = volts('battery', 'bus', 12)
+
+function opened(id: string, loads: readonly string[], elements: readonly PlainElement[], more: Partial<FaultGiven> = {}) {
+  const nothing = { protectors: [], capacities: [], threads: [], points: [], cranking: null }
+  const walked = walkFaults({ network: { ground: 'frame', elements: [battery, ...elements] }, loads, ...nothing, ...more })
+  return walked.find(({ fault }) => faultName(fault) === `${id} open`)!
+}
+
+describe('a load is lost below half its current', () => {
+  // 12/(2 + 0.001) A by the good way, 12/(2 + other) A by the other.
+  const lost = (otherOhm: number) => {
+    const ways = [ohm('good', 'bus', 'h+', 0.001), ohm('other', 'bus', 'h+', otherOhm), ohm('heater', 'h+', 'frame', 2)]
+    return opened('good', ['heater'], ways).lost
+  }
+  it('2/(2 + 2.01) is less', () => expect(lost(2.01)).toEqual(['heater']))
+  it('2/(2 + 1.99) is more', () => expect(lost(1.99)).toEqual([]))
+})
+
+describe('a current that turns round counts above a hundredth of what it was', () => {
+  // 12 A forward in 1 ohm; once the feed is open, -12 V through 1 ohm and the other way.
+  const turned = (otherOhm: number) => {
+    const ways = [
+      ohm('feed', 'bus', 'p', 1e-6),
+      volts('second', 'n', -12),
+      ohm('other', 'n', 'p', otherOhm),
+      ohm('heater', 'p', 'frame', 1)
+    ]
+    return opened('feed', ['heater'], ways).backwards.map(({ how }) => how)
+  }
+  it('1/99.6', () => expect(turned(98.6)).toEqual(['reversed']))
+  it('not 1/100.4', () => expect(turned(99.4)).toEqual([]))
+})
+
+describe('a load is off with a twentieth of the greatest voltage over any', () => {
+  // 1 ohm behind 10 ohm, beside a shunt: 12·q/(10 + q) V, where q is 1 ohm and the shunt together; 12/11 V once the shunt is open.
+  const shunted = (beforeV: number) => {
+    const together = (10 * beforeV) / (12 - beforeV)
+    const elements = [
+      ohm('main', 'bus', 'frame', 6),
+      ohm('trickle', 'bus', 'p', 10),
+      ohm('lamp', 'p', 'frame', 1),
+      ohm('shunt', 'p', 'frame', 1 / (1 / together - 1))
+    ]
+    return opened('shunt', ['main', 'lamp'], elements).backwards
+  }
+  it('0.598 V of 12: it comes on though switched off', () => {
+    expect(shunted(0.598)).toEqual([{ id: 'lamp', how: 'though switched off', dropV: expect.closeTo(12 / 11, 9) }])
+  })
+  it('0.602 V: it was on', () => expect(shunted(0.602)).toEqual([]))
+})
+
+it('a protector without published times may open above its rating, at once or never', () => {
+  const feeds = (loadOhm: number) => [
+    ohm('breaker', 'bus', 'h+', 1e-6),
+    ohm('heater', 'h+', 'frame', loadOhm),
+    ohm('lamp', 'bus', 'frame', 6)
+  ]
+  const doubtful = (loadOhm: number) =>
+    opened('lamp', [], feeds(loadOhm), { protectors: [{ id: 'breaker', style: 'thermal', ratingA: 10 }] }).doubtful
+  expect(doubtful(1.19)).toEqual([
+    { id: 'breaker', currentA: expect.closeTo(12 / 1.19, 3), shortestS: 0, longestS: Number.POSITIVE_INFINITY }
+  ])
+  expect(doubtful(1.21)).toEqual([])
+})
+
+it('nothing is no harm', () => {
+  expect(harmOf({ currentsA: {}, opens: [], doubtful: [], backwards: [], overloads: [], lost: [] })).toBe(0)
+})
