@@ -45,3 +45,24 @@ describe('faults', () => {
     for (const text of ['', ' ', '__proto__', 'constructor', 'x'.repeat(1e5)]) expect(fault(text).accepted).toContain('aluminium')
   })
 })
+
+describe('a text by itself', () => {
+  it('stands at the material where no other place was told', () => {
+    expect(readMaterial('brass')).toMatchObject({ value: { heatJPerKgK: { at: ['material'] } } })
+  })
+  it('is a specific heat where it begins with a number, with its bounds and place', () => {
+    expect(read(' +900 ± 20 J/kgK').heatJPerKgK).toMatchObject({ value: 900, low: 880, high: 920, at: ['warm', 'material'] })
+    expect(fault('-900').found).toContain('no unit')
+    expect(fault('.9').found).toContain('no unit')
+  })
+  it('is a name where a number comes later', () => {
+    for (const text of ['b380', 'alloy 900 J/kgK', '*900 J/kgK']) expect(fault(text).accepted).toContain('aluminium')
+  })
+  it('has its nearest name found whatever stands around', () => {
+    expect(fault('   alumnium   ').near).toBe('aluminium')
+  })
+  it('may be parted by several spaces', () => {
+    expect(read('cast   iron').source).not.toBeNull()
+    expect(read('cast_ iron').source).not.toBeNull()
+  })
+})
