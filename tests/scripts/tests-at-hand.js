@@ -67,11 +67,6 @@ describe.skipIf = leftOut
 
 export { it as test }
 
-/** Done as soon as it is met: what takes longer is left to the suite. */
-export function beforeAll(prepare) {
-  if (prepare() instanceof Promise) throw new Error('beforeAll that takes its time is not known to tests/scripts/tests-at-hand.js')
-}
-
 /** Stands for a hook or a switch that these tests do not use: to be written when one does. */
 const missing = name => () => {
   throw new Error(`${name} is not known to tests/scripts/tests-at-hand.js`)

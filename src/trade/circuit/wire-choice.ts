@@ -47,7 +47,16 @@ function offerOf({ kind, limit, ...wanted }: WireWish, conductor: Conductor): Wi
 
 /** Where nobody names a protector: the smallest medium blade fuse that carries the load; none above its largest, nor above the voltage that any has. */
 function usualProtector(loadA: number, busV: number): WireGiven['protector'] {
-  const { ratingA } = ratingChoice({ style: BLADE, loadA, ambientC: FUSE_LOAD.ambientC, wireLimitA: null, heated: null, busV, inrush: null, fault: null })
+  const { ratingA } = ratingChoice({
+    style: BLADE,
+    loadA,
+    ambientC: FUSE_LOAD.ambientC,
+    wireLimitA: null,
+    heated: null,
+    busV,
+    inrush: null,
+    fault: null
+  })
   if (ratingA === null) return null
   return { style: 'blade', ratingA: new Given(ratingA, { assumed: 'default: the smallest blade fuse for this load', at: ['protector'] }) }
 }

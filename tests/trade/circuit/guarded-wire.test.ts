@@ -18,6 +18,7 @@ const GIVEN: GuardedWireGiven = {
   bundleCount: new Given(1),
   protectorC: new Given(25),
   inrush: { currentA: new Given(20), timeS: new Given(0.1) },
+  busV: null,
   faultA: new Given(40),
   contacts: null,
   unprotectedMm: new Given(120)
