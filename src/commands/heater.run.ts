@@ -1,4 +1,6 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
+import { aboveRating } from '../rules/heater/above-rating.ts'
+import { asked } from '../rules/rule.ts'
 import { type Cold, heater as calculation } from '../trade/circuit/heater.ts'
 import { HEATER_RESULTS } from '../work/results/heater-results.ts'
 import type { Run } from './describe.ts'
@@ -21,10 +23,8 @@ export const run: Run = quickSum(description, {}, words => {
     calculation,
     taken: words.at === null ? { at: { value: atV, why: 'the rated voltage' } } : {},
     results: HEATER_RESULTS,
+    findings: r => (words.at === null ? [] : [asked(aboveRating, r)]),
     cautions: r => [
-      ...(r.each.powerW.high > words.power.value * 1.0001
-        ? ['above its rated power at this voltage: power goes with the square of voltage']
-        : []),
       ...(r.meterOhm === undefined
         ? ['what a meter reads cold is not known: give --resistance-change with --hot, or --cold-multiple']
         : ['the cold reading is for 20 °C: take off what the leads of the meter read when they touch, 0.2 ohm or more'])

@@ -4,8 +4,11 @@ import { OutsideRange } from '../formula/outside-range.ts'
 import { SOURCES } from '../formula/source.ts'
 import type { Result, Table } from '../report/answer.ts'
 import { resultOf } from '../report/result.ts'
+import type { Finding } from '../rules/finding.ts'
 import { asked } from '../rules/rule.ts'
+import { metalSoftens } from '../rules/warm/metal-softens.ts'
 import { neverReaches } from '../rules/warm/never-reaches.ts'
+import { type Settled, settledMetal } from '../rules/warm/settled-metal.ts'
 import { type Film, stoppedAir } from '../trade/heat/film.ts'
 import { steadyC } from '../trade/heat/heating.ts'
 import { type BlockMaterial, readMaterial } from '../trade/heat/read-material.ts'
@@ -26,21 +29,28 @@ export const run: Run = quickSum(description, { material: (text: string) => read
   if (refused(air)) return air
   const tree = treeOf(words, air.film)
   const still = whenStopped(tree)
+  const stopped = still === undefined ? [] : [still]
   return sum({
     title: `${words.material.says}, ${air.says}`,
     tree: () => tree,
     calculation,
     taken: { ...air.taken, ...startTaken(words, tree) },
     results: WARM_RESULTS,
-    more: () => [...(typeof still === 'object' ? [resultOf('steady.still', STILL, still)] : []), ...specificHeat(words.material)],
+    more: () => [
+      ...(still !== undefined && 'steadyC' in still ? [resultOf('steady.still', STILL, still.steadyC)] : []),
+      ...specificHeat(words.material)
+    ],
     tables: r => ({ 'warm-up': warmUpTable(words, tree, r) }),
-    findings: ({ holdMarginK }) => (holdMarginK === null ? [] : [asked(neverReaches, { hold: { holdMarginK, cutMarginK: null } })]),
-    cautions: r => [...cautionsOf(air.film, r), ...(still === 'too hot' ? [TOO_HOT] : [])]
+    findings: r => [...reached(r), asked(metalSoftens, { metal: settledMetal(words.material, [r, ...stopped], null) })],
+    cautions: r => cautionsOf(air.film, r)
   })
 })
 
 const STILL = { ...steadyC, says: 'temperature that it settles at when the air stops' }
-const TOO_HOT = 'when the air stops it gets hotter than a film is worked out for'
+
+function reached({ holdMarginK }: BoundsOf<ReturnType<typeof calculation>>): readonly Finding[] {
+  return holdMarginK === null ? [] : [asked(neverReaches, { hold: { holdMarginK, cutMarginK: null } })]
+}
 
 function treeOf(words: WarmWords, film: Film): Warm {
   return {
@@ -62,13 +72,13 @@ function startTaken({ start }: WarmWords, { startC }: Warm): Taken {
 }
 
 /** Where it settles when the air that moves stops. */
-function whenStopped(tree: Warm): BoundsOf<number> | 'too hot' | undefined {
+function whenStopped(tree: Warm): Settled | undefined {
   const film = 'airflowMPerS' in tree.film ? stoppedAir(tree.film) : null
   if (film === null) return undefined
   try {
-    return boundsOf({ ...tree, film }, x => calculation(x).steadyC)
+    return { steadyC: boundsOf({ ...tree, film }, x => calculation(x).steadyC) }
   } catch (error) {
-    if (error instanceof OutsideRange && error.input === 'surfaceC') return 'too hot'
+    if (error instanceof OutsideRange && error.input === 'surfaceC') return { beyondC: error.greatest }
     throw error
   }
 }

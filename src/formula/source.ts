@@ -78,6 +78,10 @@ const TITLES = {
   'tap-depth': ['a tap maker: thread, chamfer, front centre and one pitch make the depth of a tapped blind hole', 'read-secondary'],
   'torque-adapter': ['US Army TM 1-1500-204-23-9, attachments to torque wrenches', 'read'],
   ohm: ["Ohm's and Joule's laws", 'memory'],
+  'iso-16750-2': [
+    'ISO 16750-2, electrical loads on equipment of road vehicles: up to 16 V where 12 V is marked, 32 V where 24 V is',
+    'memory'
+  ],
   'iacs-copper': ['copper of 100 % IACS conductivity, FAA AC 43.13-1B par. 11-66', 'read-secondary'],
   kirchhoff: ["Kirchhoff's laws, by modified nodal analysis", 'memory'],
   'iec-60228': ['IEC 60228 tables 2 and 3, conductors of cables, class 2 and class 5', 'read-secondary'],
@@ -86,6 +90,7 @@ const TITLES = {
   'ac-43.13-1b-11-9': ['FAA AC 43.13-1B table 11-9, aircraft wire', 'read-secondary'],
   'aircraft-areas-unseen': ['conductor areas of aircraft wire by its strands, not seen in any copy', 'memory'],
   'astm-b258': ['ASTM B258, American wire gauge', 'memory'],
+  'melting-points': ['handbooks of metals, where an alloy begins to melt; creep from half of that in kelvin on', 'memory'],
   'wmo-8': ['WMO-No. 8, Guide to Instruments and Methods of Observation, Magnus form of the saturation vapour pressure', 'read-secondary'],
   'wmo-8-psychrometer': ['WMO-No. 8, vapour pressure from the ventilated wet bulb', 'memory'],
   'ashrae-moist-air': ['ASHRAE Handbook Fundamentals, humidity ratio of moist air', 'memory'],

@@ -11,6 +11,26 @@ export function showNumber(value: number, shown: Shown): string {
   return showWith(value, DIGITS[shown])
 }
 
+/** A hair apart at most: nobody could tell them apart. */
+const SAME = 1e-9
+const MOST_EXTRA = 6
+
+/** Two figures that are held against each other, with as many digits more as it takes to see which is the larger. */
+export function showApart(a: number, b: number, shown: Shown, extra = 0): readonly [string, string] {
+  const digits = finer(DIGITS[shown], extra)
+  const both = [showWith(a, digits), showWith(b, digits)] as const
+  const same = both[0] === both[1] && Math.abs(a - b) > SAME * Math.max(1, Math.abs(b))
+  return same && extra < MOST_EXTRA ? showApart(a, b, shown, extra + 1) : both
+}
+
+function finer({ decimals, significant, ...digits }: Digits, extra: number): Digits {
+  return {
+    ...digits,
+    ...(decimals === undefined ? {} : { decimals: decimals + extra }),
+    ...(significant === undefined ? {} : { significant: significant + extra })
+  }
+}
+
 /** Two ends, rounded outward: what is printed holds what is meant. */
 export function showSpread(low: number, high: number, shown: Shown): string {
   const from = showWith(low, { ...DIGITS[shown], side: 'down' })

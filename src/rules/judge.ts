@@ -2,7 +2,7 @@ import type { Bounded } from '../formula/bounds.ts'
 import type { ResultFacts } from '../formula/formula.ts'
 import type { Source } from '../formula/source.ts'
 import { shownFor } from '../quantity/digits.ts'
-import { showNumber } from '../quantity/show.ts'
+import { showApart, showNumber } from '../quantity/show.ts'
 import { unitOf } from '../quantity/units.ts'
 import type { Finding } from './finding.ts'
 import type { Judged } from './rule.ts'
@@ -52,8 +52,9 @@ function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, marg
   ]
   // Written so that a margin that is no number fails.
   const verdict = !(margin >= 0) && !none ? 'fail' : doubts.length > 0 ? 'caution' : 'pass'
-  const plain = `${facts.says} ${figure(value, facts)}${result.low === result.high ? '' : ' at the worst end'}`
-  const wanted = `${word} ${figure(limit.value, facts)} wanted${limit.reason === undefined ? '' : ` (${limit.reason})`}`
+  const [is, bound] = figuresApart(value, limit.value, facts)
+  const plain = `${facts.says} ${is}${result.low === result.high ? '' : ' at the worst end'}`
+  const wanted = `${word} ${bound} wanted${limit.reason === undefined ? '' : ` (${limit.reason})`}`
   return {
     verdict,
     value,
@@ -81,6 +82,14 @@ export function doubtsOf({ hangsOn, turned }: Bounded): readonly string[] {
 /** A figure as it stands in a sentence. */
 export function figure(value: number, { gives }: ResultFacts): string {
   return `${Number.isFinite(value) ? showNumber(value, shownFor(gives)) : 'without end'} ${unitOf(gives)}`.trim()
+}
+
+/** Two figures held against each other, told apart. */
+export function figuresApart(a: number, b: number, facts: ResultFacts): readonly [string, string] {
+  if (!Number.isFinite(a) || !Number.isFinite(b)) return [figure(a, facts), figure(b, facts)]
+  const [one, other] = showApart(a, b, shownFor(facts.gives))
+  const unit = unitOf(facts.gives)
+  return [`${one} ${unit}`.trim(), `${other} ${unit}`.trim()]
 }
 
 /** A yes-or-no question without a number. */

@@ -55,6 +55,7 @@ import { underRated } from './switch/under-rated.ts'
 import { tapered } from './thread/tapered.ts'
 import { cardCondition } from './torque/card-condition.ts'
 import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
+import { metalSoftens } from './warm/metal-softens.ts'
 import { needsThermostat } from './warm/needs-thermostat.ts'
 import { neverReaches } from './warm/never-reaches.ts'
 import { tooHot } from './warm/too-hot.ts'
@@ -96,7 +97,7 @@ export const CIRCUIT_RULES: readonly Rule<CircuitSubject>[] = [shift, feedsBackw
 /** Asked of every joint to a ground. */
 const BOND_RULES = [magnesium]
 
-export const WARM_RULES: readonly Rule<WarmSubject>[] = [neverReaches, tooSlow, tooHot, needsThermostat]
+export const WARM_RULES: readonly Rule<WarmSubject>[] = [neverReaches, tooSlow, tooHot, metalSoftens, needsThermostat]
 
 export const AIR_RULES: readonly Rule<AirSubject>[] = [surfaceWet]
 

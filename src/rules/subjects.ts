@@ -12,6 +12,7 @@ import type { change } from './mass/change.ts'
 import type { outsideLimits } from './mass/outside-limits.ts'
 import type { Rule } from './rule.ts'
 import type { ThreadPlace } from './thread-doubts.ts'
+import type { metalSoftens } from './warm/metal-softens.ts'
 import type { needsThermostat } from './warm/needs-thermostat.ts'
 import type { neverReaches } from './warm/never-reaches.ts'
 import type { tooHot } from './warm/too-hot.ts'
@@ -91,6 +92,7 @@ type SubjectOf<R> = R extends Rule<infer Subject> ? Subject : never
 export type WarmSubject = SubjectOf<typeof neverReaches> &
   SubjectOf<typeof tooSlow> &
   SubjectOf<typeof tooHot> &
+  SubjectOf<typeof metalSoftens> &
   SubjectOf<typeof needsThermostat>
 
 export type AirSubject = SubjectOf<typeof surfaceWet>

@@ -2,7 +2,7 @@ import type { Bounded } from '../formula/bounds.ts'
 import { wallLeftMm } from '../trade/hole/depth.ts'
 import type { Wide } from '../trade/hole/wide.ts'
 import type { WallBeside } from '../trade/joint/wall-share.ts'
-import { figure } from './judge.ts'
+import { figuresApart } from './judge.ts'
 import type { Judged } from './rule.ts'
 
 /** What the figures of a full thread in thick metal leave out. */
@@ -31,7 +31,7 @@ function wallDoubts(wall: WallBeside | undefined): readonly string[] {
   if (wall === undefined) return []
   if (wall.leftMm === null) return ['casting.wall is not given: this is reckoned with metal enough around the thread']
   if (wall.shareFactor !== null) return []
-  const [left, least] = [wall.leftMm, wall.leastMm].map(mm => figure(mm, wallLeftMm))
+  const [left, least] = figuresApart(wall.leftMm, wall.leastMm, wallLeftMm)
   return [`reckoned with metal enough around the thread, but the wall beside it is ${left}: below ${least} nobody knows what it holds`]
 }
 

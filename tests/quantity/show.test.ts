@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { DIGITS, type Shown, shownFor } from '../../src/quantity/digits.ts'
 import { parseQuantity } from '../../src/quantity/parse-quantity.ts'
-import { inchOf, showBothTemperatures, showMetricAndInch, showNumber, showSpread } from '../../src/quantity/show.ts'
+import { inchOf, showApart, showBothTemperatures, showMetricAndInch, showNumber, showSpread } from '../../src/quantity/show.ts'
 import { PURE, SUFFIXES } from '../../src/quantity/units.ts'
 
 describe('a figure', () => {
@@ -66,6 +66,18 @@ describe('two ends', () => {
     [22.201, 22.209, 'depth-down', '22.20 to 22.21']
   ] as const)('%d and %d as %s', (low, high, shown, text) => {
     expect(showSpread(low, high, shown)).toBe(text)
+  })
+})
+
+describe('two figures held against each other', () => {
+  it.each([
+    ['far apart: the usual digits', 2.5, 2, 'torque', ['2.50', '2.00']],
+    ['a hair apart: as many more as it takes', 2.0004, 2.0001, 'torque', ['2.0004', '2.0001']],
+    ['decimals alone as well', 0.1234, 0.1231, 'length', ['0.1234', '0.1231']],
+    ['the same', 2, 2, 'torque', ['2.00', '2.00']],
+    ['the same but for binary noise', 0.1 + 0.2, 0.3, 'torque', ['0.300', '0.300']]
+  ] as const)('%s', (_, a, b, shown, texts) => {
+    expect(showApart(a, b, shown)).toEqual(texts)
   })
 })
 

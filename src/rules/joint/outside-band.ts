@@ -2,7 +2,7 @@ import type { Bounded } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import * as pull from '../../trade/joint/preload.ts'
-import { doubtsOf, figure, type Lack, missing, notJudged, plainly } from '../judge.ts'
+import { doubtsOf, figuresApart, type Lack, missing, notJudged, plainly } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
@@ -53,7 +53,8 @@ function judged({ band, value, limit, margin, word }: End, doubts: readonly stri
   const all = [...(none ? ['no margin'] : []), ...doubts]
   // Written so that a margin that is no number fails.
   const verdict = !(margin >= 0) && !none ? 'fail' : all.length > 0 ? 'caution' : 'pass'
-  const says = [`torque ${figure(value, facts)}; ${word} ${figure(limit, facts)} at the worst end`, ...all].join('; ')
+  const [is, bound] = figuresApart(value, limit, facts)
+  const says = [`torque ${is}; ${word} ${bound} at the worst end`, ...all].join('; ')
   return {
     ...plainly(verdict, says, band.shares[0]?.given.at ?? []),
     value,

@@ -1,7 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import type { Span } from '../../quantity/parse-quantity.ts'
-import { showNumber } from '../../quantity/show.ts'
+import { showApart } from '../../quantity/show.ts'
 import { centreM as facts } from '../../trade/mass/moment.ts'
 import { atLeast, atMost, notJudged } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
@@ -26,13 +26,13 @@ export const outsideLimits: Rule<Subject> = {
 }
 
 /** The limit that is nearer. */
-function nearer(of: string, centreM: Bounded, { low, high }: Span): Judged {
-  const forward = centreM.low - low < high - centreM.high
-  const worst = `${metres(forward ? centreM.low : centreM.high)}${centreM.low === centreM.high ? '' : ' at the worst end'}`
-  const says = `${of} lies at ${worst}; the limits are ${metres(low)} and ${metres(high)}`
-  return forward ? atLeast(facts, centreM, { value: low }, says) : atMost(facts, centreM, { value: high }, says)
-}
-
-function metres(armM: number): string {
-  return `${showNumber(armM, 'arm')} m`
+function nearer(of: string, centreM: Bounded, limits: Span): Judged {
+  const forward = centreM.low - limits.low < limits.high - centreM.high
+  const limit = forward ? limits.low : limits.high
+  const [lies, nearest] = showApart(forward ? centreM.low : centreM.high, limit, 'arm')
+  const [other] = showApart(forward ? limits.high : limits.low, limit, 'arm')
+  const worst = `${lies} m${centreM.low === centreM.high ? '' : ' at the worst end'}`
+  const both = forward ? `${nearest} m and ${other} m` : `${other} m and ${nearest} m`
+  const says = `${of} lies at ${worst}; the limits are ${both}`
+  return forward ? atLeast(facts, centreM, { value: limit }, says) : atMost(facts, centreM, { value: limit }, says)
 }

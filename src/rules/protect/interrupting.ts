@@ -1,7 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { atMost, figure, notJudged } from '../judge.ts'
+import { atMost, figure, figuresApart, notJudged } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
@@ -32,21 +32,26 @@ export const interrupting: Rule<Subject> = {
   judge: ({ protector, where, faultA: shortA, breakingA, breakingSays, ...volts }) => {
     if (volts.busV !== null && volts.breakingV !== null && !(volts.busV.high <= volts.breakingV.mostV * (1 + ROUNDING)))
       return tooHigh(protector, volts.busV, volts.breakingV.mostV)
-    if (shortA === null)
-      return notJudged(
-        'source.resistance',
-        'millivolts at the source over a known step of current, or the cold-cranking current of the battery'
-      )
+    if (shortA === null) return withoutShort(volts)
     if (breakingA === null) return notJudged('breaking capacity', `read on the part or in its sheet (${breakingSays})`)
-    const says = `${protector}: a short ${where} is ${figure(shortA.high, faultA)}, it can break ${figure(breakingA, faultA)} (${breakingSays})`
+    const [is, breaks] = figuresApart(shortA.high, breakingA, faultA)
+    const says = `${protector}: a short ${where} is ${is}, it can break ${breaks} (${breakingSays})`
     return atMost(faultA, shortA, { value: breakingA, ...doubtOf(volts) }, says)
   }
 }
 
 const ROUNDING = 1e-9
 
+function withoutShort(volts: Pick<Subject, 'busV' | 'breakingV'>): Judged {
+  const how = 'millivolts at the source over a known step of current, or the cold-cranking current of the battery'
+  const judged = notJudged('source.resistance', how)
+  const { assumed } = volts.busV === null ? {} : doubtOf(volts)
+  return assumed === undefined ? judged : { ...judged, says: `${judged.says}; ${assumed}` }
+}
+
 function tooHigh(protector: string, reached: Bounded, mostV: number): Judged {
-  const says = `${protector}: the bus may have ${figure(reached.high, busV)}; what it can break is stated up to ${figure(mostV, busV)} DC`
+  const [has, most] = figuresApart(reached.high, mostV, busV)
+  const says = `${protector}: the bus may have ${has}; what it can break is stated up to ${most} DC`
   return { ...atMost(busV, reached, { value: mostV }, says), change: 'take a protector that is rated for the voltage of the bus' }
 }
 

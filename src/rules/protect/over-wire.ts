@@ -2,7 +2,7 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
 import { shortTimeLimitC } from '../../trade/circuit/short-heating-material.ts'
-import { atLeast, figure, notJudged, plainly } from '../judge.ts'
+import { atLeast, figure, figuresApart, notJudged, plainly } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
 type Overload = NonNullable<Subject['overload']>
@@ -36,7 +36,8 @@ export const overWire: Rule<Subject> = {
     if (limit === null) return notJudged('insulation', 'read on the wire what its insulation is rated for, and say how warm the place is')
     if (limit.wireLimitA === null || marginA === null)
       return { ...plainly('not-judged', limit.says), change: 'take a size of wire that the practice has a figure for' }
-    const says = `${protector}: ${figure(ratingA.high, wireMarginA)}; its wire may have ${figure(limit.wireLimitA.low, wireMarginA)} (${limit.says})`
+    const [is, allowed] = figuresApart(ratingA.high, limit.wireLimitA.low, wireMarginA)
+    const says = `${protector}: ${is}; its wire may have ${allowed} (${limit.says})`
     const judged = atLeast(wireMarginA, marginA, { value: 0, source: limit.source, ...(assumed === null ? {} : { assumed }) }, says)
     return overload === null ? judged : withOverload(judged, overload, limit.source === SOURCES.practice ? 'fail' : 'caution')
   }
@@ -52,7 +53,8 @@ function withOverload(judged: Judged, { overloadC, insulationC }: Overload, wors
   if (overloadC.high <= insulationC.low) return judged
   const limitC = shortTimeLimitC({ kind: 'unknown', insulationC: insulationC.low })
   const beyond = overloadC.high <= limitC ? '' : `, and above the ${figure(limitC, TEMPERATURE)} that it stands for seconds`
-  const says = `an overload that it clears slowly or never brings the wire to ${figure(overloadC.high, TEMPERATURE)}: above the ${figure(insulationC.low, TEMPERATURE)} of its insulation${beyond}`
+  const [is, stands] = figuresApart(overloadC.high, insulationC.low, TEMPERATURE)
+  const says = `an overload that it clears slowly or never brings the wire to ${is}: above the ${stands} of its insulation${beyond}`
   const verdict = judged.verdict === 'fail' ? 'fail' : beyond === '' ? 'caution' : worst
   return { ...judged, verdict, says: `${judged.says}; ${says}` }
 }

@@ -1,7 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { loadRoomA as facts } from '../../trade/circuit/guarded-wire.ts'
-import { atLeast, figure, notJudged, plainly } from '../judge.ts'
+import { atLeast, figuresApart, notJudged, plainly } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
@@ -29,7 +29,8 @@ export const overloaded: Rule<Subject> = {
         ...plainly('not-judged', `${protector}: no re-rating is printed for a place so hot`),
         change: "take the maker's re-rating, or a cooler place"
       }
-    const says = `${protector}: ${figure(loadA.high, facts)} flow at the worst end, ${figure(allowedLoadA.low, facts)} may flow for good`
+    const [is, allowed] = figuresApart(loadA.high, allowedLoadA.low, facts)
+    const says = `${protector}: ${is} flow at the worst end, ${allowed} may flow for good`
     return atLeast(facts, loadRoomA, { value: 0 }, says)
   }
 }

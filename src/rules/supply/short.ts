@@ -1,7 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { marginA as facts } from '../../trade/supply/margin.ts'
-import { atLeast, figure, notJudged } from '../judge.ts'
+import { atLeast, figuresApart, notJudged } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
@@ -25,7 +25,8 @@ export const short: Rule<Subject> = {
   judge: ({ phase, outputA, loadA, marginA, shed }) => {
     if (outputA === null || marginA === null)
       return notJudged('output', 'a clamp meter on the cable of the generator at the speed it runs, with every load on')
-    const says = `${phase}: the generator gives ${figure(outputA.low, facts)}, the loads take ${figure(loadA.high, facts)}`
+    const [gives, take] = figuresApart(outputA.low, loadA.high, facts)
+    const says = `${phase}: the generator gives ${gives}, the loads take ${take}`
     const judged = atLeast(facts, marginA, { value: 0 }, says)
     return judged.verdict !== 'fail' || shed === '' ? judged : { ...judged, change: `switch off first: ${shed}` }
   }

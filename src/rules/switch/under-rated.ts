@@ -2,7 +2,7 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { neededRatingA as facts, MOST_SWITCH_V } from '../../trade/circuit/switch-factor.ts'
-import { atMost, figure, notJudged, plainly } from '../judge.ts'
+import { atMost, figure, figuresApart, notJudged, plainly } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
@@ -30,7 +30,8 @@ export const underRated: Rule<Subject> = {
         ...notJudged('rating', `read the DC rating of ${name}: what is printed first on a switch is often its AC rating`),
         source: SOURCES['ac-switch']
       }
-    const says = `${name} of ${figure(ratingA, facts)} DC; ${figure(neededA.high, facts)} needed: the load times ${switchFactor.value} (${row} row), closing on ${figure(makeA.high, facts)}`
+    const [is, needed] = figuresApart(ratingA, neededA.high, facts)
+    const says = `${name} of ${is} DC; ${needed} needed: the load times ${switchFactor.value} (${row} row), closing on ${figure(makeA.high, facts)}`
     const judged = atMost(facts, neededA, { value: ratingA }, says)
     return judged.verdict === 'fail' || busV.high <= MOST_SWITCH_V * (1 + ROUNDING) ? judged : aboveTable(name, busV)
   }
@@ -42,6 +43,7 @@ const VOLTS = fact('busV', { says: 'bus voltage', symbol: 'U', source: SOURCES['
 
 /** A longer arc at a higher voltage: what is enough at the last row of the table says nothing here. */
 function aboveTable(name: string, { high }: Bounded): Judged {
-  const says = `${name}: the bus may have ${figure(high, VOLTS)}; no factor is printed above ${figure(MOST_SWITCH_V, VOLTS)} DC`
+  const [has, most] = figuresApart(high, MOST_SWITCH_V, VOLTS)
+  const says = `${name}: the bus may have ${has}; no factor is printed above ${most} DC`
   return { ...plainly('not-judged', says), change: 'hold what its maker rates it for at this direct voltage against the load' }
 }

@@ -1,7 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { spanW as facts, leastPowerW } from '../../trade/heat/fixed-power.ts'
-import { atLeast, figure, plainly } from '../judge.ts'
+import { atLeast, figuresApart, plainly } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import type { Rule } from '../rule.ts'
 
@@ -20,8 +20,7 @@ export const needsThermostat: Rule<Subject> = {
   judge: ({ window, thermostatC }) => {
     if (thermostatC !== null) return plainly('pass', 'a thermostat is fitted', ['warm', 'thermostat'])
     if (isMissing(window)) return notJudgedFor(window)
-    const least = figure(window.leastPowerW.high, leastPowerW)
-    const greatest = figure(window.greatestPowerW.low, leastPowerW)
+    const [least, greatest] = figuresApart(window.leastPowerW.high, window.greatestPowerW.low, leastPowerW)
     const says =
       window.spanW.low > 0
         ? `rated powers from ${least} to ${greatest} meet both cold moving and hot still air`

@@ -1,7 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
 import { spareA as facts } from '../../trade/circuit/wire.ts'
-import { atLeast, figure, notJudged, plainly } from '../judge.ts'
+import { atLeast, figuresApart, notJudged, plainly } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
@@ -27,7 +27,8 @@ export const overAmpacity: Rule<Subject> = {
     if (holds === null) return notJudged('insulation', 'read on the wire what its insulation is rated for, and say how warm the place is')
     if (spareA === null || ampacityA === null)
       return { ...plainly('not-judged', holds), change: 'take a size that the practice has a figure for' }
-    const says = `${figure(currentA.high, facts)} flow at the worst end; it carries ${figure(ampacityA.low, facts)} for good (the figure holds for ${holds})`
+    const [is, allowed] = figuresApart(currentA.high, ampacityA.low, facts)
+    const says = `${is} flow at the worst end; it carries ${allowed} for good (the figure holds for ${holds})`
     return atLeast(facts, spareA, { value: 0, source: figureSource, ...(assumed === null ? {} : { assumed }) }, says)
   }
 }

@@ -1,7 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { atLeast, figure, notJudged } from '../judge.ts'
+import { atLeast, figure, figuresApart, notJudged } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
@@ -32,7 +32,8 @@ export const shortCircuit: Rule<Subject> = {
         change: 'give rating and style of the fuse or breaker before it, and ambient and insulation of the wire'
       }
     const time = Number.isFinite(short.longestS.high) ? `${figure(short.longestS.high, TIME)} at the latest` : 'perhaps never'
-    const says = `behind ${protector} a short of ${figure(short.faultA.low, CURRENT)} or more is cleared in ${time}: the wire gets to ${figure(short.endC.high, END)}, its limit is ${figure(short.limitC.low, END)}`
+    const [is, stands] = figuresApart(short.endC.high, short.limitC.low, END)
+    const says = `behind ${protector} a short of ${figure(short.faultA.low, CURRENT)} or more is cleared in ${time}: the wire gets to ${is}, its limit is ${stands}`
     return atLeast(marginK, short.marginK, { value: 0 }, says)
   }
 }

@@ -1,5 +1,6 @@
 import type { Given, Plain } from '../../formula/given.ts'
 import * as load from './load.ts'
+import { ratedSharePercent } from './rating-share.ts'
 import * as switchOn from './switch-on.ts'
 
 /** What is known of the current while the element is still cold. */
@@ -28,7 +29,8 @@ export function heater({ powerW: ratedW, ratedV, atV, count, cold: element }: Pl
   const togetherA = load.togetherA({ currentA, count })
   const togetherW = load.togetherW({ powerW, count })
   const cold = coldOf(element, { atV, resistanceOhm, togetherA, count })
-  return { togetherOhm, togetherA, togetherW, ...cold, each: { resistanceOhm, currentA, powerW } }
+  const share = ratedSharePercent({ powerW, ratedW })
+  return { togetherOhm, togetherA, togetherW, ...cold, ratedSharePercent: share, each: { resistanceOhm, currentA, powerW } }
 }
 
 interface Hot {

@@ -26,6 +26,8 @@ export interface RatingNeed {
 export interface RatingCandidate {
   readonly ratingA: number
   readonly loadPercent: number
+  /** A larger one would carry the load, or stay shut at switch-on. */
+  readonly tooSmall: boolean
   /** Empty where nothing speaks against it. */
   readonly rejected: readonly string[]
 }
@@ -41,6 +43,7 @@ export function ratingChoice(need: RatingNeed): RatingChoice {
   const candidates = need.style.ratingsA.map(ratingA => ({
     ratingA,
     loadPercent: (100 * need.loadA) / ratingA,
+    tooSmall: [overloaded, opensAtInrush].some(test => test(need, ratingA) !== undefined),
     rejected: objections(need, ratingA)
   }))
   return { ratingA: candidates.find(({ rejected }) => rejected.length === 0)?.ratingA ?? null, candidates }

@@ -6,7 +6,7 @@ import { conductorBySize } from './ampacity-conductor.ts'
 import type { Conductor } from './conductor.ts'
 import type { GuardedWireGiven } from './guarded-wire.ts'
 import { heatedWire } from './heated-wire.ts'
-import { type RatingChoice, type RatingNeed, ratingChoice } from './protection-rating.ts'
+import { type RatingCandidate, type RatingChoice, type RatingNeed, ratingChoice } from './protection-rating.ts'
 import type { StyleId } from './protection-style.ts'
 import { styleOf } from './protection-styles.ts'
 import { wireLimit } from './protection-wire-limit.ts'
@@ -48,14 +48,22 @@ function heatedBy(currentA: number, conductor: Conductor, lies: Plain<AmpacityGi
   return { wire: heatedWire({ conductor, current, insulationC }), startC, limitC: insulationC }
 }
 
-/** In words, with the rating that comes nearest: the one with the fewest reasons against it. */
+/** In words, with what speaks against the ratings that come nearest. */
 export function noRating({ candidates }: RatingChoice, id: StyleId): NoAnswer {
-  const style = styleOf(id)
-  const nearest = candidates.toSorted((a, b) => a.rejected.length - b.rejected.length)[0]
-  if (nearest === undefined)
-    return new NoAnswer(`no series of ratings is published for a ${style.says}`, "give the rating from the maker's list")
+  const { says } = styleOf(id)
+  if (candidates.length === 0)
+    return new NoAnswer(`no series of ratings is published for a ${says}`, "give the rating from the maker's list")
+  const reasons = nearest(candidates).map(({ ratingA, rejected }) => `${ratingA} A: ${rejected.join('; ')}`)
   return new NoAnswer(
-    `no rating of a ${style.says} does it; ${nearest.ratingA} A comes nearest: ${nearest.rejected.join('; ')}`,
+    `no rating of a ${says} does it. ${reasons.join('. ')}`,
     'take thicker wire, split the load, or another style of protector'
   )
+}
+
+/** The largest that is too small with the fewest reasons against it, and the smallest that is not. */
+function nearest(candidates: readonly RatingCandidate[]): readonly RatingCandidate[] {
+  const least = Math.min(...candidates.map(({ rejected }) => rejected.length))
+  const tied = candidates.filter(({ rejected }) => rejected.length === least)
+  const ends = [tied.findLast(({ tooSmall }) => tooSmall), candidates.find(({ tooSmall }) => !tooSmall)]
+  return ends.filter(end => end !== undefined)
 }

@@ -10,6 +10,8 @@ export interface Material {
   readonly heatJPerKgK: Figure
   readonly densityKgPerM3: Figure
   readonly conductivityWPerMK: Figure | null
+  /** Where it begins to melt (memory, handbooks of metals); of aluminium not named, the lowest of common casting alloys. */
+  readonly meltsC: number
 }
 
 export const MATERIALS = {
@@ -17,69 +19,80 @@ export const MATERIALS = {
     says: 'aluminium, alloy not named',
     heatJPerKgK: figure(900, SOURCES['aluminium-heat']),
     densityKgPerM3: figure(2700, SOURCES['aluminium-heat']),
-    conductivityWPerMK: null
+    conductivityWPerMK: null,
+    meltsC: 515
   },
   a380: {
     says: 'die-cast aluminium A380',
     heatJPerKgK: figure(963, nadca),
     densityKgPerM3: figure(2710, nadca),
-    conductivityWPerMK: figure(96.2, nadca)
+    conductivityWPerMK: figure(96.2, nadca),
+    meltsC: 540
   },
   '380': {
     says: 'die-cast aluminium 380',
     heatJPerKgK: figure(963, nadca),
     densityKgPerM3: figure(2740, nadca),
-    conductivityWPerMK: figure(96.2, nadca)
+    conductivityWPerMK: figure(96.2, nadca),
+    meltsC: 540
   },
   a356: {
     says: 'cast aluminium A356-T6',
     heatJPerKgK: figure(963, callister),
     densityKgPerM3: figure(2690, SOURCES['magnesium-presentation']),
-    conductivityWPerMK: figure(159, SOURCES['magnesium-presentation'])
+    conductivityWPerMK: figure(159, SOURCES['magnesium-presentation']),
+    meltsC: 555
   },
   'zinc-alloy-3': {
     says: 'zinc die-casting alloy 3',
     heatJPerKgK: figure(419, nadca),
     densityKgPerM3: figure(6600, nadca),
-    conductivityWPerMK: figure(113, nadca)
+    conductivityWPerMK: figure(113, nadca),
+    meltsC: 381
   },
   az91d: {
     says: 'magnesium AZ91D',
     heatJPerKgK: figure(1050, caster),
     densityKgPerM3: figure(1810, site),
     // Four tables print 51, 72, 72.7 and 78.
-    conductivityWPerMK: figure(72.7, site, { low: 51, high: 78 })
+    conductivityWPerMK: figure(72.7, site, { low: 51, high: 78 }),
+    meltsC: 470
   },
   'grey-iron': {
     says: 'grey cast iron',
     // Tables print 490 and 544, 7300 and 7500.
     heatJPerKgK: figure(544, callister, { low: 490 }),
     densityKgPerM3: figure(7300, callister, { high: 7500 }),
-    conductivityWPerMK: figure(46, site)
+    conductivityWPerMK: figure(46, site),
+    meltsC: 1130
   },
   'steel-1020': {
     says: 'steel 1020',
     heatJPerKgK: figure(486, callister),
     densityKgPerM3: figure(7850, callister),
-    conductivityWPerMK: figure(51.9, callister)
+    conductivityWPerMK: figure(51.9, callister),
+    meltsC: 1470
   },
   'stainless-316': {
     says: 'stainless steel 316',
     heatJPerKgK: figure(500, callister),
     densityKgPerM3: figure(8000, callister),
-    conductivityWPerMK: figure(14, incropera)
+    conductivityWPerMK: figure(14, incropera),
+    meltsC: 1375
   },
   'brass-c36000': {
     says: 'free-cutting brass C36000',
     heatJPerKgK: figure(380, callister),
     densityKgPerM3: figure(8500, callister),
-    conductivityWPerMK: figure(115, callister)
+    conductivityWPerMK: figure(115, callister),
+    meltsC: 885
   },
   'copper-c11000': {
     says: 'copper C11000',
     heatJPerKgK: figure(385, callister),
     densityKgPerM3: figure(8890, callister),
-    conductivityWPerMK: figure(398, incropera)
+    conductivityWPerMK: figure(398, incropera),
+    meltsC: 1065
   }
 } as const satisfies Record<string, Material>
 

@@ -15,17 +15,20 @@ export interface BlockMaterial {
   readonly source: Source | null
   /** What the Biot number needs; null where the table has no conductivity. */
   readonly metal: { readonly densityKgPerM3: Given; readonly conductivityWPerMK: Given } | null
+  /** Where it begins to melt; null where only its specific heat was given. */
+  readonly meltsC: number | null
 }
 
 /** `aluminium`, `A380`, or a specific heat as `900 J/kgK`. */
 export function readMaterial(text: string, at: readonly (string | number)[] = ['material']): Outcome<BlockMaterial> {
   const row = materialNamed(text)
   if (row === undefined) return /^\s*[+-]?\.?\d/.test(text) ? bySpecificHeat(text, at) : unknown(text)
-  const { says, heatJPerKgK, densityKgPerM3, conductivityWPerMK } = row
+  const { says, heatJPerKgK, densityKgPerM3, conductivityWPerMK, meltsC } = row
   return good({
     says,
     heatJPerKgK: fromTable(heatJPerKgK, at),
     source: heatJPerKgK.source,
+    meltsC,
     metal:
       conductivityWPerMK === null
         ? null
@@ -40,6 +43,7 @@ function bySpecificHeat(text: string, at: Given['at']): Outcome<BlockMaterial> {
     says: 'a block of given specific heat',
     heatJPerKgK: new Given(heat.value.value, { ...heat.value, at }),
     source: null,
+    meltsC: null,
     metal: null
   })
 }

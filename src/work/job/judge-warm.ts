@@ -11,6 +11,7 @@ import { WARM_RULES } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import { asked } from '../../rules/rule.ts'
 import type { WarmSubject } from '../../rules/subjects.ts'
+import { settledMetal } from '../../rules/warm/settled-metal.ts'
 import { AS_SETTLED } from '../../trade/heat/cautions.ts'
 import { steppedTimeS } from '../../trade/heat/stepped-time.ts'
 import { HEAT_TEST_RESULTS } from '../results/heat-test-results.ts'
@@ -105,7 +106,7 @@ function cutShort(cutMarginK: Warmed['cutMarginK']): boolean {
   return cutMarginK !== null && cutMarginK.low <= 0
 }
 
-function subjectOf({ warm: { target, within, limit, thermostat } }: WarmJob, { warmed, hot, window }: Worked): WarmSubject {
+function subjectOf({ warm: { target, within, limit, thermostat, material } }: WarmJob, { warmed, hot, window }: Worked): WarmSubject {
   const none = target === null ? NO_TARGET : NO_HUMIDITY
   const { holdMarginK, cutMarginK, timeToTargetS } = isMissing(warmed) ? NOTHING : warmed
   return {
@@ -117,6 +118,7 @@ function subjectOf({ warm: { target, within, limit, thermostat } }: WarmJob, { w
         : { timeToTargetS: cutShort(cutMarginK) ? exactly(Number.POSITIVE_INFINITY) : timeToTargetS },
     within: within === null ? null : { value: within.low },
     hot,
+    metal: isMissing(warmed) ? warmed : settledMetal(material, isMissing(hot) ? [warmed] : [warmed, hot], thermostat?.off.high ?? null),
     limit: limit === null ? null : { value: limit.greatest.low, reason: limit.reason },
     window,
     thermostatC: thermostat?.off.high ?? null

@@ -1,5 +1,6 @@
 // Example: names of materials, and figures that stand in no collected row (memory).
 import { expect, it } from 'vitest'
+import { softensC } from '../../../src/trade/heat/creep.ts'
 import { MATERIAL_ALIASES, MATERIALS, materialNamed } from '../../../src/trade/heat/materials.ts'
 
 it('aluminium without an alloy takes 900 J/(kg·K), from memory', () => {
@@ -23,4 +24,23 @@ it('every span holds its figure', () => {
   for (const { heatJPerKgK, densityKgPerM3, conductivityWPerMK } of Object.values(MATERIALS))
     for (const figure of [heatJPerKgK, densityKgPerM3, conductivityWPerMK])
       if (figure !== null) expect(figure.low <= figure.value && figure.value <= figure.high).toBe(true)
+})
+
+it('melts in the order that every foundry knows, and half of it in kelvin is where zinc already creeps in a warm shop', () => {
+  const order = [
+    'zinc-alloy-3',
+    'az91d',
+    'aluminium',
+    'a380',
+    'a356',
+    'brass-c36000',
+    'copper-c11000',
+    'grey-iron',
+    'stainless-316',
+    'steel-1020'
+  ] as const
+  const melts = order.map(name => MATERIALS[name].meltsC)
+  expect(melts).toEqual([...melts].sort((a, b) => a - b))
+  expect(softensC({ meltsC: MATERIALS['zinc-alloy-3'].meltsC })).toBeCloseTo(54, 0)
+  expect(softensC({ meltsC: 540 })).toBeCloseTo(133.425, 6)
 })

@@ -1,0 +1,87 @@
+import type { BoundsOf } from '../formula/bounds.ts'
+import { farEndShort } from '../rules/protect/far-end-short.ts'
+import { inrush } from '../rules/protect/inrush.ts'
+import { interrupting } from '../rules/protect/interrupting.ts'
+import { overWire } from '../rules/protect/over-wire.ts'
+import { overloaded } from '../rules/protect/overloaded.ts'
+import { tooFar } from '../rules/protect/too-far.ts'
+import { asked } from '../rules/rule.ts'
+import { underRated } from '../rules/switch/under-rated.ts'
+import { shortCircuit } from '../rules/wire/short-circuit.ts'
+import type { guardedWire } from '../trade/circuit/guarded-wire.ts'
+import { breakingOf } from '../trade/circuit/protection-breaking.ts'
+import { PROTECTOR_PLACES } from '../trade/circuit/protection-place.ts'
+import { styleOf } from '../trade/circuit/protection-styles.ts'
+import type { ProtectorWish } from '../trade/circuit/protector-choice.ts'
+import { assumedOf } from '../trade/circuit/wire-choice.ts'
+import type { ProtectWords } from './protect-words.ts'
+
+export type Found = BoundsOf<ReturnType<typeof guardedWire>>
+
+function nameOf({ style }: ProtectWords, { ratingA }: Pick<Found, 'ratingA'>): string {
+  return `${ratingA.value} A ${styleOf(style).says}`
+}
+
+/** The rating is judged where it was given; what was not given beside it is not asked. */
+export function ratingFindings(words: ProtectWords, r: Found, wish: ProtectorWish) {
+  const protector = nameOf(words, r)
+  const { wireMarginA, ratingA, allowedLoadA, loadRoomA } = r
+  return [
+    asked(overloaded, { protector, loadA: r.loadA, allowedLoadA, loadRoomA }),
+    asked(overWire, {
+      protector,
+      ratingA,
+      limit: r.limit,
+      wireMarginA,
+      overload: overloadOf(r),
+      assumed: words.practice === 'aircraft' ? null : assumedOf(wish)
+    }),
+    ...(words.inrush === null ? [] : [asked(inrush, { protector, inrush: inrushOf(words, r), shortestS: r.inrush?.shortestS ?? null })]),
+    ...(words.fault === null ? [] : faultFindings(words, r)),
+    ...(words.fault === null && words.bus !== null ? voltageFindings(words, r) : [])
+  ]
+}
+
+function overloadOf({ overloadC, insulationC }: Found) {
+  return overloadC === null ? null : { overloadC, insulationC }
+}
+
+function inrushOf({ inrush }: ProtectWords, { inrushA }: Found) {
+  return { currentA: inrushA!, lastsS: inrush!.timeS.high }
+}
+
+/** Without a short nothing is said of currents; a bus beyond what every such part can open is told all the same. */
+function voltageFindings(words: ProtectWords, r: Found) {
+  const given = interruptingOf(words, r)
+  const sureV = given.breakingV?.sureV ?? Number.POSITIVE_INFINITY
+  return r.busV !== null && r.busV.high > sureV ? [asked(interrupting, given)] : []
+}
+
+function interruptingOf(words: ProtectWords, { ratingA, faultA, busV }: Found) {
+  return {
+    protector: nameOf(words, { ratingA }),
+    where: 'at the far end',
+    faultA,
+    busV,
+    ...breakingOf(styleOf(words.style), ratingA.value)
+  } as const
+}
+
+function faultFindings(words: ProtectWords, r: Found) {
+  const faultA = r.faultA!
+  const protector = nameOf(words, r)
+  return [
+    asked(farEndShort, { protector, faultA, longestS: r.opening?.longestS ?? null }),
+    asked(interrupting, interruptingOf(words, r)),
+    asked(shortCircuit, { protector, short: r.short })
+  ]
+}
+
+export function placeFindings(words: ProtectWords, r: Found) {
+  const { distance, sheathed, practice, switch: rating } = words
+  const place = PROTECTOR_PLACES[practice][sheathed ? 'sheathed' : 'open']
+  return [
+    ...(distance === null ? [] : [asked(tooFar, { protector: nameOf(words, r), unprotectedMm: r.unprotectedMm!, place })]),
+    ...(rating === null || r.contacts === null ? [] : [asked(underRated, { name: 'a switch', ratingA: rating.low, ...r.contacts })])
+  ]
+}
