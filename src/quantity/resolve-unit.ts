@@ -22,5 +22,12 @@ export function resolveUnit(kind: Kind, term: Term): Outcome<Unit> {
 
 function bareFault(kind: Kind, term: Term): Outcome<Unit> {
   const labels = Object.keys(rowOf(kind).units)
-  return bad(`${quoted(term.text)} has no unit`, acceptedText(kind), labels.length === 1 ? `${numberText(term)} ${labels[0]}` : undefined)
+  const near = kind === 'percent' ? asShare(numberText(term)) : numberText(term)
+  return bad(`${quoted(term.text)} has no unit`, acceptedText(kind), labels.length === 1 ? `${near} ${labels[0]}` : undefined)
+}
+
+/** Up to 1 it is more likely a share of the whole: 0.9 is meant as 90 %. */
+function asShare(text: string): string {
+  const share = Number(text)
+  return share > 0 && share <= 1 ? String(Number((100 * share).toPrecision(12))) : text
 }

@@ -40,6 +40,8 @@ export type HoleSubject = Fitted['hole'] & {
 
 /** What the rules of a joint are asked about: nulls where something is missing, and what that is. */
 export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & ThreadPlace & {
+    /** Nobody spoke of a bore: the body is taken as solid. */
+    readonly solid: boolean
     readonly lacks: Lack | null
     readonly lacksRing?: Lack | null
     /** Whether the strength of the casting is that of its alloy. */

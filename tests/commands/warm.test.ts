@@ -20,12 +20,12 @@ describe('film', () => {
   })
 
   it('of air that stops, where that gets too hot to tell, is left out in words', async () => {
-    const { exit, results, cautions } = await jsonOf(
+    const { exit, results, findings } = await jsonOf(
       'warm --power 400W --mass 0.45kg --area 0.03m2 --air 4°C --material steel --airflow 40m/s --size 10mm'
     )
-    expect(exit).toBe(0)
+    expect(exit).toBe(1)
     expect(results['steady.still']).toBeUndefined()
-    expect(cautions.join('\n')).toContain('hotter than a film is worked out for')
+    expect(findings).toMatchObject([{ rule: 'warm/metal-softens', says: expect.stringContaining('up to which a film is worked out') }])
   })
 
   it('with nothing said of the air is that of still air, and that is assumed', async () => {
@@ -64,10 +64,10 @@ describe('material', () => {
 })
 
 describe('target', () => {
-  it('not given: no time and no finding', async () => {
+  it('not given: no time and no finding of it', async () => {
     const { results, findings } = await jsonOf(ALLOY)
     expect(results['time-to-target']).toBeUndefined()
-    expect(findings).toEqual([])
+    expect(findings.map(({ rule }: { rule: string }) => rule)).toEqual(['warm/metal-softens'])
   })
 
   it('never reached: no time, and the reason in a finding', async () => {

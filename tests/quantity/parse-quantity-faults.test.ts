@@ -25,6 +25,8 @@ describe('no unit', () => {
     ['length', '5/16', '"5/16" has no unit', LENGTH],
     ['torque', '155', '"155" has no unit', TORQUE],
     ['percent', '4', '"4" has no unit', 'a percentage in %, as "85 %"', '4 %'],
+    ['percent', '0.9', '"0.9" has no unit', 'a percentage in %, as "85 %"', '90 %'],
+    ['percent', '1', '"1" has no unit', 'a percentage in %, as "85 %"', '100 %'],
     ['percent', '-4', '"-4" has no unit', 'a percentage in %, as "85 %"', '-4 %'],
     ['power', '45 ± 5 %', '"45" has no unit', 'a power in W, mW, kW, hp, as "45 W"'],
     ['length', '11.5 mm ± 0.2', 'the tolerance "0.2" has no unit', `${LENGTH}, or "0.2 %"`],

@@ -3,12 +3,15 @@ import { SOURCES } from '../../formula/source.ts'
 import { breakMarginMpa as beyond, bodyMarginMpa as facts } from '../../trade/joint/body.ts'
 import { atLeast, type Lack, missing, notJudged } from '../judge.ts'
 import type { Rule } from '../rule.ts'
+import { bodyDoubts, doubted } from '../thread-doubts.ts'
 
 interface Subject {
   readonly bodyMarginMpa: Bounded | null
   /** What is left to the tensile strength: a body that breaks has yielded before, whatever its proof stress. */
   readonly breakMarginMpa: Bounded | null
   readonly preloadN: Bounded | null
+  /** Nobody spoke of a bore. */
+  readonly solid: boolean
   readonly lacks: Lack | null
 }
 
@@ -19,12 +22,12 @@ export const bodyYields: Rule<Subject> = {
   why: 'A hollow body stretches at a torque that a bolt of its size would laugh at; its element cracks, and the clamp is gone.',
   change: 'take a lower torque, or a part with more metal round its bore',
   source: SOURCES['strength-of-materials'],
-  judge: ({ bodyMarginMpa, breakMarginMpa, preloadN, lacks }) => {
+  judge: ({ bodyMarginMpa, breakMarginMpa, preloadN, solid, lacks }) => {
     if (preloadN === null) return missing(lacks)
     if (breakMarginMpa !== null && breaks(breakMarginMpa, bodyMarginMpa)) return atLeast(beyond, breakMarginMpa, { value: 0 })
     return bodyMarginMpa === null
       ? notJudged('body.proof', 'the sheet of its material: the stress that it stands without a lasting stretch')
-      : atLeast(facts, bodyMarginMpa, { value: 0 })
+      : doubted(atLeast(facts, bodyMarginMpa, { value: 0 }), bodyDoubts(solid))
   }
 }
 

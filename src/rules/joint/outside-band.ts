@@ -4,14 +4,17 @@ import { SOURCES } from '../../formula/source.ts'
 import * as pull from '../../trade/joint/preload.ts'
 import { doubtsOf, figuresApart, type Lack, missing, notJudged, plainly } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
+import { bodyDoubts, type ThreadPlace, threadDoubts } from '../thread-doubts.ts'
 
-interface Subject {
+interface Subject extends ThreadPlace {
   /** With the error of the wrench as its bounds, where that is known. */
   readonly torqueNm: Pick<Given, 'low' | 'high'> | null
   readonly lowestTorqueNm: Bounded | null
   readonly highestTorqueNm: Bounded | null
   /** Null where no proof stress is known: the body may yield inside the band. */
   readonly proofTorqueNm: Bounded | null
+  /** Nobody spoke of a bore. */
+  readonly solid: boolean
   readonly lacks: Lack | null
 }
 
@@ -27,11 +30,11 @@ export const outsideBand: Rule<Subject> = {
   why: 'Below it the part works loose; above it the casting strips, the part strips, or its body yields or breaks.',
   change: 'change the torque, the friction (what is on the threads), or the engagement',
   source: SOURCES.practice,
-  judge: ({ torqueNm, lowestTorqueNm, highestTorqueNm, proofTorqueNm, lacks }) => {
+  judge: ({ torqueNm, lowestTorqueNm, highestTorqueNm, proofTorqueNm, solid, lacks, ...place }) => {
     if (lacks !== null || torqueNm === null) return missing(lacks)
     if (highestTorqueNm === null) return notJudged('nut-factor', 'a trial with a load cell, or the table of the compound')
     const assumed = new Set([lowestTorqueNm, highestTorqueNm].flatMap(end => (end === null ? [] : doubtsOf(end))))
-    const doubts = proofTorqueNm === null ? [...assumed, NO_PROOF] : [...assumed]
+    const doubts = [...assumed, ...(proofTorqueNm === null ? [NO_PROOF] : []), ...bodyDoubts(solid), ...threadDoubts(place)]
     const upper = { band: highestTorqueNm, value: torqueNm.high, limit: highestTorqueNm.low, margin: highestTorqueNm.low - torqueNm.high }
     if (lowestTorqueNm === null) return judged({ ...upper, word: 'at most' }, doubts)
     const lower = { band: lowestTorqueNm, value: torqueNm.low, limit: lowestTorqueNm.high, margin: torqueNm.low - lowestTorqueNm.high }

@@ -15,7 +15,7 @@ export function readLoad(text: string): Outcome<LoadGiven> {
   const amps = parseQuantity('current', current)
   if (!amps.ok) return amps
   const priority = extras.find((word): word is Priority => (PRIORITIES as readonly string[]).includes(word)) ?? 'useful'
-  const duties = extras.filter(word => word !== priority)
+  const duties = extras.filter((word, i) => word !== priority || extras.indexOf(word) < i)
   if (duties.length > 1 || extras.length > 2) return bad(quoted(text), `${ACCEPTED}, or "lights=9 A,40 %,comfort"`)
   const duty = duties[0] === undefined ? good({ value: 100, low: 100, high: 100 }) : parseQuantity('percent', duties[0])
   if (!duty.ok) return duty

@@ -47,6 +47,7 @@ function subjectOf(job: Job, hole: JobHole, { found, bounds }: Seen): JointSubje
     ...(bounds ?? NOTHING),
     lacks: found.lacks ?? (job.parts[hole.takes]!.torque === null ? withoutCard(hole) : null),
     lacksRing: ringLack(job, hole),
+    solid: (job.parts[hole.takes]!.body?.bore ?? null) === null,
     typical: metal !== null && hole.casting.shear === null,
     castingMetal: metal
   }

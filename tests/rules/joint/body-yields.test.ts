@@ -1,6 +1,7 @@
 // table: proof stress beyond the combined stress, against nought; the numbers are invented
 import { expect, it } from 'vitest'
 import { bodyYields } from '../../../src/rules/joint/body-yields.ts'
+import { asked } from '../../../src/rules/rule.ts'
 import { assumed, between, expectDoubted, expectNotJudged, verdictOf } from '../bounded.ts'
 import { expectLacking } from './lacking.ts'
 
@@ -12,16 +13,27 @@ it.each([
   ['may reach it', between(-1, 90), 'fail'],
   ['just reaches it', between(0, 90), 'caution']
 ])('%s', (_, bodyMarginMpa, verdict) => {
-  expect(verdictOf(bodyYields, { bodyMarginMpa, breakMarginMpa, preloadN, lacks: null })).toBe(verdict)
+  expect(verdictOf(bodyYields, { bodyMarginMpa, breakMarginMpa, preloadN, solid: false, lacks: null })).toBe(verdict)
 })
 
 it('on an assumed value is a caution at best', () => {
-  expectDoubted(bodyYields, { bodyMarginMpa: assumed(between(40, 50)), breakMarginMpa, preloadN, lacks: null })
+  expectDoubted(bodyYields, { bodyMarginMpa: assumed(between(40, 50)), breakMarginMpa, preloadN, solid: false, lacks: null })
+})
+
+it('a body of which nobody told the bore is no more than a caution', () => {
+  const subject = { bodyMarginMpa: between(1, 90), breakMarginMpa, preloadN, solid: true, lacks: null }
+  expect(asked(bodyYields, subject)).toMatchObject({ verdict: 'caution', says: expect.stringContaining('reckoned with a solid body') })
+  expect(verdictOf(bodyYields, { ...subject, bodyMarginMpa: between(-1, 90) })).toBe('fail')
 })
 
 it('names what is missing', () => {
-  expectLacking(bodyYields, { bodyMarginMpa: null, breakMarginMpa, preloadN: null, lacks: null })
-  expectNotJudged(bodyYields, { bodyMarginMpa: null, breakMarginMpa, preloadN, lacks: null }, 'body.proof', 'sheet of its material')
+  expectLacking(bodyYields, { bodyMarginMpa: null, breakMarginMpa, preloadN: null, solid: false, lacks: null })
+  expectNotJudged(
+    bodyYields,
+    { bodyMarginMpa: null, breakMarginMpa, preloadN, solid: false, lacks: null },
+    'body.proof',
+    'sheet of its material'
+  )
 })
 
 it.each([
@@ -30,5 +42,5 @@ it.each([
   ['without a proof stress, below it', between(1, 10), null, 'not-judged'],
   ['a proof stress above the tensile strength', between(-5, 10), between(5, 20), 'fail']
 ])('%s', (_, breaking, bodyMarginMpa, verdict) => {
-  expect(verdictOf(bodyYields, { bodyMarginMpa, breakMarginMpa: breaking, preloadN, lacks: null })).toBe(verdict)
+  expect(verdictOf(bodyYields, { bodyMarginMpa, breakMarginMpa: breaking, preloadN, solid: false, lacks: null })).toBe(verdict)
 })

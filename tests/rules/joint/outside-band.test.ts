@@ -11,6 +11,7 @@ const subject = (low: number, high: number) => ({
   lowestTorqueNm: between(5, 6),
   highestTorqueNm: between(20, 24),
   proofTorqueNm: between(21, 25),
+  solid: false,
   lacks: null
 })
 
@@ -46,6 +47,16 @@ describe('what is missing', () => {
 it('on an assumed value, or an end that was searched for, is a caution at best', () => {
   expectDoubted(outsideBand, { ...subject(10, 11), highestTorqueNm: assumed(sharp(30)) })
   expect(verdictOf(outsideBand, { ...subject(10, 11), highestTorqueNm: searched(sharp(30)) })).toBe('caution')
+})
+
+it.each([
+  ['a bore that nobody told', { solid: true }, 'reckoned with a solid body'],
+  ['a wall beside the thread that nobody told', { wall: { leftMm: null, leastMm: 4, shareFactor: null } }, 'casting.wall is not given'],
+  ['a wall too thin to be known', { wall: { leftMm: 1, leastMm: 4, shareFactor: null } }, 'nobody knows what it holds']
+])('%s is a caution at best, and beyond the band a fail', (_, more, says) => {
+  const inside = asked(outsideBand, { ...subject(10, 11), ...more })
+  expect(inside).toMatchObject({ verdict: 'caution', says: expect.stringContaining(says) })
+  expect(verdictOf(outsideBand, { ...subject(19, 20.01), ...more })).toBe('fail')
 })
 
 it('without a proof stress the band is a caution at best, and beyond it a fail', () => {

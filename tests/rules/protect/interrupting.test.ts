@@ -30,6 +30,13 @@ it('on an assumed value is a caution at best', () => {
   expectDoubted(interrupting, { ...subject, faultA: assumed(between(500, 900)) })
 })
 
+it('without a short a bus above what every such part can break is told all the same', () => {
+  const at = (busV: ReturnType<typeof between> | null) => asked(interrupting, { ...subject, faultA: null, busV })
+  expect(at(between(40, 48))).toMatchObject({ verdict: 'not-judged', says: expect.stringContaining('the bus may have 48.00 V') })
+  expect(at(between(24, 28)).says).not.toContain('58')
+  expect(at(null).says).not.toContain('58')
+})
+
 it('without the source or without a figure is not judged', () => {
   expectNotJudged(interrupting, { ...subject, faultA: null }, 'source.resistance', 'step of current')
   expectNotJudged(interrupting, { ...subject, breakingA: null }, 'breaking capacity', 'on the part')

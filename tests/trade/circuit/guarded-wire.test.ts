@@ -95,10 +95,17 @@ describe('a rating is wanted', () => {
     expect(rejected({ insulationC: spread(105, 60, 105) })).toBe(true)
     expect(rejected({})).toBe(false)
   })
-  it('says which comes nearest, and why not', () => {
+  it('says what speaks against those that come nearest', () => {
     const none = noRating(chosen({ faultA: spread(40, 13.6, 1100) }), 'blade')
-    expect(none.says).toMatch(/^no rating of a .* does it; 10 A comes nearest: a fault of 1100 A is more than the 1000 A it can open$/)
+    expect(none.says).toMatch(/^no rating of a .* does it\. 10 A: a fault of 1100 A is more than the 1000 A it can open$/)
     expect(none.change).toContain('thicker wire')
+  })
+  it('names the largest that is too small and the smallest that is not', () => {
+    // Insulation of 60 °C: 15 A, and half more before it: 22.5 A (33 CFR 183.425). A blade fuse carries three quarters of its rating.
+    const hot = { insulationC: spread(60, 60, 60) }
+    const both = noRating(chosen({ ...hot, loadA: spread(18, 18, 18) }), 'blade').says
+    expect(both).toMatch(/does it\. 20 A: a load of 18 A .*\. 25 A: above the 22\.5 A/)
+    expect(noRating(chosen({ loadA: spread(90, 90, 90) }), 'blade').says).toMatch(/does it\. \d+ A: a load of 90 A[^;]*$/)
   })
   it('sends to the maker where no series is published', () => {
     const none = noRating(chosen({ style: 'hydraulic-magnetic' }), 'hydraulic-magnetic')

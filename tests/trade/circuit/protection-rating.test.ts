@@ -24,6 +24,7 @@ it('gives a reason for each one it turns down', () => {
   expect(candidates.find(({ ratingA }) => ratingA === 7.5)).toEqual({
     ratingA: 7.5,
     loadPercent: 100,
+    tooSmall: true,
     rejected: ['a load of 7.5 A is more than the 5.63 A it may carry for good at 25 °C']
   })
   expect(candidates.find(({ ratingA }) => ratingA === 25)?.rejected).toEqual(['above the 20 A that this wire may have before it'])
