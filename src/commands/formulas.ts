@@ -28,6 +28,7 @@ import * as air from '../trade/heat/air.ts'
 import * as airCooling from '../trade/heat/air-cooling.ts'
 import * as atmosphere from '../trade/heat/atmosphere.ts'
 import * as conduction from '../trade/heat/conduction.ts'
+import * as creep from '../trade/heat/creep.ts'
 import * as film from '../trade/heat/film.ts'
 import * as fixedPower from '../trade/heat/fixed-power.ts'
 import * as heating from '../trade/heat/heating.ts'
@@ -109,7 +110,22 @@ export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
     bond
   ],
   supply: [supplyLoad, margin, phase, generator, peukert, batteryState, battery],
-  heat: [saturation, moistAir, wetBulb, atmosphere, heating, film, air, movingAir, stillAir, radiation, conduction, fixedPower, airCooling],
+  heat: [
+    saturation,
+    moistAir,
+    wetBulb,
+    atmosphere,
+    heating,
+    film,
+    air,
+    movingAir,
+    stillAir,
+    radiation,
+    conduction,
+    fixedPower,
+    airCooling,
+    creep
+  ],
   mass: [moment],
   proof: [meterError, spread]
 }

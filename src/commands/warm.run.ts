@@ -6,9 +6,9 @@ import type { Result, Table } from '../report/answer.ts'
 import { resultOf } from '../report/result.ts'
 import type { Finding } from '../rules/finding.ts'
 import { asked } from '../rules/rule.ts'
+import { type Settled, settledMetal } from '../rules/settled-metal.ts'
 import { metalSoftens } from '../rules/warm/metal-softens.ts'
 import { neverReaches } from '../rules/warm/never-reaches.ts'
-import { type Settled, settledMetal } from '../rules/warm/settled-metal.ts'
 import { type Film, stoppedAir } from '../trade/heat/film.ts'
 import { steadyC } from '../trade/heat/heating.ts'
 import { type BlockMaterial, readMaterial } from '../trade/heat/read-material.ts'
@@ -76,7 +76,8 @@ function whenStopped(tree: Warm): Settled | undefined {
   const film = 'airflowMPerS' in tree.film ? stoppedAir(tree.film) : null
   if (film === null) return undefined
   try {
-    return { steadyC: boundsOf({ ...tree, film }, x => calculation(x).steadyC) }
+    // The ends are those of another tree than the one whose working is shown.
+    return { steadyC: { ...boundsOf({ ...tree, film }, x => calculation(x).steadyC), lowAt: [], highAt: [] } }
   } catch (error) {
     if (error instanceof OutsideRange && error.input === 'surfaceC') return { beyondC: error.greatest }
     throw error

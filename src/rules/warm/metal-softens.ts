@@ -4,7 +4,7 @@ import { steadyC } from '../../trade/heat/heating.ts'
 import { atMost, neverFails, plainly } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import type { Rule } from '../rule.ts'
-import type { SettledMetal } from './settled-metal.ts'
+import type { SettledMetal } from '../settled-metal.ts'
 
 interface Subject {
   readonly metal: Missing | SettledMetal

@@ -2,8 +2,8 @@
 // 813.15/2 - 273.15 = 133.4 °C.
 import { describe, expect, it } from 'vitest'
 import { asked } from '../../../src/rules/rule.ts'
+import { settledMetal } from '../../../src/rules/settled-metal.ts'
 import { metalSoftens } from '../../../src/rules/warm/metal-softens.ts'
-import { settledMetal } from '../../../src/rules/warm/settled-metal.ts'
 import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
 
 const A380 = { says: 'A380', meltsC: 540 }

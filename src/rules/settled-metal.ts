@@ -1,5 +1,5 @@
-import { type Bounded, exactly } from '../../formula/bounds.ts'
-import type { Missing } from '../missing.ts'
+import { type Bounded, exactly } from '../formula/bounds.ts'
+import type { Missing } from './missing.ts'
 
 /** What a casting is made of, as far as heat spoils it; no melting point where only its specific heat was given. */
 export interface Alloy {
