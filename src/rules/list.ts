@@ -33,22 +33,13 @@ import { tooFar } from './protect/too-far.ts'
 import { faultLikely } from './prove/fault-likely.ts'
 import { loopOpen } from './prove/loop-open.ts'
 import { outOfBand } from './prove/out-of-band.ts'
-import type { Rule } from './rule.ts'
+import { type Rule, together } from './rule.ts'
 import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
 import { connectorMisclocked } from './seat/connector-misclocked.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
 import { stackTooThick } from './seat/stack-too-thick.ts'
-import type {
-  AirSubject,
-  CircuitSubject,
-  HeaterSubject,
-  HoleSubject,
-  JointSubject,
-  LoadSubject,
-  MassSubject,
-  WarmSubject
-} from './subjects.ts'
+import type { CircuitSubject, HeaterSubject, HoleSubject, JointSubject, LoadSubject } from './subjects.ts'
 import { endurance } from './supply/endurance.ts'
 import { short } from './supply/short.ts'
 import { underRated } from './switch/under-rated.ts'
@@ -97,11 +88,11 @@ export const CIRCUIT_RULES: readonly Rule<CircuitSubject>[] = [shift, feedsBackw
 /** Asked of every joint to a ground. */
 const BOND_RULES = [magnesium]
 
-export const WARM_RULES: readonly Rule<WarmSubject>[] = [neverReaches, tooSlow, tooHot, metalSoftens, needsThermostat]
+export const WARM_RULES = together(neverReaches, tooSlow, tooHot, metalSoftens, needsThermostat)
 
-export const AIR_RULES: readonly Rule<AirSubject>[] = [surfaceWet]
+export const AIR_RULES = together(surfaceWet)
 
-export const MASS_RULES: readonly Rule<MassSubject>[] = [outsideLimits, change]
+export const MASS_RULES = together(outsideLimits, change)
 
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
 const QUICK_RULES = [brokenThrough, noDrillFits, stackTooThick, connectorMisclocked, tapered]

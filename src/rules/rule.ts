@@ -21,3 +21,17 @@ export function asked<Subject>({ id, change, source, judge }: Rule<Subject>, sub
   const judged = judge(subject)
   return { ...judged, rule: id, change: judged.change ?? change, source: (judged.source ?? source).id }
 }
+
+/** What a rule is asked about. */
+export type SubjectOf<R> = R extends Rule<infer Subject> ? Subject : never
+
+/** All of what each of several rules is asked about. */
+type AllSubjects<R extends readonly unknown[]> = R extends readonly [infer First, ...infer Rest]
+  ? SubjectOf<First> & AllSubjects<Rest>
+  : unknown
+
+/** Rules that are asked together, of one subject that has what each of them needs. */
+export function together<const R extends readonly Rule<never>[]>(...rules: R): readonly Rule<AllSubjects<R>>[]
+export function together(...rules: readonly Rule<never>[]): readonly Rule<never>[] {
+  return rules
+}

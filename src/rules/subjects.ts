@@ -6,17 +6,8 @@ import type { Span } from '../quantity/parse-quantity.ts'
 import type { WalkedFault } from '../trade/circuit/fault-walk.ts'
 import type { WallNeeds } from '../trade/hole/wall.ts'
 import type { Wide } from '../trade/hole/wide.ts'
-import type { surfaceWet } from './dew/surface-wet.ts'
 import type { Lack, Limit } from './judge.ts'
-import type { change } from './mass/change.ts'
-import type { outsideLimits } from './mass/outside-limits.ts'
-import type { Rule } from './rule.ts'
 import type { ThreadPlace } from './thread-doubts.ts'
-import type { metalSoftens } from './warm/metal-softens.ts'
-import type { needsThermostat } from './warm/needs-thermostat.ts'
-import type { neverReaches } from './warm/never-reaches.ts'
-import type { tooHot } from './warm/too-hot.ts'
-import type { tooSlow } from './warm/too-slow.ts'
 
 type Fitted = BoundsOf<ReturnType<typeof holeFit>>
 
@@ -88,14 +79,3 @@ export interface CircuitSubject extends Pick<Circuit, 'groundPoints'> {
   readonly marks: readonly string[]
   readonly labels: { readonly [mark: string]: string | null }
 }
-type SubjectOf<R> = R extends Rule<infer Subject> ? Subject : never
-
-/** What the rules of a warm-up are asked about. */
-export type WarmSubject = SubjectOf<typeof neverReaches> &
-  SubjectOf<typeof tooSlow> &
-  SubjectOf<typeof tooHot> &
-  SubjectOf<typeof metalSoftens> &
-  SubjectOf<typeof needsThermostat>
-
-export type AirSubject = SubjectOf<typeof surfaceWet>
-export type MassSubject = SubjectOf<typeof outsideLimits> & SubjectOf<typeof change>

@@ -5,12 +5,14 @@ import { SOURCES } from '../../formula/source.ts'
 import type { Job } from '../../job/read-job.ts'
 import { type ResultMap, resultsBy } from '../../report/result-map.ts'
 import { MASS_RULES } from '../../rules/list.ts'
-import { asked } from '../../rules/rule.ts'
-import type { MassSubject } from '../../rules/subjects.ts'
+import { asked, type SubjectOf } from '../../rules/rule.ts'
 import * as moment from '../../trade/mass/moment.ts'
 import { negligibleChangeKg } from '../../trade/mass/negligible.ts'
 import { MASS_RESULTS } from '../results/mass-results.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
+
+/** What the rules are asked about. */
+type MassSubject = SubjectOf<(typeof MASS_RULES)[number]>
 
 type JobMass = NonNullable<Job['mass']>
 

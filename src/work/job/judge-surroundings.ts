@@ -3,8 +3,7 @@ import { plainOf } from '../../formula/given.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { AIR_RULES } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
-import { asked } from '../../rules/rule.ts'
-import type { AirSubject } from '../../rules/subjects.ts'
+import { asked, type SubjectOf } from '../../rules/rule.ts'
 import * as cautions from '../../trade/heat/cautions.ts'
 import { dew, overIce } from '../../trade/heat/dew.ts'
 import { dewCautions } from '../../trade/heat/warm-cautions.ts'
@@ -12,6 +11,9 @@ import { DEW_RESULTS } from '../results/dew-results.ts'
 import { type JobSurroundings, moistureOf, NO_HUMIDITY } from './cold-air-of.ts'
 import type { Warmed } from './judge-warm.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
+
+/** What the rules are asked about. */
+type AirSubject = SubjectOf<(typeof AIR_RULES)[number]>
 
 const NO_METAL: Missing = { field: 'surroundings.metal', measure: 'a contact thermometer on the casting, before the start' }
 

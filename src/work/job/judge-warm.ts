@@ -9,9 +9,8 @@ import { resultOf } from '../../report/result.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { WARM_RULES } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
-import { asked } from '../../rules/rule.ts'
+import { asked, type SubjectOf } from '../../rules/rule.ts'
 import { settledMetal } from '../../rules/settled-metal.ts'
-import type { WarmSubject } from '../../rules/subjects.ts'
 import { AS_SETTLED } from '../../trade/heat/cautions.ts'
 import { steppedTimeS } from '../../trade/heat/stepped-time.ts'
 import { HEAT_TEST_RESULTS } from '../results/heat-test-results.ts'
@@ -24,6 +23,9 @@ import type { JudgedThing } from './judged-thing.ts'
 import { coldTree, hotTree, NO_TARGET, type WarmGiven, type WarmJob, windowTree } from './warm-trees.ts'
 import { warmedCautions } from './warmed-cautions.ts'
 import { withIce } from './with-ice.ts'
+
+/** What the rules are asked about. */
+type WarmSubject = SubjectOf<(typeof WARM_RULES)[number]>
 
 export type Warmed = BoundsOf<ReturnType<typeof warmFit>>
 type Hot = BoundsOf<ReturnType<typeof hotFit>> | { readonly beyondC: number }
