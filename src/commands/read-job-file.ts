@@ -21,19 +21,28 @@ const REASONS: { readonly [code: string]: string } = {
 }
 
 /** The text of a job file and of the bench it names, or why it cannot be read: a fault of that file alone. */
-export async function readJobFile(file: string, live: Pick<Live, 'input'>): Promise<ReadJobText> {
-  const read = await readText(file, live)
+export async function readJobFile(file: string, { input }: Pick<Live, 'input'>): Promise<ReadJobText> {
+  const textOf = (name: string) => readText(name, () => (name === PIPED ? firstOf(input) : firstBytes(name)))
+  const read = await textOf(file)
   if ('error' in read) return read
-  const name = benchNamed(read.text)
-  if (name === null) return { ...read, bench: null }
-  const beside = join(file === PIPED ? '.' : dirname(file), name)
-  const bench = isAbsolute(name) ? name : beside
-  return { ...read, bench: { file: bench, ...(await readText(bench, live)) } }
+  const bench = benchBeside(file, read.text)
+  return { ...read, bench: bench === null ? null : { file: bench, ...(await textOf(bench)) } }
 }
 
-async function readText(file: string, { input }: Pick<Live, 'input'>): Promise<ReadText> {
+/** Where the bench lies that a job file names, if it names one and can be read. */
+export async function benchOf(file: string): Promise<string | null> {
+  const read = await readText(file, () => firstBytes(file))
+  return 'text' in read ? benchBeside(file, read.text) : null
+}
+
+function benchBeside(file: string, text: string): string | null {
+  const name = benchNamed(text)
+  return name === null || isAbsolute(name) ? name : join(file === PIPED ? '.' : dirname(file), name)
+}
+
+async function readText(file: string, bytes: () => ReturnType<typeof firstBytes>): Promise<ReadText> {
   try {
-    const read = decoded(file === PIPED ? await firstOf(input) : await firstBytes(file))
+    const read = decoded(await bytes())
     return 'text' in read ? read : { error: fault(file, read.found, 'a job file in UTF-8, below 1 MB', read.line) }
   } catch (error) {
     return { error: fault(file, reasonOf(error), 'a job file that can be read', null) }

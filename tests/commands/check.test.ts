@@ -163,6 +163,27 @@ describe('--watch', () => {
     ).toEqual(['caution', 'fail'])
   })
 
+  it('judges again every job of a bench that changes, comes or goes', async () => {
+    const bench = join(folder, 'watched.bench.yaml')
+    const jobs = ['first', 'second'].map(name => join(folder, `at-${name}.yaml`))
+    for (const job of jobs) writeFileSync(job, readFileSync(GOOD, 'utf8').replace(/^tools:\n(?: .*\n)*/m, 'bench: watched.bench.yaml\n'))
+    const wrench = (range: string) => writeFileSync(bench, `fettle: 1\ntools: { wrench: { range: ${range} } }\n`)
+    wrench('5..30 N·m')
+    const stop = new AbortController()
+    const steps = [() => wrench('100..200 N·m'), () => rmSync(bench), () => stop.abort()]
+    let printed = 0
+    const drained = async () => {
+      if (++printed % 2 === 0) setTimeout(steps[printed / 2 - 1]!, 100)
+    }
+    const { out } = await ran(['check', ...jobs, '--watch', '--format', 'ndjson'], '', { drained, stop: stop.signal })
+    const seen = out
+      .trim()
+      .split('\n')
+      .map(line => JSON.parse(line).jobs[0])
+    expect(seen.map(({ verdict }) => verdict)).toEqual(['caution', 'caution', 'fail', 'fail', null, null])
+    expect(seen.map(({ file }) => file)).toEqual([...jobs, ...jobs, ...jobs])
+  })
+
   it.each([['--json'], ['--format', 'sarif']])('has no end for %s', async (...format) => {
     expect((await ran(['check', GOOD, '--watch', ...format])).exit).toBe(2)
   })

@@ -127,7 +127,7 @@ async function failureOf(run) {
 
 /** Prints the figures and every formula without a check; whether each of those has its reason, and no reason is left over. */
 function told() {
-  const reasons = new Map([...readFileSync(REASONS, 'utf8').matchAll(/^- (\w+): (.+)$/gm)].map(([, name, reason]) => [name, reason]))
+  const reasons = readReasons()
   const bare = formulas.filter(({ name }) => held.get(name) === undefined)
   for (const { file, name } of bare)
     log(`${reasons.has(name) ? 'explained' : 'WITHOUT  '}  ${name}  ${file}${reasons.has(name) ? `: ${reasons.get(name)}` : ''}`)
@@ -139,6 +139,19 @@ function told() {
     `${formulas.length - bare.length} of ${formulas.length} formulas are held by one (moved by ${MOVED * 100} %, it fails); ${share(bare.length)} are not: ${bare.length - unexplained} with a reason, ${unexplained} without`
   )
   return unexplained === 0 && stale.length === 0
+}
+
+function readReasons() {
+  const lines = readFileSync(REASONS, 'utf8')
+    .split('\n')
+    .filter(line => line.startsWith('- '))
+  return new Map(
+    lines.map(line => {
+      const [, name, reason] = /^- (\w+): (\S.*\.)$/.exec(line) ?? []
+      if (reason === undefined) throw new Error(`${REASONS} has a line without a name and its reason: ${line}`)
+      return [name, reason]
+    })
+  )
 }
 
 function share(count) {

@@ -26,6 +26,7 @@ export const REMEMBERED_LIMITS = [
   { thread: '#10-32 UNF', fit: '3B', crest: ['0.1560', '0.1641'], pitch: null, ...B11 },
   { thread: '3/8-24 UNF', fit: '3B', crest: ['0.3300', '0.3372'], pitch: null, ...B11 },
   { thread: '5/8-11 UNC', fit: '3B', crest: ['0.5270', '0.5391'], pitch: null, ...B11 },
+  { thread: '3/4-16 UNF', fit: '3B', crest: ['0.6820', '0.6908'], pitch: null, ...B11 },
   { thread: '1-8 UNC', fit: '3B', crest: ['0.8650', '0.8797'], pitch: null, ...B11 },
   { thread: '1/4-32 UNEF', fit: '2A', crest: ['0.2430', '0.2490'], pitch: ['0.2255', '0.2287'], ...B11 },
   { thread: '1/4-32 UNEF', fit: '2B', crest: ['0.2160', '0.2240'], pitch: ['0.2297', '0.2339'], ...B11 },
