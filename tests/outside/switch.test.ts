@@ -1,4 +1,5 @@
 // table: outside source. Rows of rows/switch.ts, each with its source and label.
+import { expect, it } from 'vitest'
 import { switchNeed } from '../../src/trade/circuit/switch.ts'
 import { LEAST_SILVER_V, type SwitchLoad } from '../../src/trade/circuit/switch-factor.ts'
 import { INRUSH, LAMP_SHARE_PERCENT } from '../../src/trade/circuit/switch-inrush.ts'
@@ -35,3 +36,8 @@ checkRows(
   ],
   { 'switch-024': 'one switch at 250 V DC: nothing follows for low voltage' }
 )
+
+// Two to three times the steady current, for seconds (common practice).
+it('a PTC heater at switch-on', () => {
+  expect([inrush('ptc heater', 'lowRatio')(), inrush('ptc heater', 'highRatio')()]).toEqual([2, 3])
+})

@@ -1,5 +1,6 @@
 // table: the ISO pitch series.
 import { describe, expect, it } from 'vitest'
+import { seriesSize } from '../../src/trade/thread/pitch-series.ts'
 import { metricThreads } from '../../src/trade/thread/thread-list.ts'
 import { ISO_BASIC } from './rows/iso-basic.ts'
 import { ISO_LIMITS } from './rows/iso-limits.ts'
@@ -15,6 +16,12 @@ describe('shipped data: pitch series', () => {
     const mine = threads.map(({ majorMm, pitchMm, series }) => `${majorMm} ${pitchMm} ${series}`)
     expect(mine.toSorted()).toEqual(PITCH_SERIES.map(({ majorMm, pitchMm, series }) => `${majorMm} ${pitchMm} ${series}`).toSorted())
     expect(mine).toHaveLength(96)
+  })
+
+  // ISO 261 puts M12 in column 1 of its table, M14 in column 2, M15 in column 3 (memory).
+  it('says which choice a size is', () => {
+    expect([12, 14, 15].map(majorMm => threads.find(each => each.majorMm === majorMm)?.choice)).toEqual(['first', 'second', 'third'])
+    expect([12, 14, 15].map(majorMm => seriesSize(majorMm)?.choice)).toEqual(['first', 'second', 'third'])
   })
 
   it.each([

@@ -12,8 +12,6 @@ export interface Through {
 /** Currents of a network after a few changes: by the factors it has, and anew only where a part is left without a path. */
 export class FaultCurrents {
   private readonly changes: NetworkChanges
-  /** How many networks had to be worked out anew. */
-  anew = 0
 
   constructor(factored: FactoredNetwork) {
     this.changes = new NetworkChanges(factored)
@@ -31,7 +29,6 @@ export class FaultCurrents {
   }
 
   private anewAfter(made: readonly Change[]): (element: PlainElement) => Through {
-    this.anew++
     const network = tiedNetwork(this.changes.factored.network, made)
     const factored = new FactoredNetwork(network)
     const alive = new Set(network.elements)

@@ -37,12 +37,7 @@ export const BLADE: ProtectionStyle = {
   ],
   gatesSays: 'gates of one sheet, noted for the larger ratings; 1 A and 2 A fuses may differ',
   quickEdge: 'goes on',
-  loads: [
-    FUSE_LOAD,
-    reratedLoad(65, { allowedA: 8, ofA: 10, ratingA: 10 }),
-    reratedLoad(65, { allowedA: 19, ofA: 25, ratingA: 25 }),
-    reratedLoad(65, { allowedA: 19, ofA: 25, ratingA: null })
-  ],
+  loads: [FUSE_LOAD, reratedLoad(65, { allowedA: 8, ofA: 10, ratingA: 10 }), reratedLoad(65, { allowedA: 19, ofA: 25, ratingA: null })],
   breaking: BLADE_BREAKING,
   sheet: [
     { ratingA: 25, coldOhm: 0.00252, dropV: null, meltingA2S: 1000, source: SHEET },

@@ -9,8 +9,7 @@ const SAYS = 'printed for 250 V AC; its DC figure differs: ask the maker'
 
 const BREAKING: readonly BreakingRow[] = [
   { greatestRatingA: 1, breakingA: 35, volts: null, says: SAYS, source: GUIDE },
-  { greatestRatingA: 3.5, breakingA: 100, volts: null, says: SAYS, source: GUIDE },
-  // The row from 3.6 A to 10 A was not seen; the lower one before it is held.
+  // Seen up to 3.5 A. The row from 3.6 A to 10 A was not; the lower one before it is held.
   { greatestRatingA: 10, breakingA: 100, volts: null, says: SAYS, source: GUIDE },
   { greatestRatingA: 15, breakingA: 750, volts: null, says: SAYS, source: GUIDE }
 ]

@@ -55,7 +55,7 @@ export const warmedC = formula('warmedC', {
   source: SOURCES.practice,
   of: ({ startC, ambientC, heatingRatio, timeS, wireTimeConstantS }) => {
     const pull = heatingRatio * (234.5 + startC) - (startC - ambientC)
-    return Math.min(1083, startC + (pull === 0 ? 0 : pull * grown(1 - heatingRatio, timeS / wireTimeConstantS)))
+    return Math.min(1083, startC + pull * grown(1 - heatingRatio, timeS / wireTimeConstantS))
   }
 })
 

@@ -41,7 +41,7 @@ function gapMm(first: Candidate, second: Candidate, side: Side): number {
 
 function countable(...pair: readonly Candidate[]): number {
   const most = Math.min(...pair.map(({ majorMm, pitchMm }) => majorMm / pitchMm))
-  return Math.max(1, Math.min(MOST_COUNTED, Math.floor(most + ROUNDING)))
+  return Math.min(MOST_COUNTED, Math.floor(most + ROUNDING))
 }
 
 function words(tell: Omit<Tell, 'says'>, { first, second, side }: { first: Candidate; second: Candidate; side: Side }): string {

@@ -9,14 +9,13 @@ export const UNIFIED_SIZES: readonly string[] = [...new Set(unifiedThreads().map
 /** The sizes that a text may mean: `1` is one inch and, with a fine pitch, number 1. */
 export function sizesNamed(text: string): readonly string[] {
   const bare = text.replace(/^0*(?=\d)/, '')
-  const number = /^#?\d+$/.test(bare) ? [`#${bare.replace('#', '')}`] : []
-  const inch = bare.startsWith('#') ? [] : UNIFIED_SIZES.filter(size => Math.abs(sizeMm(size) - inchesOf(bare) * 25.4) < NEAR_MM)
-  return [...number, ...inch].filter(size => UNIFIED_SIZES.includes(size))
+  const number = `#${bare.replace('#', '')}`
+  return UNIFIED_SIZES.filter(size => size === number || Math.abs(sizeMm(size) - inchesOf(bare) * 25.4) < NEAR_MM)
 }
 
-/** The size nearest to one that is in no series. */
+/** The size nearest to one that is in no series; none to a number sign, which is no length. */
 export function nearestSize(text: string): string | undefined {
-  const wantedMm = text.startsWith('#') ? Number.NaN : inchesOf(text) * 25.4
+  const wantedMm = inchesOf(text) * 25.4
   const off = (size: string) => Math.abs(sizeMm(size) - wantedMm)
   return Number.isFinite(wantedMm) ? UNIFIED_SIZES.reduce((a, b) => (off(b) < off(a) ? b : a)) : undefined
 }

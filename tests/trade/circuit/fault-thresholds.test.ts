@@ -12,9 +12,9 @@ const ohm = (id: string, from: string, to: string, resistanceOhm: number): Plain
 const volts = (id: string, to: string, sourceV: number): PlainElement => ({ kind: 'source', id, from: 'frame', to, sourceV, insideOhm: 0 })
 const battery = volts('battery', 'bus', 12)
 
-function opened(id: string, loads: readonly string[], elements: readonly PlainElement[], more: Partial<FaultGiven> = {}) {
+function opened(id: string, loads: readonly string[], elements: readonly PlainElement[], more: Partial<FaultGiven> = {}, source = battery) {
   const nothing = { protectors: [], capacities: [], threads: [], points: [], cranking: null }
-  const walked = walkFaults({ network: { ground: 'frame', elements: [battery, ...elements] }, loads, ...nothing, ...more })
+  const walked = walkFaults({ network: { ground: 'frame', elements: [source, ...elements] }, loads, ...nothing, ...more })
   return walked.find(({ fault }) => faultName(fault) === `${id} open`)!
 }
 
@@ -45,7 +45,7 @@ describe('a current that turns round counts above a hundredth of what it was', (
 
 describe('a load is off with a twentieth of the greatest voltage over any', () => {
   // 1 ohm behind 10 ohm, beside a shunt: 12·q/(10 + q) V, where q is 1 ohm and the shunt together; 12/11 V once the shunt is open.
-  const shunted = (beforeV: number) => {
+  const shunted = (beforeV: number, scale = 1) => {
     const together = (10 * beforeV) / (12 - beforeV)
     const elements = [
       ohm('main', 'bus', 'frame', 6),
@@ -53,12 +53,16 @@ describe('a load is off with a twentieth of the greatest voltage over any', () =
       ohm('lamp', 'p', 'frame', 1),
       ohm('shunt', 'p', 'frame', 1 / (1 / together - 1))
     ]
-    return opened('shunt', ['main', 'lamp'], elements).backwards
+    return opened('shunt', ['main', 'lamp'], elements, {}, volts('battery', 'bus', 12 * scale)).backwards
   }
   it('0.598 V of 12: it comes on though switched off', () => {
     expect(shunted(0.598)).toEqual([{ id: 'lamp', how: 'though switched off', dropV: expect.closeTo(12 / 11, 9) }])
   })
   it('0.602 V: it was on', () => expect(shunted(0.602)).toEqual([]))
+  it('the same of a bus of 1.2 mV', () => {
+    expect(shunted(0.598, 1e-4)).toEqual([{ id: 'lamp', how: 'though switched off', dropV: expect.closeTo(12e-4 / 11, 12) }])
+    expect(shunted(0.602, 1e-4)).toEqual([])
+  })
 })
 
 it('a protector without published times may open above its rating, at once or never', () => {
@@ -73,6 +77,32 @@ it('a protector without published times may open above its rating, at once or ne
     { id: 'breaker', currentA: expect.closeTo(12 / 1.19, 3), shortestS: 0, longestS: Number.POSITIVE_INFINITY }
   ])
   expect(doubtful(1.21)).toEqual([])
+})
+
+it('a wire is overloaded above what it is good for, and by nothing below', () => {
+  // 12/1.19 A and 12/1.21 A, once the lamp beside it is open.
+  const overloads = (loadOhm: number) => {
+    const elements = [ohm('wire', 'bus', 'h+', 0.01), ohm('heater', 'h+', 'frame', loadOhm - 0.01), ohm('lamp', 'bus', 'frame', 6)]
+    return opened('lamp', [], elements, { capacities: [{ id: 'wire', ampacityA: 10 }] }).overloads
+  }
+  expect(overloads(1.19)).toEqual([
+    { id: 'wire', currentA: expect.closeTo(12 / 1.19, 9), ampacityA: 10, clearedS: Number.POSITIVE_INFINITY }
+  ])
+  expect(overloads(1.21)).toEqual([])
+})
+
+describe('what is open carries nothing', () => {
+  const feed = ohm('feed', 'bus', 'h+', 0.1)
+  it('with a way home behind it', () => {
+    expect(opened('feed', [], [feed, ohm('heater', 'h+', 'frame', 2)]).currentsA).toEqual({
+      ...{ feed: 0, battery: expect.closeTo(0, 9), heater: expect.closeTo(0, 9) }
+    })
+  })
+  it('with nothing behind it that ends a current, beside a lamp that goes on', () => {
+    const radio: PlainElement = { kind: 'draw', id: 'radio', from: 'h+', to: 'frame', drawA: 2 }
+    const { currentsA } = opened('feed', [], [feed, radio, ohm('lamp', 'bus', 'frame', 6)])
+    expect(currentsA).toEqual({ battery: expect.closeTo(2, 9), feed: 0, radio: 0, lamp: expect.closeTo(2, 9) })
+  })
 })
 
 it('nothing is no harm', () => {

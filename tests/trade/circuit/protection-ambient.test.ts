@@ -1,11 +1,11 @@
-// example: each side of the printed temperatures.
+// table: each side of the printed temperatures (rows of tests/outside/rows/protection.ts).
 import { expect, it } from 'vitest'
 import { OutsideRange } from '../../../src/formula/outside-range.ts'
 import { allowedLoadA, coldRatingA, loadRow } from '../../../src/trade/circuit/protection-ambient.ts'
+import type { StyleId } from '../../../src/trade/circuit/protection-style.ts'
 import { styleOf } from '../../../src/trade/circuit/protection-styles.ts'
 
-const percent = (style: 'blade' | 'blade-large' | 'thermal', ratingA: number, ambientC: number) =>
-  loadRow(styleOf(style), { ratingA, ambientC })?.loadPercent
+const percent = (style: StyleId, ratingA: number, ambientC: number) => loadRow(styleOf(style), { ratingA, ambientC })?.loadPercent
 
 it('reads at the next higher printed temperature', () => {
   expect(percent('blade', 10, 25)).toBe(75)
@@ -13,6 +13,20 @@ it('reads at the next higher printed temperature', () => {
   expect(percent('blade', 10, 65)).toBe(60)
   expect(percent('blade', 10, 65.1)).toBeUndefined()
   expect(percent('blade-large', 40, 66)).toBeCloseTo((75 * 25) / 40, 9)
+})
+
+it.each([
+  ['iec-60898', 30, 80, undefined],
+  ['hydraulic-magnetic', 25, 80, undefined],
+  ['thermal-magnetic', 40, 80, 78], // 80 · 0.975
+  ['thermal-magnetic', 45, 78, 74], // 80 · 0.925
+  ['blade-large', 65, 63.75, 46.875], // 75 · 34/40 and 75 · 25/40
+  ['glass', 25, 75, 65],
+  ['glass', 85, 65, undefined]
+] as const)('%s at %d °C may be loaded to %d %, hotter to %d %', (style, ambientC, at, hotter) => {
+  expect(percent(style, 40, ambientC)).toBeCloseTo(at, 9)
+  const above = percent(style, 40, ambientC + 0.1)
+  expect(above).toEqual(hotter === undefined ? undefined : expect.closeTo(hotter, 9))
 })
 
 it('takes the harder of the two printed re-ratings for a rating without one', () => {

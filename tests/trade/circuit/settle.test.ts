@@ -74,8 +74,22 @@ describe('a load of constant power', () => {
     expect(change).toMatch(/no more than (60|59\.9) % of that/)
   })
 
-  it('fed the wrong way round is refused', () => {
-    expect(refusal(circuit(battery(-12), ohm('feed', 'bus', 'far', 0.5), power('radio', 'far', 5))).says).toContain('of its own polarity')
+  it.each([
+    [-12, 5],
+    [-12, 0.005],
+    [-0.005, 1e-9]
+  ])('fed with %d V, the wrong way round, is refused at %d W', (busV, powerW) => {
+    const { says, change } = refusal(circuit(battery(busV), ohm('feed', 'bus', 'far', 0.5), power('radio', 'far', powerW)))
+    expect(says).toBe('no operating point: "radio" has no voltage of its own polarity to work at')
+    expect(change).toBe('feed it, plus at its plus')
+  })
+
+  it('of no power takes nothing, whatever stands over it, beside one that takes its power', () => {
+    const idle = [ohm('drain', 'dead', '0', 1), power('idle', 'dead', 0), power('turned', 'minus', 0)]
+    const minus: PlainPart = { kind: 'source', id: 'second', from: '0', to: 'minus', sourceV: -12, insideOhm: 0 }
+    const { flows } = settle(circuit(battery(12), minus, ...idle, power('radio', 'bus', 0.006)))
+    expect([flows.idle, flows.turned]).toMatchObject([{ currentA: 0 }, { currentA: 0 }])
+    expect(flows.radio!.currentA).toBeCloseTo(0.0005, 12)
   })
 })
 

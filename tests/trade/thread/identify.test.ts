@@ -1,12 +1,11 @@
-// property: laws of identification; example: words
+// property: laws of identification; table: invented threads, worked by hand; example: words
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { NoAnswer } from '../../../src/formula/no-answer.ts'
 import { type Found, identify } from '../../../src/trade/thread/identify.ts'
 import { candidates as known } from '../../../src/trade/thread/identify-candidates.ts'
 import type { Candidate, Side } from '../../../src/trade/thread/identify-crest.ts'
-import { fitOf } from '../../../src/trade/thread/identify-fit.ts'
-import { tellApart } from '../../../src/trade/thread/identify-tell.ts'
+import { invented } from './invented-candidate.ts'
 
 const ALL = known()
 const SIDES: readonly Side[] = ['external', 'internal']
@@ -69,40 +68,6 @@ it('the order of the candidates does not matter', () => {
   )
 })
 
-it('a worse reading never fits better', () => {
-  const thread = ALL.find(({ name }) => name === 'M10x1.25')!
-  fc.assert(
-    fc.property(fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }), (off, more) => {
-      const misfit = (beyondMm: number) => fitOf(thread, { measuredMm: thread.majorMm + beyondMm, side: 'external' }).misfitFactor
-      expect(misfit(off + more)).toBeGreaterThanOrEqual(misfit(off))
-    })
-  )
-})
-
-it('a rougher instrument never rules out what a better one lets pass', () => {
-  fc.assert(
-    fc.property(
-      fc.constantFrom(...ALL),
-      fc.double({ min: -1, max: 1, noNaN: true }),
-      fc.double({ min: 0.005, max: 0.1, noNaN: true }),
-      (thread, off, errorMm) => {
-        const fits = (error: number) =>
-          fitOf(thread, { measuredMm: thread.majorMm + off, side: 'external', errorMm: error }).verdict === 'fits'
-        if (fits(errorMm)) expect(fits(2 * errorMm)).toBe(true)
-      }
-    )
-  )
-})
-
-it('telling apart is the same from either side', () => {
-  fc.assert(
-    fc.property(fc.constantFrom(...ALL), fc.constantFrom(...ALL), fc.constantFrom(...SIDES), (first, second, side) => {
-      const [ab, ba] = [tellApart({ first, second, side }), tellApart({ first: second, second: first, side })]
-      expect({ by: ab.by, gap: ab.diameterGapMm, drift: ab.pitchGapMm }).toEqual({ by: ba.by, gap: ba.diameterGapMm, drift: ba.pitchGapMm })
-    })
-  )
-})
-
 describe('a bolt of 9.4 mm', () => {
   it('with 16 threads to the inch is 3/8-16', () => {
     expect(ranked({ measuredMm: 9.4, side: 'external', pitchMm: 1.58 })[0]!.candidate.name).toBe('3/8-16 UNC')
@@ -115,6 +80,35 @@ describe('a bolt of 9.4 mm', () => {
       ranked: [{ candidate: { name: 'M10x1.5' }, verdict: 'fits if worn' }],
       cautions: [expect.stringMatching(/M10x1.5 fits only as a worn thread/)]
     })
+  })
+})
+
+// A caliper reads 9.95 mm on a screw; what fits must be within 0.03 mm of the band up to the basic diameter.
+describe('of several that fit', () => {
+  const all = [
+    invented('too large by 0.08', [9.87, 1], [9.7, 9.8]),
+    invented('too large by 0.05', [9.9, 1], [9.7, 9.8]),
+    invented('worn by 0.05', [10.2, 1], [10, 10.1]),
+    invented('too large by 0.025', [9.925, 1], [9.7, 9.8]),
+    invented('0.05 from basic', [10, 1], [9.7, 9.9]),
+    invented('0.01 from basic', [9.96, 1], [9.7, 9.9]),
+    invented('0.01 from basic, coarser', [9.96, 1.25], [9.7, 9.9])
+  ]
+  const result = () => identify({ measuredMm: 9.95, side: 'external', candidates: all })
+  const names = ['0.01 from basic, coarser', '0.01 from basic', '0.05 from basic', 'too large by 0.025', 'worn by 0.05']
+
+  it('the sound before the worn, then the nearest, then the coarser; what is far off has no line', () => {
+    expect(result()).toMatchObject({ ranked: [...names, 'too large by 0.05'].map(name => ({ candidate: { name } })) })
+  })
+
+  it('the best is told apart from each other that fits', () => {
+    expect(result()).toMatchObject({ tells: names.slice(1).map(second => ({ first: names[0], second })) })
+  })
+
+  it('in a hole the nearer is by the minor diameter', () => {
+    const holes = [invented('8.3', [10.5, 1.25], [9, 9.1], [8.3, 8.6]), invented('8.4', [9, 1.25], [9, 9.1], [8.4, 8.7])]
+    const found = identify({ measuredMm: 8.5, side: 'internal', candidates: holes })
+    expect(found).toMatchObject({ ranked: [{ candidate: { name: '8.4' } }, { candidate: { name: '8.3' } }] })
   })
 })
 
@@ -135,6 +129,17 @@ describe('taper', () => {
     })
   })
 
+  it('a plug found parallel is warned of no pipe thread, and one not measured is: R 1/8 is as large somewhere', () => {
+    const found = { measuredMm: 9.74, side: 'external', candidates: ALL } as const
+    expect(identify({ ...found, taperRatio: 0 })).toMatchObject({ pipes: [], cautions: [] })
+    expect(identify(found)).toMatchObject({ pipes: [{ thread: { name: 'R 1/8 (ISO 7)' } }], cautions: [expect.anything()] })
+  })
+
+  it('a size that no pipe thread has is refused without naming one', () => {
+    const result = identify({ ...plug, measuredMm: 11.5, taperRatio: 1 / 16 })
+    expect(result).toMatchObject({ pipes: [], says: expect.stringMatching(/^the thread tapers 1:16: a tapered pipe thread; it wedges/) })
+  })
+
   it.each([0, 1 / 200, -1 / 100, 1 / 50])('%d is wear or the error of measuring', taperRatio => {
     expect(identify({ ...plug, taperRatio }).kind).toBe('parallel')
   })
@@ -144,5 +149,7 @@ it('nothing near is no answer, in words', () => {
   expect(() => identify({ measuredMm: 120, side: 'external', candidates: ALL })).toThrow(
     /no thread of the series has major diameter 120 mm; the nearest is/
   )
-  expect(() => identify({ measuredMm: 10, side: 'internal', candidates: [] })).toThrow(/no thread of the series has minor diameter 10 mm$/)
+  expect(() => identify({ measuredMm: 11.5, side: 'internal', pitchMm: 3, candidates: [] })).toThrow(
+    /no thread of the series has minor diameter 11.5 mm and pitch 3 mm$/
+  )
 })

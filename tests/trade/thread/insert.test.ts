@@ -1,8 +1,9 @@
-// property: laws of the insert; example: the list of mishaps
+// property: laws of the insert; example: the list of mishaps, a wall by hand
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { insertFor } from '../../../src/trade/thread/insert.ts'
 import { MISHAPS } from '../../../src/trade/thread/insert-mishap.ts'
+import * as wall from '../../../src/trade/thread/insert-wall.ts'
 
 const threads = fc.record({ majorMm: fc.double({ min: 2, max: 40, noNaN: true }), pitchMm: fc.double({ min: 0.35, max: 4, noNaN: true }) })
 
@@ -46,4 +47,12 @@ describe('mishaps of the trade', () => {
     expect(new Set(ids).size).toBe(ids.length)
     expect(ids).toEqual(expect.arrayContaining(['drilled-too-deep', 'broken-tap', 'crossed-thread', 'stripped']))
   })
+})
+
+// By hand: an insert of 14 mm in place of M12 takes 1 mm; 1.4 and 1.9 diameters leave 0.2 and 0.45 of 14 mm on a side.
+it('needs a wall by the diameter of its own thread', () => {
+  const insertWallTakenMm = wall.insertWallTakenMm({ insertMajorMm: 14, majorMm: 12 })
+  expect(insertWallTakenMm).toBe(1)
+  expect(wall.insertWallLeastMm({ insertWallTakenMm, insertMajorMm: 14 })).toBeCloseTo(3.8, 12)
+  expect(wall.insertWallFullMm({ insertWallTakenMm, insertMajorMm: 14 })).toBeCloseTo(7.3, 12)
 })

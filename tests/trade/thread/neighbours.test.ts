@@ -37,6 +37,13 @@ it('a drill is its own size in its set, between the two beside it', () => {
   }
 })
 
+it('a size off by rounding is the drill itself, not the one beside it', () => {
+  for (const diameterMm of [6.35 - 1e-9, 6.35 + 1e-9]) {
+    const rows = neighbours({ diameterMm }).filter(({ set }) => set === 'fraction')
+    expect(rows.map(({ name, place }) => `${place} ${name}`)).toEqual(['below 15/64', 'same 1/4', 'above 17/64'])
+  }
+})
+
 it('finds one size in two sets: 1/4 in is E', () => {
   const same = neighbours({ diameterMm: 6.35 }).filter(({ place }) => place === 'same')
   expect(same.map(({ name }) => name)).toEqual(['1/4', 'E'])

@@ -2,6 +2,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { OutsideRange } from '../../../src/formula/outside-range.ts'
+import { withWorking } from '../../../src/formula/working.ts'
 import { runOutMm } from '../../../src/trade/thread/run-out.ts'
 import { unifiedThreads } from '../../../src/trade/thread/unified-series.ts'
 
@@ -31,6 +32,11 @@ it.each([0, 0.19, 6.02, Number.NaN])('has none at a pitch of %d', pitchMm => {
 
 it('between two pitches of the table it takes the coarser: 20 threads to the inch as 1.5 mm', () => {
   expect(runOutMm({ pitchMm: 25.4 / 20 })).toBe(runOutMm({ pitchMm: 1.5 }))
+})
+
+it('says which row it read', () => {
+  const { working } = withWorking(() => runOutMm({ pitchMm: 25.4 / 20 }))
+  expect(working.map(({ putIn }) => putIn)).toEqual(['pitch 1.27 mm: row 1.5'])
 })
 
 it('a pitch nudged by rounding is the same pitch', () => {

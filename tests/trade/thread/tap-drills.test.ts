@@ -7,15 +7,15 @@ import { unifiedThreads } from '../../../src/trade/thread/unified-series.ts'
 import { resultsOf } from './known-thread.ts'
 
 describe.each([...metricThreads(), ...unifiedThreads()])('$name', ({ name, system, majorMm, pitchMm }) => {
-  const { tapDrills, minor, internal } = resultsOf(name)
-
   it('holds every drill from the basic minor diameter to half the height on 3/4 H', () => {
     const greatestMm = majorMm - 0.5 * 1.299038 * pitchMm
+    const { tapDrills, minor } = resultsOf(name)
     const expected = DRILL_SETS.flatMap(drillsOf).filter(({ diameterMm }) => diameterMm >= minor.basicMm && diameterMm <= greatestMm)
     expect(tapDrills.map(row => row.name).toSorted()).toEqual(expected.map(drill => drill.name).toSorted())
   })
 
   it('gives less height to each wider drill', () => {
+    const { tapDrills } = resultsOf(name)
     for (const [i, row] of tapDrills.entries()) {
       const wider = tapDrills[i + 1]
       if (wider === undefined) continue
@@ -25,6 +25,7 @@ describe.each([...metricThreads(), ...unifiedThreads()])('$name', ({ name, syste
   })
 
   it('is within from some drill down, and out above; a unified limit may be rounded up from basic', () => {
+    const { tapDrills, internal } = resultsOf(name)
     const turns = tapDrills.filter((row, i) => i > 0 && row.within !== tapDrills[i - 1]!.within)
     expect(turns.length).toBeLessThanOrEqual(system === 'metric' ? 1 : 2)
     const { minMm, maxMm } = internal.minor

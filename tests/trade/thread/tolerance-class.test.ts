@@ -55,12 +55,15 @@ describe('refuses', () => {
     ['M3', '8H', 'no grade 8', 'grade 4, 5, 6, 7', '7H'],
     ['M2', '6e', 'no position e for the external thread', 'position f, g, h', undefined],
     ['M2x0.25', '6f', 'no position f for the external thread', 'position g, h', undefined],
-    ['M12', '6K', 'no position K for the internal thread', 'position G, H', undefined],
+    ['M12', '6K', 'no position K for the internal thread', 'position G, H (small letters are external)', undefined],
+    ['M12', '6k', 'no position k for the external thread', 'position e, f, g, h (capitals are internal)', undefined],
     ['M12', '5g6h', 'two positions', '6H/6g', '5g6g'],
-    ['M12', '6H/5H', 'two internal classes', '6H/6g', undefined],
+    ['M12', '6H/5H', 'two internal classes in "6H/5H"', '6H/6g', undefined],
     ['M12', '6H/6g/6e', 'two external classes', '6H/6g', undefined],
     ['M12', 'H6', 'no tolerance class', '6H/6g', undefined],
     ['M12', '6', 'no tolerance class', '6H/6g', undefined],
+    ['M12', 'x6H', 'no tolerance class', '6H/6g', undefined],
+    ['M12', '6H or so', 'no tolerance class', '6H/6g', undefined],
     ['M12', '', 'no tolerance class', '6H/6g', undefined],
     ['M12', '2B', 'no position B', 'position G, H', undefined]
   ])('%s %j', (name, text, found, accepted, near) => {

@@ -10,7 +10,8 @@ describe('reads', () => {
     ['3B', '3B', null, '2A', assumed.external],
     ['1a', '2B', assumed.internal, '1A', null],
     ['2B/3A', '2B', null, '3A', null],
-    ['3A / 3B', '3B', null, '3A', null]
+    ['3A / 3B', '3B', null, '3A', null],
+    [' 2B ', '2B', null, '2A', assumed.external]
   ])('%s', (text, internal, internalAssumed, external, externalAssumed) => {
     expect(readUnifiedClass(text)).toEqual({
       ok: true,
@@ -27,10 +28,14 @@ describe('refuses', () => {
   it.each([
     ['6H', /"6H" is no tolerance class/],
     ['4B', /"4B"/],
-    ['2B/3B', /two internal classes/],
+    ['2B/3B', /two internal classes in "2B\/3B"/],
     ['2A/2A', /two external classes/],
     ['', /""/],
-    ['2', /"2"/]
+    ['2', /"2"/],
+    ['12B', /"12B"/],
+    ['2BX', /"2BX"/],
+    ['12A', /"12A"/],
+    ['2AX', /"2AX"/]
   ])('%s', (text, found) => {
     expect(readUnifiedClass(text)).toMatchObject({ ok: false, fault: { found: expect.stringMatching(found) } })
   })

@@ -21,12 +21,12 @@ function limits(thread: UnifiedThread, internal: InternalClass, external: Extern
 }
 
 describe.each(unifiedThreads())('$name', thread => {
-  const loose = limits(thread, '1B', '1A')
-  const usual = limits(thread, '2B', '2A')
-  const close = limits(thread, '3B', '3A')
+  const loose = () => limits(thread, '1B', '1A')
+  const usual = () => limits(thread, '2B', '2A')
+  const close = () => limits(thread, '3B', '3A')
 
   it('least lies below greatest in every class', () => {
-    for (const { internal, external } of [loose, usual, close]) {
+    for (const { internal, external } of [loose(), usual(), close()]) {
       for (const { minMm, maxMm } of [internal.minor, internal.pitchDiameter, external.major, external.pitchDiameter]) {
         expect(minMm).toBeLessThan(maxMm)
       }
@@ -35,8 +35,8 @@ describe.each(unifiedThreads())('$name', thread => {
 
   it('class 3 lies inside class 2, class 2 inside class 1', () => {
     for (const [inner, outer] of [
-      [close, usual],
-      [usual, loose]
+      [close(), usual()],
+      [usual(), loose()]
     ] as const) {
       expect(inner.internal.pitchDiameter.minMm).toBe(outer.internal.pitchDiameter.minMm)
       expect(inner.internal.pitchDiameter.maxMm).toBeLessThan(outer.internal.pitchDiameter.maxMm)
@@ -60,13 +60,13 @@ describe.each(unifiedThreads())('$name', thread => {
   it('starts from the basic profile', () => {
     const { majorMm } = thread
     const { pitchDiameterMm, minorDiameterMm } = basicSizes(thread)
-    expect(Math.abs(close.external.major.maxMm - majorMm)).toBeLessThan(1e-9)
-    expect(Math.abs(usual.internal.pitchDiameter.minMm - pitchDiameterMm)).toBeLessThanOrEqual(0.00005 * 25.4 + 1e-9)
-    expect(Math.abs(usual.internal.minor.minMm - minorDiameterMm)).toBeLessThanOrEqual(0.00055 * 25.4)
+    expect(Math.abs(close().external.major.maxMm - majorMm)).toBeLessThan(1e-9)
+    expect(Math.abs(usual().internal.pitchDiameter.minMm - pitchDiameterMm)).toBeLessThanOrEqual(0.00005 * 25.4 + 1e-9)
+    expect(Math.abs(usual().internal.minor.minMm - minorDiameterMm)).toBeLessThanOrEqual(0.00055 * 25.4)
   })
 
   it('is printed in whole 0.0001 inch', () => {
-    for (const { internal, external } of [loose, usual, close]) {
+    for (const { internal, external } of [loose(), usual(), close()]) {
       for (const { minMm, maxMm } of [internal.minor, internal.pitchDiameter, external.major, external.pitchDiameter]) {
         for (const mm of [minMm, maxMm]) expect(Math.abs((mm / 25.4) * 1e4 - Math.round((mm / 25.4) * 1e4))).toBeLessThan(1e-6)
       }
@@ -80,4 +80,25 @@ it('shows its working: every limit, its rounded terms and the standard', () => {
   const shown = working.filter(line => / least$| greatest$/.test(line.says))
   expect(shown.map(({ symbol }) => symbol).sort()).toEqual(['D max', 'D min', 'E max', 'E max', 'E min', 'E min', 'K max', 'K min'])
   for (const line of shown) expect(line).toMatchObject({ unit: 'mm', source: 'asme-b1.1', putIn: expect.stringMatching(/0\.\d{4} in$/) })
+})
+
+// 3/8-24: allowance 0.0011, major tolerance 0.0072 (ASME B1.1, read-secondary); class 3A has no allowance.
+it.each([
+  ['2A', ['D - 0.0011 in - 0.0072 in, each term rounded: 0.3667 in', 'D - 0.0011 in, each term rounded: 0.3739 in']],
+  ['3A', ['D - 0.0072 in, each term rounded: 0.3678 in', 'D, each term rounded: 0.3750 in']]
+] as const)('an allowance stands in the working where there is one: %s', (external, putIn) => {
+  const thread = unifiedThreads().find(({ name }) => name === '3/8-24 UNF')!
+  const { working } = withWorking(() => limits(thread, '2B', external))
+  expect(working.filter(line => line.says.startsWith(`major diameter, ${external}`)).map(line => line.putIn)).toEqual(putIn)
+})
+
+// ASME B1.1: from 1/4 inch up by pitch alone; below, by size between its limits.
+it.each([
+  ['1/4-20 UNC', 1],
+  ['3/8-24 UNF', 1],
+  ['#10-32 UNF', 3]
+])('the minor diameter tolerance 2B of %s takes %d formulas', (name, count) => {
+  const thread = unifiedThreads().find(each => each.name === name)!
+  const { working } = withWorking(() => limits(thread, '2B', '2A'))
+  expect(working.filter(({ symbol }) => symbol === 'TK')).toHaveLength(count)
 })
