@@ -7,6 +7,7 @@ import { connectorMisclocked } from '../rules/seat/connector-misclocked.ts'
 import { jamsInRunOut } from '../rules/seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from '../rules/seat/jams-without-terminal.ts'
 import { stackTooThick } from '../rules/seat/stack-too-thick.ts'
+import { threadNotEngaged } from '../rules/seat/thread-not-engaged.ts'
 import { type Clocking, clockingOf } from '../trade/hole/clocking.ts'
 import { seat as calculation, type Floor, type Seat } from '../trade/hole/seat.ts'
 import { basicSizes } from '../trade/thread/basic.ts'
@@ -40,6 +41,7 @@ export const run: Run = quickSum(description, readers, words => {
       asked(jamsInRunOut, r),
       ...(r.floor === null ? [] : [asked(bottomsOnFloor, r)]),
       asked(jamsWithoutTerminal, r),
+      asked(threadNotEngaged, { engagedMm: r.engagedMm, pitchMm: words.thread.pitchMm }),
       ...(words.need === null ? [] : [asked(stackTooThick, r)]),
       ...(clocking === null ? [] : [asked(connectorMisclocked, r)])
     ],
@@ -52,10 +54,12 @@ export const run: Run = quickSum(description, readers, words => {
 type Results = BoundsOf<ReturnType<typeof calculation>>
 
 /** The one number that scraps the casting first. */
-function stackFirst({ leastStackMm: { high } }: Results): string {
+function stackFirst({ leastStackMm: { high }, floor }: Results): string {
+  const lands = floor === null ? 'before the thread runs out the shoulder lands without any stack' : 'the shoulder lands without any stack'
+  const unknown = floor === null ? '; the floor is not known' : ''
   return high > 0
     ? `first: never less than ${showMetricAndInch(high, 'depth-up')} under the shoulder, before crush: less, and the part jams and cracks the casting`
-    : `first: the shoulder lands without any stack, with ${showMetricAndInch(-high, 'depth-down')} of room at the worst end`
+    : `first: ${lands}, with ${showMetricAndInch(-high, 'depth-down')} of room at the worst end${unknown}`
 }
 
 function treeOf(words: SeatWords, rest: Pick<Seat, 'floor' | 'clocking'>): Seat {
@@ -72,11 +76,25 @@ function treeOf(words: SeatWords, rest: Pick<Seat, 'floor' | 'clocking'>): Seat 
 }
 
 /** The floor is judged where both lengths are known; one of them alone says nothing. */
-function floorOf({ overall, 'floor-depth': floorDepthMm }: SeatWords): Floor | null | ReturnType<typeof refusal> {
-  if (overall === null && floorDepthMm === null) return null
+function floorOf(words: SeatWords): Floor | null | ReturnType<typeof refusal> {
+  const { overall, 'floor-depth': floorDepthMm } = words
+  if (overall === null && floorDepthMm === null) return crushFault(words)
   if (overall === null) return refusal('--overall', '--floor-depth without --overall', 'both, or neither')
   if (floorDepthMm === null) return refusal('--floor-depth', '--overall without --floor-depth', 'both, or neither')
-  return { overallMm: overall, floorDepthMm }
+  return mismatchOf(words) ?? { overallMm: overall, floorDepthMm }
+}
+
+/** Lengths that cannot be those of one part in one hole. */
+function mismatchOf(words: SeatWords): ReturnType<typeof refusal> | null {
+  const { overall, 'thread-length': length, 'floor-depth': floor, 'thread-depth': depth } = words
+  if (overall!.high < length.low) return refusal('--overall', 'a part that ends before its thread does', 'at least --thread-length')
+  if (floor!.high < depth.low) return refusal('--floor-depth', 'a floor above the end of the full thread', 'at least --thread-depth')
+  return crushFault(words)
+}
+
+function crushFault({ crush, stack }: SeatWords): ReturnType<typeof refusal> | null {
+  const thickestMm = stack.reduce((sum, { high }) => sum + high, 0)
+  return crush.low > thickestMm ? refusal('--crush', 'a stack that loses more than it has', 'less than --stack in all') : null
 }
 
 /** Where the connector points, where it should, and how far it may turn: all three or none. */

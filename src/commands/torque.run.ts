@@ -33,14 +33,16 @@ type Unit = (typeof UNITS)[number][1]
 export const run: Run = quickSum(description, { to: readUnit }, words => {
   const adapter = adapterOf(words)
   if (refused(adapter)) return adapter
-  const settingNm = settingOf(words.torque, adapter)
+  // Set by whoever asks for the answer first: an adapter may leave no lever.
+  let setting: Given | undefined
+  const settingNm = () => (setting ??= settingOf(words.torque, adapter))
   return sum({
     title: words.torque.value === 0 ? 'no torque' : 'at the fastener',
-    tree: () => ({ settingNm, cardNm: words.torque, errorPercent: accuracyOf(words), adapter }),
+    tree: () => ({ settingNm: settingNm(), cardNm: words.torque, errorPercent: accuracyOf(words), adapter }),
     calculation: pulled,
     results: {},
-    more: r => [...inEveryUnit(words), ...setting(words, settingNm, r)],
-    findings: () => (words.tool === null ? [] : [asked(outsideWrenchRange, { settingNm: asChosen(settingNm), tool: words.tool })])
+    more: r => [...inEveryUnit(words), ...settingResults(words, settingNm(), r)],
+    findings: () => (words.tool === null ? [] : [asked(outsideWrenchRange, { settingNm: asChosen(settingNm()), tool: words.tool })])
   })
 })
 
@@ -97,7 +99,7 @@ interface PulledBounds {
 }
 
 /** What to set, what the fastener then gets, and the trap of setting the card value. */
-function setting({ lever, tool, 'tool-accuracy': accuracy }: TorqueWords, settingNm: Given, r: PulledBounds): readonly Result[] {
+function settingResults({ lever, tool, 'tool-accuracy': accuracy }: TorqueWords, settingNm: Given, r: PulledBounds): readonly Result[] {
   if (lever === null && tool === null && accuracy === null) return []
   return [
     resultOf('wrench-setting', wrenchSettingNm, settingNm.value),

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { quoted } from '../quantity/quoted.ts'
 import { circuitLinks, supplyLinks } from './circuit-links.ts'
+import { fitLinks } from './fit-links.ts'
 import { heatLinks } from './heat-links.ts'
 import type { Job, ReadJob } from './read-job.ts'
 import { readingLinks } from './reading-links.ts'
@@ -10,6 +11,7 @@ import { type LinkFault, unknownName } from './unknown-name.ts'
 export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): readonly Diagnostic[] {
   const found = [
     ...Object.values(job.holes).flatMap(hole => holeLinks(job, hole)),
+    ...fitLinks(job),
     ...circuitLinks(job),
     ...supplyLinks(job),
     ...readingLinks(job),

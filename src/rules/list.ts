@@ -39,6 +39,7 @@ import { connectorMisclocked } from './seat/connector-misclocked.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
 import { stackTooThick } from './seat/stack-too-thick.ts'
+import { threadNotEngaged } from './seat/thread-not-engaged.ts'
 import type { CircuitSubject, HeaterSubject, HoleSubject, JointSubject, LoadSubject } from './subjects.ts'
 import { endurance } from './supply/endurance.ts'
 import { short } from './supply/short.ts'
@@ -66,6 +67,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   jamsInRunOut,
   bottomsOnFloor,
   jamsWithoutTerminal,
+  threadNotEngaged,
   cardCondition,
   outsideWrenchRange
 ]

@@ -16,6 +16,8 @@ export type HoleSubject = Fitted['hole'] & {
   readonly runOut: NonNullable<Fitted['seat']>['runOut'] | null
   readonly floor: NonNullable<Fitted['seat']>['floor']
   readonly leastFloor: Limit | null
+  readonly engagedMm: Bounded | null
+  readonly pitchMm: number
   readonly drillMm: Bounded
   readonly thread: string
   readonly majorMm: number

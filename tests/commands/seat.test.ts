@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { outputOf } from '../docs/example-output.ts'
 import { answerOf, figureOf } from './answer-of.ts'
+import { ran } from './run.ts'
 
 const SEAT = [
   'seat',
@@ -51,7 +52,30 @@ describe('a part on its terminal', () => {
 
 it('needs no stack where the shoulder lands by itself', async () => {
   const { out } = await outputOf(['seat', '--thread', 'M12', '--thread-length', '10 mm', '--thread-depth', '12 mm', '--stack', '1 mm'])
-  expect(out).toContain('first: the shoulder lands without any stack, with 2.00 mm')
+  expect(out.replace(/\s+/g, ' ')).toMatch(
+    /first: before the thread runs out the shoulder lands without any stack, with 2.00 mm .*the floor is not known/
+  )
+})
+
+// 10 − 20 + 0 = −10: the thread ends far above the face.
+it.each([
+  ['20 mm', 1],
+  ['8.3 mm', 1],
+  ['8.2 mm', 0]
+])('under %s of stack a thread of 10 mm ends with %d', async (stack, exit) => {
+  const words = ['seat', '--thread', 'M12', '--thread-length', '10 mm', '--thread-depth', '12 mm', '--overall', '12 mm']
+  expect((await answerOf(...words, '--floor-depth', '16 mm', '--stack', stack)).exit).toBe(exit)
+})
+
+it.each([
+  [['--crush', '1.5 mm'], 'a stack that loses more than it has'],
+  [['--overall', '9 mm', '--floor-depth', '16 mm'], 'a part that ends before its thread does'],
+  [['--overall', '11 mm', '--floor-depth', '11.9 mm'], 'a floor above the end of the full thread']
+])('%j: what cannot be is refused', async (more, says) => {
+  const words = ['seat', '--thread', 'M12', '--thread-length', '10 mm', '--thread-depth', '12 mm', '--stack', '1 mm', ...more]
+  const { exit, err } = await ran(words)
+  expect(exit).toBe(2)
+  expect(err).toContain(says)
 })
 
 describe('several washers and a countersink', () => {

@@ -21,6 +21,16 @@ export const enduranceS = formula('enduranceS', {
   of: ({ capacityAh, rateS, currentA, peukertFactor }) => rateS * ((3600 * capacityAh) / (currentA * rateS)) ** peukertFactor
 })
 
+/** At less than the current of its label a battery gives no more than its label: the law says it would, and none does. */
+export const slowEnduranceS = formula('slowEnduranceS', {
+  says: 'time that the battery alone carries less than the current of its label',
+  symbol: 't',
+  equation: '3600·C/I',
+  inputs: { capacityAh: ['C', 0.01, 5000], currentA: ['I', 0.001, 5000] },
+  source: SOURCES.arithmetic,
+  of: ({ capacityAh, currentA }) => (3600 * capacityAh) / currentA
+})
+
 export const deliveredPercent = formula('deliveredPercent', {
   says: 'share of the rated capacity that a current gets out',
   symbol: 'p',

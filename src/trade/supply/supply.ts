@@ -33,6 +33,8 @@ export function supply({ outputA, loads, battery }: Plain<SupplyGiven>) {
 /** Cold first, then the discharge rate. */
 export function endurance({ capacityAh, rateS, peukertFactor, coldPercent }: Plain<BatteryGiven>, currentA: number) {
   const leftAh = coldPercent === null ? capacityAh : peukert.coldCapacityAh({ capacityAh, coldPercent })
+  if (currentA * rateS < 3600 * leftAh)
+    return { capacityAh: leftAh, enduranceS: peukert.slowEnduranceS({ capacityAh: leftAh, currentA }), deliveredPercent: 100 }
   const at = { capacityAh: leftAh, rateS, currentA, peukertFactor }
   return { capacityAh: leftAh, enduranceS: peukert.enduranceS(at), deliveredPercent: peukert.deliveredPercent(at) }
 }

@@ -44,6 +44,8 @@ function subjectOf({ job, hole, part, bounds, fit }: Seen): HoleSubject {
     ...bounds.hole,
     runOut: bounds.seat?.runOut ?? null,
     floor: bounds.seat?.floor ?? null,
+    engagedMm: bounds.seat?.engagedMm ?? null,
+    pitchMm: part.thread.pitchMm,
     leastFloor: floor === null ? null : { value: floor.least.high, reason: floor.reason },
     drillMm: asChosen(fit.hole.drillMm),
     thread: part.thread.name,

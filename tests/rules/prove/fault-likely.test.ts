@@ -9,7 +9,8 @@ const subject = (healthyPercent: number, likeliestPercent: number, unexplained =
 })
 
 it.each([
-  ['likelier', 60, 20, 'pass'],
+  ['nine to one', 90.1, 5, 'pass'],
+  ['likelier than any fault, and no more', 60, 20, 'caution'],
   ['as likely', 40, 40, 'caution'],
   ['less likely, and still no fail', 10, 60, 'caution']
 ])('in order is %s', (_, healthy, likeliest, verdict) => {

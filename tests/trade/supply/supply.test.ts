@@ -40,6 +40,12 @@ describe('endurance', () => {
     )
   })
 
+  it('gives no more than its label, however small the current', () => {
+    // 100 Ah at its 20 h rate are 5 A: at 2 A they last 50 h, and not what the law would say.
+    expect(endurance(BATTERY, 2)).toMatchObject({ enduranceS: 50 * 3600, deliveredPercent: 100 })
+    expect(endurance(BATTERY, 4.9999).enduranceS).toBeCloseTo(endurance(BATTERY, 5).enduranceS, -1)
+  })
+
   it('takes the cold off before the rate', () => {
     // 60 Ah are left, 3 A is their 20 h rate: 6 A lasts 20/2^1.2 h.
     const { capacityAh, enduranceS } = endurance({ ...BATTERY, coldPercent: 60 }, 6)

@@ -18,6 +18,7 @@ describe('a whole job', () => {
       'warm/never-reaches': 'pass',
       'warm/too-slow': 'pass',
       'warm/too-hot': 'fail',
+      'warm/metal-softens': 'caution',
       'warm/needs-thermostat': 'pass'
     })
   })

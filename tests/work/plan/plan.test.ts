@@ -66,6 +66,7 @@ describe('what is behind the metal', () => {
     const of = plan({ behind })
     expect(saying(of, /test for leaks/)).toHaveLength(tested ? 1 : 0)
     expect(saying(of, /let the pressure off/)).toHaveLength(tested ? 1 : 0)
+    expect(saying(of, /fill up again/)).toHaveLength(tested ? 1 : 0)
   })
 
   it('a test that the job names is put in', () => {

@@ -1,5 +1,7 @@
+import type { Job } from '../../../job/read-job.ts'
 import { inUnit } from '../../../quantity/in-unit.ts'
 import { showNumber } from '../../../quantity/show.ts'
+import type { Step } from '../../../report/plan/plan.ts'
 import { ofGiven, written } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
 import { mayLeak } from './behind-the-metal.ts'
@@ -7,6 +9,14 @@ import { mayLeak } from './behind-the-metal.ts'
 /** Where something is behind the metal, it is tested before the machine is trusted. */
 export const leakTest: StepsOf = ({ job }) => {
   if (!mayLeak(job)) return undefined
+  return [FILL_UP, ...tested(job)]
+}
+
+const FILL_UP = step('first run', '', "fill up again what was drained or lowered, and look at its level as the machine's manual says", {
+  caution: 'never run the machine without it'
+})
+
+function tested(job: Job): readonly Step[] {
   const test = job['ask-first']['leak-test']
   const caution = 'a leak: stop, let the pressure off; more torque is no cure'
   if (test === null)
