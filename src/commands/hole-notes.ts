@@ -9,9 +9,12 @@ import type { Thread } from '../trade/thread/thread.ts'
 type Results = BoundsOf<ReturnType<typeof hole>>
 
 /** The one number that scraps the casting first. */
-export function stopFirst({ tipDepthMm, metalLeftMm }: Results): string {
-  const left =
-    metalLeftMm === null ? 'the metal below is not known' : `${showNumber(metalLeftMm.low, 'depth-down')} mm of metal left at the worst end`
+export function stopFirst({ tipDepthMm, metalLeftMm, metalBelowMm }: Results): string {
+  // A drill that stops short of the old bottom leaves what lies below that.
+  const floorMm = Math.min(metalLeftMm?.low ?? Number.NaN, metalBelowMm?.low ?? Number.NaN)
+  const left = Number.isNaN(floorMm)
+    ? 'the metal below is not known'
+    : `${showNumber(floorMm, 'depth-down')} mm of metal left below the hole at the worst end`
   return `first: set the stop to ${showMetricAndInch(tipDepthMm.value, 'depth-down')}, tip below the face: deeper, and the casting is scrap; ${left}`
 }
 

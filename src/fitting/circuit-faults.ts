@@ -15,8 +15,8 @@ export interface FaultRoles {
 }
 
 /**
- * The circuit as a walk of faults takes it: at the nominal, linear. A load of constant power counts as the resistance it has before
- * the fault, a wire as warm as it was; an open contact stays open.
+ * The circuit as a walk of faults takes it: at the nominal, linear. A load of constant power or current counts as the resistance it has
+ * before the fault, a wire as warm as it was; an open contact stays open.
  */
 export function faultsGiven(fit: Plain<CircuitFit>, { threads, points, cranking }: FaultRoles): FaultGiven {
   const circuit = circuitOf(fit)
@@ -45,8 +45,10 @@ function capacitiesOf({ runs }: Plain<CircuitFit>): FaultGiven['capacities'] {
 
 function linear(part: PlainPart, { flows }: Settled): PlainElement | undefined {
   const { id, from, to } = part
-  if (part.kind === 'resistor' || part.kind === 'source' || part.kind === 'draw') return part
+  if (part.kind === 'resistor' || part.kind === 'source') return part
   const { currentA, dropV } = flows[id]!
+  // Where it drives its current against the voltage it is a source, and stays one.
+  if (part.kind === 'draw' && !(dropV * currentA > 0)) return part
   if (part.kind === 'wire' && currentA === 0) return { kind: 'resistor', id, from, to, resistanceOhm: part.coldOhm + part.jointsOhm }
   return currentA === 0 ? undefined : { kind: 'resistor', id, from, to, resistanceOhm: Math.abs(dropV / currentA) }
 }

@@ -12,8 +12,20 @@ export function heatLinks(job: Job): readonly LinkFault[] {
 }
 
 function airLinks({ surroundings }: Job): readonly LinkFault[] {
-  if (surroundings === null || surroundings.humidity === null || surroundings['wet-bulb'] === null) return []
-  return [{ found: 'a wet bulb beside the humidity', accepted: 'one of the two', path: [...surroundings.path, 'wet-bulb'] }]
+  if (surroundings === null) return []
+  return [...hotDay(surroundings), ...twoMoistures(surroundings)]
+}
+
+type Surroundings = NonNullable<Job['surroundings']>
+
+function hotDay({ air, hot, path }: Surroundings): readonly LinkFault[] {
+  if (hot === null || hot.high >= air.low) return []
+  return [{ found: 'a hottest day that is colder than the coldest', accepted: 'hot at air or above', path: [...path, 'hot'] }]
+}
+
+function twoMoistures({ humidity, 'wet-bulb': wetBulb, path }: Surroundings): readonly LinkFault[] {
+  if (humidity === null || wetBulb === null) return []
+  return [{ found: 'a wet bulb beside the humidity', accepted: 'one of the two', path: [...path, 'wet-bulb'] }]
 }
 
 function heaterLinks(job: Job): readonly LinkFault[] {

@@ -1,6 +1,6 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { metalLeftMm as facts } from '../../trade/hole/depth.ts'
+import { metalLeftMm as facts, METAL_BELOW } from '../../trade/hole/depth.ts'
 import type { WallNeeds } from '../../trade/hole/wall.ts'
 import { atLeast, doubtsOf, figure, type Limit, notJudged } from '../judge.ts'
 import { openBehind } from '../open-behind.ts'
@@ -15,10 +15,11 @@ interface Subject {
   readonly leastFloor: Limit | null
 }
 
-/** No standard gives a least floor; the trade leaves it no thinner than the wall beside the hole. A wall that is thin itself is no measure. */
+/** Where the drill stops short of the old bottom, the floor is what lies below that. No standard gives a least floor; the trade leaves it no thinner than the wall beside the hole. A wall that is thin itself is no measure. */
 export const metalBelowThin: Rule<Subject> = {
   id: 'hole/metal-below-thin',
-  question: 'is the floor left below the drill as thick as the wall beside the thread, and no thinner than a wall may be?',
+  question:
+    'is the floor, below the drill and below the old bottom, as thick as the wall beside the thread, and no thinner than a wall may be?',
   why: 'The floor must stand pressure, heat and the push of a drill; a thin one cracks later.',
   change: 'set the stop higher, or give a least floor of your own with its reason under limits',
   source: SOURCES.practice,
@@ -29,11 +30,14 @@ export const metalBelowThin: Rule<Subject> = {
     // A floor that is or may be open fails whatever the limit.
     if (metalBelowMm.low < 0) return openBehind(metalBelowMm)!
     if (metalLeftMm.low < 0) return atLeast(facts, metalLeftMm, { ...limit, value: Math.max(0, limit?.value ?? 0) })
-    return limit === null
-      ? notJudged('casting.wall', 'measure from the hole to the nearest face with a calliper')
+    if (limit === null) return notJudged('casting.wall', 'measure from the hole to the nearest face with a calliper')
+    return metalBelowMm.low < metalLeftMm.low
+      ? { ...atLeast(METAL_BELOW, metalBelowMm, limit), change: THIN_AS_IT_IS }
       : atLeast(facts, metalLeftMm, limit)
   }
 }
+
+const THIN_AS_IT_IS = 'no stop makes it thicker: ask the maker of the casting, or take another place'
 
 /** The wall at its thickest: that is the most it can ask of the floor; and never less than a wall must have for anything to be said of it. */
 function wallAsLimit(wallLeftMm: Bounded | null, { insertMm }: Pick<WallNeeds, 'insertMm'>): Limit | null {

@@ -39,22 +39,22 @@ export const overWire: Rule<Subject> = {
     const [is, allowed] = figuresApart(ratingA.high, limit.wireLimitA.low, wireMarginA)
     const says = `${protector}: ${is}; its wire may have ${allowed} (${limit.says})`
     const judged = atLeast(wireMarginA, marginA, { value: 0, source: limit.source, ...(assumed === null ? {} : { assumed }) }, says)
-    return overload === null ? judged : withOverload(judged, overload, limit.source === SOURCES.practice ? 'fail' : 'caution')
+    return overload === null ? judged : withOverload(judged, overload)
   }
 }
 
 const TEMPERATURE = fact('overloadC', { says: 'wire at an overload', symbol: 'To', source: SOURCES.practice })
 
 /**
- * A fuse carries more than its rating for long. Beyond its rating the insulation ages; beyond what it stands for seconds it is lost:
- * that fails where no published limit allows the rating.
+ * A fuse carries more than its rating for long. Beyond its rating the insulation ages; beyond what it stands for seconds it is lost,
+ * whatever the practice allows.
  */
-function withOverload(judged: Judged, { overloadC, insulationC }: Overload, worst: 'fail' | 'caution'): Judged {
+function withOverload(judged: Judged, { overloadC, insulationC }: Overload): Judged {
   if (overloadC.high <= insulationC.low) return judged
   const limitC = shortTimeLimitC({ kind: 'unknown', insulationC: insulationC.low })
   const beyond = overloadC.high <= limitC ? '' : `, and above the ${figure(limitC, TEMPERATURE)} that it stands for seconds`
   const [is, stands] = figuresApart(overloadC.high, insulationC.low, TEMPERATURE)
   const says = `an overload that it clears slowly or never brings the wire to ${is}: above the ${stands} of its insulation${beyond}`
-  const verdict = judged.verdict === 'fail' ? 'fail' : beyond === '' ? 'caution' : worst
+  const verdict = judged.verdict === 'fail' || beyond !== '' ? 'fail' : 'caution'
   return { ...judged, verdict, says: `${judged.says}; ${says}` }
 }

@@ -86,7 +86,7 @@ function hangingOn({ bus, ground, runs, loads }: Wiring, { id }: Line): readonly
 }
 
 /** Points that runs join to a start, without passing the stop. */
-function reached(start: string, stop: string, runs: readonly Line[]): ReadonlySet<string> {
+export function reached(start: string, stop: string, runs: readonly Line[]): ReadonlySet<string> {
   return spread(start, point => point === stop, runs)
 }
 
@@ -100,15 +100,6 @@ function spread(start: string, isEnd: (point: string) => boolean, lines: readonl
     }
   }
   return found
-}
-
-/** Points of the feed that no protector stands before: a short there is nobody's to clear. */
-export function barePoints({ bus, ground, runs }: Wiring): ReadonlySet<string> {
-  return reached(
-    bus,
-    ground,
-    runs.filter(({ protects }) => protects === 'no')
-  )
 }
 
 export interface LooseEnd {

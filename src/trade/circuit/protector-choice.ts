@@ -1,6 +1,5 @@
 import type { Plain } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
-import { SOURCES } from '../../formula/source.ts'
 import { type AmpacityGiven, ampacity } from './ampacity.ts'
 import { conductorBySize } from './ampacity-conductor.ts'
 import type { Conductor } from './conductor.ts'
@@ -32,7 +31,7 @@ export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, 
     loadA: loadA.high,
     ambientC: protectorC.high,
     wireLimitA: limit.wireLimitA,
-    heated: limit.source === SOURCES.practice ? heatedBy(loadA.high, wire.conductor, lies) : null,
+    heated: heatedBy(loadA.high, wire.conductor, lies),
     busV: busV?.high ?? null,
     inrush: inrush === null ? null : { currentA: inrush.currentA.high, timeS: inrush.timeS.high },
     fault: faultA === null ? null : { leastA: faultA.low, greatestA: faultA.high }

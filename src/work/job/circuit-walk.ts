@@ -2,9 +2,10 @@ import { faultsGiven } from '../../fitting/circuit-faults.ts'
 import { plainOf } from '../../formula/given.ts'
 import { silently } from '../../formula/working.ts'
 import { type WalkedFault, walkFaults } from '../../trade/circuit/fault-walk.ts'
-import { barePoints, wayTo } from '../../trade/circuit/guarding.ts'
+import { wayTo } from '../../trade/circuit/guarding.ts'
 import { openingTime } from '../../trade/circuit/protection-opening.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
+import { barePoints, unguardedPoints } from '../../trade/circuit/unguarded.ts'
 import type { FittedCircuit } from './circuit-fit-of.ts'
 import type { Guards } from './circuit-guards.ts'
 import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
@@ -17,14 +18,14 @@ export interface CircuitWalk {
   readonly silent: readonly string[]
 }
 
-/** Every single fault of a circuit, worst first, at the nominal. A short before every protector is told by the place of the first. */
+/** Every single fault of a circuit, worst first, at the nominal. A short before every protector is told by the place of the first, where there is one. */
 export function circuitWalk(circuit: JobCircuit, { fit, guards: { wiring, protectors } }: FittedCircuit): CircuitWalk {
-  const bare = barePoints(wiring)
+  const [bare, unguarded] = [barePoints(wiring), unguardedPoints(wiring)]
   const points = new Set([...wiring.runs, ...wiring.loads].flatMap(({ from, to }) => [from, to]))
   const { cranking } = circuit
   const roles = {
     threads: namedRuns(circuit).flatMap(({ id, run }) => (run.threads === 'yes' ? [id] : [])),
-    points: [...points].filter(point => !bare.has(point)),
+    points: [...points].filter(point => !bare.has(point) || unguarded.has(point)),
     cranking:
       cranking === null
         ? null

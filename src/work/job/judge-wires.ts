@@ -4,6 +4,7 @@ import { plainOf } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { magnesium } from '../../rules/ground/magnesium.ts'
+import { throughThreads } from '../../rules/ground/through-threads.ts'
 import { asked } from '../../rules/rule.ts'
 import { overAmpacity } from '../../rules/wire/over-ampacity.ts'
 import { shortCircuit } from '../../rules/wire/short-circuit.ts'
@@ -11,6 +12,7 @@ import { tooSmall } from '../../rules/wire/too-small.ts'
 import { conductorBySize } from '../../trade/circuit/ampacity-conductor.ts'
 import { smallestAllowed } from '../../trade/circuit/ampacity-smallest-wire.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
+import { unguardedRuns } from '../../trade/circuit/unguarded.ts'
 import { assumedOf } from '../../trade/circuit/wire-choice.ts'
 import { RUN_RESULTS } from '../results/circuit-results.ts'
 import { reliesOn } from './circuit-guards.ts'
@@ -20,7 +22,11 @@ import type { Placed } from './placed.ts'
 
 /** Every run with a wire, and every joint to a ground. */
 export function judgeWires(judged: CircuitJudged): readonly Placed[] {
-  return namedRuns(judged.circuit).flatMap(({ id, run }) => [...wireThing(judged, id, run), ...bondThing(judged, id, run)])
+  return namedRuns(judged.circuit).flatMap(({ id, run }) => [
+    ...wireThing(judged, id, run),
+    ...bondThing(judged, id, run),
+    ...threadThing(judged, id, run)
+  ])
 }
 
 function wireThing(judged: CircuitJudged, id: string, { wire, path }: JobRun): readonly Placed[] {
@@ -35,6 +41,13 @@ function wireThing(judged: CircuitJudged, id: string, { wire, path }: JobRun): r
     ...shortFinding(judged, run, worst)
   ]
   return [{ place: `circuit.${id}`, path: [...path, 'wire'], results: resultsBy(RUN_RESULTS, { ...bounds, worst }), findings }]
+}
+
+/** A joint that is the threads of a part. */
+function threadThing({ guards }: CircuitJudged, id: string, { threads, path }: JobRun): readonly Placed[] {
+  if (threads === 'no') return []
+  const { loads } = guards.guarding.get(id)!
+  return [{ place: `circuit.${id}`, path: [...path, 'threads'], results: [], findings: [asked(throughThreads, { loads })] }]
 }
 
 /** What the figure of the wire holds for; null where nobody said how it lies. */
@@ -67,11 +80,11 @@ function worstShort(
   return found.toSorted((a, b) => a.marginK.low - b.marginK.low)[0] ?? null
 }
 
-/** Wire before every protector is judged by how short it is. */
+/** Wire before every protector is judged by how short it is; where no protector follows, there is nothing to judge by. */
 function shortFinding(judged: CircuitJudged, run: Run, worst: ReturnType<typeof worstShort>) {
   const protector = reliesOn(judged.guards, run.id)
   const bare = judged.guards.guarding.get(run.id)!.guards.length === 0
-  if (bare) return []
+  if (bare && !unguardedRuns(judged.guards.wiring).has(run.id)) return []
   const says =
     protector === undefined
       ? 'no protector of known style and rating'

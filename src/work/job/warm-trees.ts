@@ -85,6 +85,11 @@ function busOf(heaters: readonly WarmingHeater[]): Pick<WindowFit, 'ratedV' | 'l
   const ends = heaters.flatMap(({ atV }) => (atV === null ? [] : [atV]))
   const rated = new Set(heaters.map(({ ratedV }) => ratedV.value))
   if (ends.length < heaters.length) return { field: 'circuit', measure: 'draw every run from the source to the heater and back' }
+  if (ends.some(({ low }) => low <= 0))
+    return {
+      field: 'a closed way to the heater',
+      measure: 'close the switches of its feed and its return, and draw it the right way round'
+    }
   if (rated.size > 1) return { field: 'one rated voltage', measure: 'take heaters of one rated voltage, or judge them apart' }
   const [first] = heaters
   if (first === undefined || heaters.some(({ follows }) => !alike(follows, first.follows)))

@@ -5,7 +5,8 @@ import { asked } from '../../../src/rules/rule.ts'
 import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
 
 const wallLeftMm = sharp(4)
-const metalBelowMm = sharp(5)
+/** Where the drill stops short of the old bottom, what lies below that counts; here it goes past it. */
+const metalBelowMm = sharp(50)
 /** Below any wall but the thin ones. */
 const wallNeeds = { insertMm: 2.5 }
 
@@ -52,6 +53,17 @@ describe('against a least floor of the job', () => {
     expect(verdictOf(metalBelowThin, { metalBelowMm, metalLeftMm: sharp(-0.5), wallLeftMm, wallNeeds, leastFloor: { value: -1 } })).toBe(
       'fail'
     )
+  })
+})
+
+describe('a drill that stops short of the old bottom', () => {
+  it.each([
+    ['a thin floor of the casting itself', between(3.9, 4.3), 'fail', 3.9],
+    ['a thick one', between(4.1, 4.3), 'pass', 4.1],
+    ['one thicker than what the drill leaves', between(6, 7), 'pass', 5]
+  ])('%s', (_, below, verdict, value) => {
+    const subject = { metalBelowMm: below, metalLeftMm: between(5, 6), wallLeftMm, wallNeeds, leastFloor: null }
+    expect(asked(metalBelowThin, subject)).toMatchObject({ verdict, value })
   })
 })
 

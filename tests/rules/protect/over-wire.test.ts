@@ -35,15 +35,15 @@ it('without a figure is not judged, and says why', () => {
 
 // 160 °C for up to 5 s: IEC 60364-5-54, PVC (read-secondary), the lowest printed.
 it.each([
-  ['at its rating', 105, 'pass', 'pass'],
-  ['just above its rating', 105.1, 'caution', 'caution'],
-  ['at what it stands for seconds', 160, 'caution', 'caution'],
-  ['above that', 160.1, 'fail', 'caution']
-])('insulation of 105 °C at an overload, %s', (_, endC, common, published) => {
+  ['at its rating', 105, 'pass'],
+  ['just above its rating', 105.1, 'caution'],
+  ['at what it stands for seconds', 160, 'caution'],
+  ['above that', 160.1, 'fail']
+])('insulation of 105 °C at an overload, %s, whatever the limit', (_, endC, verdict) => {
   const overload = { overloadC: between(80, endC), insulationC: sharp(105) }
   const noTable = { ...limit, source: SOURCES.practice }
-  expect(verdictOf(overWire, { ...subject, limit: noTable, overload })).toBe(common)
-  expect(verdictOf(overWire, { ...subject, overload })).toBe(published)
-  if (common !== 'pass') expect(asked(overWire, { ...subject, overload }).says).toContain('brings the wire to')
+  expect(verdictOf(overWire, { ...subject, limit: noTable, overload })).toBe(verdict)
+  expect(verdictOf(overWire, { ...subject, overload })).toBe(verdict)
+  if (verdict !== 'pass') expect(asked(overWire, { ...subject, overload }).says).toContain('brings the wire to')
   expect(verdictOf(overWire, { ...subject, wireMarginA: sharp(-1), overload })).toBe('fail')
 })

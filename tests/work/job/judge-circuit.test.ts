@@ -61,3 +61,32 @@ describe('a load of constant power', () => {
     expect(verdicts.map(({ verdict }) => verdict)).toEqual(['not-judged', 'not-judged'])
   })
 })
+
+describe('what no fuse stands before', () => {
+  const LIES = 'insulation: 105 °C, ambient: 25 °C, bundle: 1'
+  const lying = (text: string) => text.replaceAll('temperature: 20 °C', LIES).replace('power: 60 W', 'current: 3 A')
+  const verdictsOf = (change: (text: string) => string) =>
+    Object.fromEntries(judged(text => change(lying(text))).findings.map(({ rule, verdict }) => [rule, verdict]))
+
+  it('burns when it is shorted, and no place of a protector is known', () => {
+    // 12 V over 20 mohm and 9 m of 19.5 ohm/km are 61 A in 1 mm2.
+    expect(verdictsOf(text => text)).toMatchObject({
+      'circuit/burns': 'fail',
+      'protect/too-far': 'not-judged',
+      'wire/short-circuit': 'not-judged'
+    })
+  })
+  it('behind a fuse near the source it does not', () => {
+    const fused = (text: string) =>
+      text.replace('from: bus, to: fed, wire', 'from: bus, to: fed, through: [{ fuse: F1, rating: 5 A, style: blade }], wire')
+    expect(verdictsOf(fused)).toMatchObject({ 'circuit/burns': 'pass' })
+  })
+  it('a load of constant current feeds no other one backwards', () => {
+    const two = (text: string) => `${text}    - { load: lamp, current: 1 A, from: fed, to: back }\n`
+    expect(verdictsOf(two)).toMatchObject({ 'circuit/feeds-backwards': 'pass' })
+  })
+  it('a return through threads fails', () => {
+    const threads = (text: string) => text.replace('from: back, to: frame, wire', 'from: back, to: frame, threads: yes, wire')
+    expect(verdictsOf(threads)).toMatchObject({ 'ground/through-threads': 'fail' })
+  })
+})

@@ -29,6 +29,12 @@ function compound({ place, hole, part }: HoleInWork): Step {
   )
 }
 
+/** Once it is pulled down nothing can be crimped to it. */
+function lead({ place }: HoleInWork, what: string): readonly Step[] {
+  if (!/terminal|lug/i.test(what)) return []
+  return [step('fit', place, `crimp the lead to the ${what} first, cut to the length that stands under wire, and pull at the crimp`)]
+}
+
 /** In the order in which they are slid on. */
 function stack(work: HoleInWork): readonly Step[] {
   const without = withoutText(work) ?? undefined
@@ -37,6 +43,7 @@ function stack(work: HoleInWork): readonly Step[] {
       figure: inBoth(ofGiven('thicknessMm', `thickness of the ${what}`, thickness), 'length'),
       blank: `thickness of the ${what}`
     }),
+    ...lead(work, what),
     step('fit', work.place, `put the ${what} under the shoulder`, { caution: i === 0 ? without : undefined })
   ])
 }
