@@ -33,7 +33,7 @@ export function tablesJson(tables: Answer['tables']): object {
 }
 
 export function resultJson({ name, symbol, value, unit, low, high, rss, samples, source }: Result): object {
-  return { name, symbol, value, unit, low, high, rss, ...(samples === undefined ? {} : { samples }), source }
+  return { name, symbol, value, unit, low, high, rss, samples, source }
 }
 
 export function findingJson({ rule, verdict, value, limit, margin, unit, says, change, source, at }: Finding, locate: Locate): object {
