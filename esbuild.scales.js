@@ -25,12 +25,12 @@ export const scalesByTable = table => ({
         const ONE = [1, 1, 0, 1]
         const known = new Map()
         export function scaleOf(kind, label) {
-          const name = kind + ' ' + label
-          const made = known.get(name)
+          const ofKind = known.get(kind) ?? new Map()
+          const made = ofKind.get(label)
           if (made !== undefined) return made
           const [a, b, c, d] = (SCALES[kind]?.[label] ?? ONE).map(BigInt)
           const scale = { times: new Exact(a, b), plus: new Exact(c, d) }
-          known.set(name, scale)
+          known.set(kind, ofKind.set(label, scale))
           return scale
         }`
     }))

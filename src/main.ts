@@ -17,6 +17,14 @@ function colour(wanted: boolean): boolean {
 
 const gone = new AbortController()
 
+let leaving: Promise<unknown> | undefined
+
+/** One listener, however often output waits for its reader. */
+function left(): Promise<unknown> {
+  leaving ??= once(gone.signal, 'abort')
+  return leaving
+}
+
 const live: Live = {
   // Opening it costs time at every start.
   get input() {
@@ -26,7 +34,7 @@ const live: Live = {
     if (stderr.isTTY) stderr.write(`\r\x1b[K${text.replace(/\p{C}/gu, '?')}`)
   },
   drained: async () => {
-    if (stdout.writableNeedDrain) await Promise.race([once(stdout, 'drain'), once(gone.signal, 'abort')])
+    if (stdout.writableNeedDrain) await Promise.race([once(stdout, 'drain'), left()])
   },
   stop: gone.signal
 }

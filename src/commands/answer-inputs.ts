@@ -7,7 +7,19 @@ import type { Input } from './words.ts'
 
 /** The words of a call as the model shows them, defaults included. */
 export function answerInputs(inputs: { readonly [name: string]: Input }): Answer['inputs'] {
-  return Object.fromEntries(Object.entries(inputs).map(([name, input]) => [name, inputOf(input)]))
+  const out: Record<string, AnswerInput> = {}
+  for (const name of Object.keys(inputs)) out[name] = shown(inputs[name]!)
+  return out
+}
+
+const defaults = new WeakMap<Input, AnswerInput>()
+
+/** A default is the same input in every call. */
+function shown(input: Input): AnswerInput {
+  if (input.assumed === null) return inputOf(input)
+  const known = defaults.get(input) ?? inputOf(input)
+  defaults.set(input, known)
+  return known
 }
 
 /** What was taken for options left out whose default follows from other words. */

@@ -4,7 +4,9 @@ import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import type { Fault } from '../quantity/fault.ts'
 import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
-import { errorJson } from '../report/json.ts'
+import type { Answer } from '../report/answer.ts'
+import { errorJson, FORMAT } from '../report/json.ts'
+import { lineText } from '../report/json-line.ts'
 import type { Description, Live, Run, Shell } from './describe.ts'
 import { each as description } from './each.ts'
 import { linesOf, type NumberedLine } from './lines.ts'
@@ -32,9 +34,9 @@ async function answered(file: string, input: Live['input'], { out, strict, live 
   for await (const lines of linesOf(input)) {
     for (const line of lines) {
       const answer = answerTo(line, file, strict)
-      const { document, exit: own } = answer instanceof Promise ? await answer : answer
+      const { text, exit: own } = answer instanceof Promise ? await answer : answer
       exit = Math.max(exit, own)
-      if (document !== undefined) waiting += `${JSON.stringify(document)}\n`
+      waiting += text
       if (waiting.length < AT_ONCE) continue
       out(waiting)
       waiting = ''
@@ -50,64 +52,69 @@ async function answered(file: string, input: Live['input'], { out, strict, live 
 }
 
 interface Answered {
-  readonly document: object | undefined
+  readonly text: string
   readonly exit: number
 }
 
+/** Nothing, or a remark. */
+const IDLE = /^\s*(#|$)/
+
 /** The first use of a command waits for its work to be loaded; after that nothing waits. */
 function answerTo(line: NumberedLine, file: string, strict: boolean): Answered | Promise<Answered> {
-  if (/^\s*(#|$)/.test(line.text) && !line.tooLong) return { document: undefined, exit: 0 }
+  if (IDLE.test(line.text) && !line.tooLong) return { text: '', exit: 0 }
   const words = line.tooLong ? undefined : splitLine(line.text.replace(/^\uFEFF/, ''))
   if (words === undefined) return faulty({ found: 'a line without end', accepted: 'one quick command on a line' }, line, file)
   if (!words.ok) return faulty(words.fault, line, file)
   const [name, ...rest] = words.value[0] === 'fettle' ? words.value.slice(1) : words.value
   const command = COMMANDS.find(one => one.name === name)
   if (command === undefined) return faulty(unknownCommand(name ?? ''), line, file)
-  const work = works.get(command)
-  const answer = (quick: QuickRun['quick'] | undefined) => answerOf({ command, quick, words: rest, line, file, strict })
-  return work === undefined ? loaded(command).then(answer) : answer(work.quick)
+  const answer = (work: Work) => answerOf({ command, work, words: rest, line, file, strict })
+  const known = works.get(command)
+  return known === undefined ? loaded(command).then(answer) : answer(known)
 }
 
 interface Call {
   readonly command: Description
-  readonly quick: QuickRun['quick'] | undefined
+  readonly work: Work
   readonly words: readonly string[]
   readonly line: NumberedLine
   readonly file: string
   readonly strict: boolean
 }
 
-function answerOf({ command, quick, words, line, file, strict }: Call): Answered {
-  if (quick === undefined) return faulty({ found: `${quoted(command.name)}, which is no quick command`, accepted: QUICK }, line, file)
+function answerOf({ command, work, words, line, file, strict }: Call): Answered {
+  if (work === 'of jobs') return faulty({ found: `${quoted(command.name)}, which is no quick command`, accepted: QUICK }, line, file)
   const options = readOptions(command, words)
   if (!options.ok) return faulty(options.fault, line, file, command.name)
   const { typed, common } = options.value
-  const { document, exit } = quick(typed, { working: common['working'] === true, strict: strict || common['strict'] === true })
-  const { format, command: name, errors, ...rest } = document as Printed
-  const placed = errors === undefined ? {} : { errors: errors.map(error => ({ ...error, where: { ...error.where, ...at(line, file) } })) }
-  return { document: { format, command: name, line: line.number, exit, ...rest, ...placed }, exit }
+  const { answer, exit } = work.quick(typed, { working: common['working'] === true, strict: strict || common['strict'] === true })
+  return { text: lineText(placed(answer, line, file), { line: line.number, exit }, work.locate), exit }
 }
 
-interface Printed {
-  readonly format: string
-  readonly command: string
-  readonly errors?: readonly { readonly where: Diagnostic['where'] }[]
+/** Faults with the line they stand in. */
+function placed(answer: Answer, line: NumberedLine, file: string): Answer {
+  const { errors } = answer
+  if (errors === undefined) return answer
+  return { ...answer, errors: errors.map(error => ({ ...error, where: { ...error.where, ...at(line, file) } })) }
 }
 
 const QUICK = 'a command that works out one sum, as "torque 155 in-lb"'
 
-const works = new Map<Description, { readonly quick: QuickRun['quick'] | undefined }>()
+type Work = QuickRun | 'of jobs'
 
-async function loaded(command: Description): Promise<QuickRun['quick'] | undefined> {
-  const { run: work } = await command.load()
-  const quick = 'quick' in work ? (work as QuickRun).quick : undefined
-  works.set(command, { quick })
-  return quick
+const works = new Map<Description, Work>()
+
+async function loaded(command: Description): Promise<Work> {
+  const { run } = await command.load()
+  const work: Work = 'quick' in run ? (run as QuickRun) : 'of jobs'
+  works.set(command, work)
+  return work
 }
 
 function faulty(fault: Fault, line: NumberedLine, file: string, command = ''): Answered {
   const error = { ...fault, where: { ...at(line, file), column: null, path: '' } }
-  return { document: { format: 'fettle/result@1', command, line: line.number, exit: 2, errors: [errorJson(error)] }, exit: 2 }
+  const document = { format: FORMAT, command, line: line.number, exit: 2, errors: [errorJson(error)] }
+  return { text: `${JSON.stringify(document)}\n`, exit: 2 }
 }
 
 function at({ number }: NumberedLine, file: string): Pick<Diagnostic['where'], 'file' | 'line'> {

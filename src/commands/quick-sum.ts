@@ -6,14 +6,15 @@ import { documentOf, type Locate } from '../report/json.ts'
 import { answerInputs, takenInputs } from './answer-inputs.ts'
 import type { Description, Rows, Run, Shell, Typed } from './describe.ts'
 import { exitOf } from './exit.ts'
-import type { Asked } from './sum.ts'
-import { placeOf, type Readers, readWords, type Words } from './words.ts'
+import type { Asked, Parts } from './sum.ts'
+import { placeOf, type Readers, type Words, wordReader } from './words.ts'
 
 type Wanted = Pick<Shell, 'working' | 'strict'>
 
-/** The work of a quick command; and what it would print as JSON, without the printing. */
+/** The work of a quick command; and what it would print, without the printing. */
 export interface QuickRun extends Run {
-  readonly quick: (typed: Typed, wanted: Wanted) => { readonly document: object; readonly exit: number }
+  readonly quick: (typed: Typed, wanted: Wanted) => { readonly answer: Answer; readonly exit: number }
+  readonly locate: Locate
 }
 
 /** Why a word was taken that nobody gave; undefined where somebody did. */
@@ -25,8 +26,9 @@ export function quickSum<const O extends Rows, const F extends Readers<O>>(
   readers: F,
   ask: (words: Words<O, F>, assumed: Assumed<O>) => Asked | readonly Diagnostic[]
 ): QuickRun {
+  const read = wordReader(rows, readers)
   const answerTo = (typed: Typed, wanted: Wanted): Answer => {
-    const { words, inputs, errors } = readWords(rows, readers, typed)
+    const { words, inputs, errors } = read(typed)
     const blank: Answer = { command: name, title: '', inputs: answerInputs(inputs), results: [], tables: {}, findings: [], cautions: [] }
     const assumed: Assumed<O> = row => inputs[row]?.assumed ?? undefined
     return errors.length > 0 ? { ...blank, errors } : answered(blank, rows, () => ask(words, assumed), wanted)
@@ -34,20 +36,37 @@ export function quickSum<const O extends Rows, const F extends Readers<O>>(
   const run = (typed: Typed, shell: Shell) => printed(answerTo(typed, shell), rows, shell)
   const quick = (typed: Typed, wanted: Wanted) => {
     const answer = answerTo(typed, wanted)
-    return { document: documentOf(answer, optionAt(rows)), exit: exitOf(answer, wanted) }
+    return { answer, exit: exitOf(answer, wanted) }
   }
-  return Object.assign(run, { quick })
+  return Object.assign(run, { quick, locate: optionAt(rows) })
 }
 
 function answered(blank: Answer, rows: Rows, ask: () => Asked | readonly Diagnostic[], { working }: Wanted): Answer {
   try {
     const asked = ask()
     if (typeof asked !== 'function') return { ...blank, errors: asked }
-    const { working: lines, taken, ...parts } = asked(blank.command, { working })
-    return { ...blank, ...parts, inputs: { ...blank.inputs, ...takenInputs(taken, rows) }, ...(working ? { working: lines } : {}) }
+    return filled(blank, asked(blank.command, { working }), rows, working)
   } catch (error) {
     if (!(error instanceof OutsideRange)) throw error
     return { ...blank, errors: [outside(error, rows)] }
+  }
+}
+
+/** Written out field by field: this runs for every line of a long row of sums. */
+function filled({ command, inputs }: Answer, parts: Parts, rows: Rows, working: boolean): Answer {
+  const { title, first, results, tables, drawing, curves, findings, cautions, taken } = parts
+  return {
+    command,
+    title,
+    first,
+    inputs: Object.keys(taken).length === 0 ? inputs : { ...inputs, ...takenInputs(taken, rows) },
+    results,
+    tables,
+    drawing,
+    curves,
+    findings,
+    cautions,
+    working: working ? parts.working : undefined
   }
 }
 

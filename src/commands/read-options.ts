@@ -67,11 +67,11 @@ function put({ own, common }: Found, name: string, row: Row, value: string | tru
 }
 
 function withArgument(command: string, rows: Rows, { own, common, bare }: Found): Outcome<ReadOptions> {
-  const argument = Object.entries(rows).find(([, row]) => row.argument === true)
   if (bare.length === 0) return good({ typed: own, common })
-  if (argument === undefined) return bad(`${quoted(bare[0]!)}, a word too many`, `options alone, as "fettle ${command} --help" shows`)
-  const [name, row] = argument
-  return good({ typed: { ...own, [name]: row.many === 'repeat' ? bare : bare.join(' ') }, common })
+  const name = Object.keys(rows).find(one => rows[one]!.argument === true)
+  if (name === undefined) return bad(`${quoted(bare[0]!)}, a word too many`, `options alone, as "fettle ${command} --help" shows`)
+  own[name] = rows[name]!.many === 'repeat' ? bare : bare.join(' ')
+  return good({ typed: own, common })
 }
 
 /** The words that stand before options, as somebody would type them. */

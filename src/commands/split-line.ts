@@ -6,11 +6,15 @@ const WORD = /(?:[^\s"'\\]+|'[^']*'|"(?:[^"\\]|\\.)*"|\\.)+/y
 const PART = /'([^']*)'|"((?:[^"\\]|\\.)*)"|\\(.)|([^\s"'\\]+)/g
 const SPACE = /\s*/y
 
+/** Words with nothing among them but single blanks. */
+const BARE = /^[^\s"'\\#]+(?: [^\s"'\\#]+)*$/
+
 /**
  * A line as a shell would split it, with nothing in it evaluated: single quotes keep all, double quotes keep all but a
  * backslash before a quote or a backslash, a `#` where a word would begin starts a remark.
  */
 export function splitLine(line: string): Outcome<readonly string[]> {
+  if (BARE.test(line)) return good(line.split(' '))
   const words: string[] = []
   let at = spaceAt(line, 0)
   while (at < line.length && line[at] !== '#') {

@@ -64,20 +64,21 @@ export function sum<T, R>(it: Sum<T, R>): Asked {
 
 function answered<T, R>(it: Sum<T, R>, tree: T, { command, working }: { readonly command: string; readonly working: boolean }): Parts {
   try {
-    const parts = { ...partsOf(it, boundsOf(tree, it.calculation)), ...drawingOf(it, tree) }
-    return { ...parts, working: working ? workingOf(it, tree, parts.findings) : [] }
+    const parts = partsOf(it, boundsOf(tree, it.calculation))
+    if (it.drawing === undefined && it.curves === undefined && !working) return parts
+    return { ...parts, ...drawingOf(it, tree), working: working ? workingOf(it, tree, parts.findings) : [] }
   } catch (error) {
     if (!(error instanceof NoAnswer)) throw error
     // Where the nominal has no answer either, this throws again, and every result is null.
     const parts = partsOf(it, nominalOf(tree, it.calculation))
-    return { ...parts, findings: [noAnswer(command, error, 'inside the bounds given there is no answer: ')], working: [] }
+    return { ...parts, findings: [noAnswer(command, error, 'inside the bounds given there is no answer: ')] }
   }
 }
 
 function partsOf<T, R>(
   { title, taken = {}, first, results, more, tried = {}, tables, findings, cautions }: Sum<T, R>,
   bounds: BoundsOf<R>
-): Omit<Parts, 'working'> {
+): Parts {
   return {
     title,
     taken,
@@ -85,7 +86,8 @@ function partsOf<T, R>(
     results: [...resultsBy(results, bounds), ...(more?.(bounds) ?? [])],
     tables: { ...tried, ...tables?.(bounds) },
     findings: findings?.(bounds) ?? [],
-    cautions: [...(cautions?.(bounds) ?? []), ...searchedBy(results, bounds)]
+    cautions: [...(cautions?.(bounds) ?? []), ...searchedBy(results, bounds)],
+    working: []
   }
 }
 

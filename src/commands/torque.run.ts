@@ -29,6 +29,7 @@ const UNITS = [
   ['ounce-force-inch', 'ozf·in', 'ounce-force inch']
 ] as const
 type Unit = (typeof UNITS)[number][1]
+const FACTS = UNITS.map(([, , says]) => fact('torqueNm', { says, symbol: 'T', source: SOURCES['torque-units'] }))
 
 export const run: Run = quickSum(description, { to: readUnit }, words => {
   const adapter = adapterOf(words)
@@ -79,17 +80,12 @@ function accuracyOf({ 'tool-accuracy': accuracy }: TorqueWords): Given {
 
 /** The six units; `--to` picks the one that a table shows. */
 function inEveryUnit({ torque, to }: TorqueWords): readonly Result[] {
-  return UNITS.map(([id, unit, says]) => {
-    const facts = fact('torqueNm', { says, symbol: 'T', source: SOURCES['torque-units'] })
+  return UNITS.map(([id, unit], i) => {
     const told = (nm: number) => inUnit('torque', unit, nm)
     const value = told(torque.value)
     const [low, high] = torque.low < torque.high ? [told(torque.low), told(torque.high)] : [value, value]
-    return {
-      ...resultOf(id, facts, { ...exactly(value), low, high, rss: [low, high] }),
-      unit,
-      ownUnit: true,
-      hidden: to !== null && to !== unit
-    }
+    const bounds = low === high ? value : { ...exactly(value), low, high, rss: [low, high] as const }
+    return resultOf(id, FACTS[i]!, bounds, undefined, { unit, ownUnit: true, hidden: to !== null && to !== unit })
   })
 }
 

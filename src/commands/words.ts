@@ -47,18 +47,38 @@ export interface ReadWords<W> {
 
 /** Reads every word by its row; all faults in one go. */
 export function readWords<const O extends Rows, const F extends Readers<O>>(rows: O, readers: F, typed: Typed): ReadWords<Words<O, F>> {
-  const errors: Diagnostic[] = []
-  const words: Record<string, unknown> = {}
-  const inputs: Record<string, Input> = {}
-  for (const [name, row] of Object.entries(rows)) {
-    const outcome = readRow(name, row, typed[name], readers[name] ?? good)
-    if (!outcome.ok) errors.push({ ...outcome.fault, where: onCommandLine(placeOf(name, rows)) })
-    else {
-      words[name] = outcome.value.value
-      if (outcome.value.text !== '') inputs[name] = outcome.value
+  return wordReader(rows, readers)(typed)
+}
+
+/** The same for many calls: what a row becomes when it is left out is read once. */
+export function wordReader<const O extends Rows, const F extends Readers<O>>(
+  rows: O,
+  readers: F
+): (typed: Typed) => ReadWords<Words<O, F>> {
+  const each = Object.entries(rows).map(([name, row]) => ({ name, reading: readingOf(name, row, readers[name] ?? good) }))
+  return typed => {
+    const errors: Diagnostic[] = []
+    const words: Record<string, unknown> = {}
+    const inputs: Record<string, Input> = {}
+    for (const { name, reading } of each) {
+      const outcome = reading(typed[name])
+      if (!outcome.ok) errors.push({ ...outcome.fault, where: onCommandLine(placeOf(name, rows)) })
+      else {
+        words[name] = outcome.value.value
+        if (outcome.value.text !== '') inputs[name] = outcome.value
+      }
     }
+    return { words: words as Words<O, F>, inputs, errors }
   }
-  return { words: words as Words<O, F>, inputs, errors }
+}
+
+function readingOf(name: string, row: Row, reader: Reader): (typed: Typed[string]) => Outcome<Input> {
+  let leftOut: Outcome<Input> | undefined
+  return typed => {
+    if (typed !== undefined) return readRow(name, row, typed, reader)
+    leftOut ??= readRow(name, row, typed, reader)
+    return leftOut
+  }
 }
 
 /** `--found-depth` for an option, `<size>` for the argument. */
@@ -72,10 +92,14 @@ function isArgument(row: Row): boolean {
 
 function readRow(name: string, row: Row, typed: Typed[string], reader: Reader): Outcome<Input> {
   if (row.takes === 'flag') return good({ text: '', value: typed === true, assumed: null, row })
-  const given = typed === undefined ? undefined : [typed].flat().map(String)
-  const texts = given ?? (row.default === undefined ? undefined : [row.default])
-  if (texts === undefined) return row.required === true ? missing(name, row) : good({ text: '', value: null, assumed: null, row })
-  const assumed = given === undefined ? `default${row.why === undefined ? '' : `: ${row.why}`}` : undefined
+  const given = typed ?? row.default
+  if (given === undefined) return row.required === true ? missing(name, row) : good({ text: '', value: null, assumed: null, row })
+  const assumed = typed === undefined ? `default${row.why === undefined ? '' : `: ${row.why}`}` : undefined
+  if (row.many === undefined && typeof given === 'string') {
+    const read = readOne(name, row, given, { reader, assumed })
+    return read.ok ? good({ text: given, value: read.value, assumed: assumed ?? null, row }) : read
+  }
+  const texts = [given].flat().map(String)
   const parts = row.many === 'comma' ? texts.flatMap(text => text.split(',')) : texts
   const read = parts.map(part => readOne(name, row, part, { reader, assumed }))
   const fault = read.find(one => !one.ok)

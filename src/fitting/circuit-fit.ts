@@ -31,7 +31,7 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
         nearA: fit.inside === 'known' ? nearA(fit, one) : null
       })
     ),
-    switches: fit.switches.map(one => ({ name: one.name, ...switchNeed({ ...one, busV, currentA: runsA.get(one.run)!, rating: null }) })),
+    switches: fit.switches.map(one => ({ name: one.name, ...switchNeed({ busV, currentA: runsA.get(one.run)!, rating: null, ...one }) })),
     shorts: shortsOf(fit, runsA),
     groundPoints: fit.groundPoints.map(point => ({ point, shiftV: Math.abs(settled.nodeV[point] ?? 0) }))
   }

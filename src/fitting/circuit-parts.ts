@@ -29,7 +29,7 @@ export function sourcesOf({ bus, ground, busV, insideOhm, others }: Plain<Circui
 
 /** What the wire of a run carries, where it was told how it lies. */
 export function carries({ conductor, lies }: Plain<RunWire>) {
-  return lies === null ? null : ampacity({ ...lies, conductor: conductorBySize(conductor.size) })
+  return lies === null ? null : ampacity({ conductor: conductorBySize(conductor.size), ...lies })
 }
 
 export function wireOf({ parts }: Plain<Run>): Plain<RunWire> | undefined {
@@ -41,13 +41,13 @@ export function runPart(run: Plain<Run>): PlainPart {
   const { from, to, state } = run
   const ends = { id: runId(run.id), from, to }
   const wired = wireOf(run)
-  if (state === 'open') return { kind: 'contact', ...ends, state, contactOhm: 0 }
+  if (state === 'open') return { kind: 'contact', state, contactOhm: 0, ...ends }
   const current = wired?.warmth === 'own' ? carries(wired) : null
   if (wired === undefined || wired.lies === null || current?.kind !== 'ampacity')
-    return { kind: 'resistor', ...ends, resistanceOhm: runOhm(run, 'as it is') }
+    return { kind: 'resistor', resistanceOhm: runOhm(run, 'as it is'), ...ends }
   const { insulationC: ratedC, ambientC } = wired.lies
   const coldOhm = wireOhm(wired, 20)
-  return { kind: 'wire', ...ends, coldOhm, jointsOhm: jointsOhm(run), ambientC, ampacityA: current.ampacityA, ratedC, heldC: current.heldC }
+  return { kind: 'wire', coldOhm, jointsOhm: jointsOhm(run), ambientC, ampacityA: current.ampacityA, ratedC, heldC: current.heldC, ...ends }
 }
 
 /** Hot: as hot as its insulation allows, where that was told, for the least current of a short. */
@@ -76,12 +76,12 @@ export function loadPart({ name, from, to, takes }: Plain<FittedLoad>, heaterC: 
   const ends = { id: loadId(name), from, to }
   switch (takes.by) {
     case 'rated':
-      return { kind: 'resistor', ...ends, resistanceOhm: ratedOhm(takes, heaterC[name]) }
+      return { kind: 'resistor', resistanceOhm: ratedOhm(takes, heaterC[name]), ...ends }
     case 'resistance':
-      return { kind: 'resistor', ...ends, resistanceOhm: takes.resistanceOhm }
+      return { kind: 'resistor', resistanceOhm: takes.resistanceOhm, ...ends }
     case 'current':
-      return { kind: 'draw', ...ends, drawA: takes.currentA }
+      return { kind: 'draw', drawA: takes.currentA, ...ends }
     case 'power':
-      return { kind: 'power', ...ends, powerW: takes.powerW }
+      return { kind: 'power', powerW: takes.powerW, ...ends }
   }
 }

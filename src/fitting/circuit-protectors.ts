@@ -34,7 +34,7 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
   const limit =
     wire === null || wire.lies === null
       ? null
-      : wireLimit({ ...wire.lies, conductor: conductorBySize(wire.conductor.size), kind: style.kind })
+      : wireLimit({ conductor: conductorBySize(wire.conductor.size), kind: style.kind, ...wire.lies })
   const inrush = inrushOf(fitted, around)
   return {
     name: fitted.name,

@@ -25,7 +25,7 @@ export function jointFit({ hole, part, holds, torque }: Plain<JointFit>) {
   const { engagedMm: engagementMm } = seat
   if (engagementMm < LEAST_MM) throw noThread(engagementMm)
   const torqueNm = torque === null ? null : straightNm(torque)
-  return { torqueNm, ...joint({ ...holds, engagementMm, torqueNm }) }
+  return { torqueNm, ...joint({ engagementMm, torqueNm, ...holds }) }
 }
 
 function noThread(engagedMm: number): NoAnswer {

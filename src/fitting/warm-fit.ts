@@ -37,15 +37,15 @@ export function warmFit({ heatersW, air, block, startC, target, offC }: Plain<Wa
   const powerW = heatersW.reduce((sum, heaterW) => sum + heaterW, 0)
   const pointC = pointOf(air, ice)
   const targetC = targetOf(target, pointC)
-  const warmed = warmBlock(block, { ...around, powerW, startC, targetC })
+  const warmed = warmBlock(block, { powerW, startC, targetC, ...around })
   return {
-    ...warmed,
     powerW,
     targetC,
     cutMarginK: targetC === null || offC === null ? null : heating.cutMarginK({ offC, targetC }),
     airAtPartC: around.airC,
     dewMarginK: pointC === null ? null : surfaceMarginK({ surfaceC: warmed.steadyC, pointC }),
-    startMarginK: pointC === null ? null : surfaceMarginK({ surfaceC: startC, pointC })
+    startMarginK: pointC === null ? null : surfaceMarginK({ surfaceC: startC, pointC }),
+    ...warmed
   }
 }
 
@@ -54,7 +54,7 @@ export function warmingOf(fit: Plain<WarmFit>, ice: OverIce | null) {
   const warmed = warmFit(fit, ice)
   const { block, startC, air } = fit
   const { steadyC, timeConstantS, powerW, targetC } = warmed
-  const pair = asPair(block, { ...coldAround(air), powerW, startC, targetC })
+  const pair = asPair(block, { powerW, startC, targetC, ...coldAround(air) })
   if (pair === null) return { ...warmed, castingAtC: (timeS: number) => heating.blockC({ steadyC, startC, timeS, timeConstantS }) }
   const coupled = pairOf(pair).pair
   const settled = settledPair(coupled)
@@ -64,7 +64,7 @@ export function warmingOf(fit: Plain<WarmFit>, ice: OverIce | null) {
 /** A second opinion on the time, with film and radiation as they change on the way. Null but for a heated part told apart. */
 export function steppedFit({ heatersW, air, block, startC, target }: Plain<WarmFit>, ice: OverIce | null): number | null {
   const powerW = heatersW.reduce((sum, heaterW) => sum + heaterW, 0)
-  const course = { ...coldAround(air), powerW, startC, targetC: targetOf(target, pointOf(air, ice)) }
+  const course = { powerW, startC, targetC: targetOf(target, pointOf(air, ice)), ...coldAround(air) }
   const pair = asPair(block, course)
   return pair === null ? null : steppedToTargetS(pair, twoNode(pair).timeToTargetS ?? 0)
 }

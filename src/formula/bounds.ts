@@ -1,8 +1,8 @@
 import type { Loose } from './climb.ts'
 import { movedAt } from './corners.ts'
-import { change, type Evaluator, evaluatorOf, recallingAt, type Values } from './evaluator.ts'
-import type { Given, Plain } from './given.ts'
-import { withLeaves } from './leaves.ts'
+import { change, type Evaluator, evaluatorOf, ranAt, recallingAt, runnerOf, type Values } from './evaluator.ts'
+import { exactValues, type Given, type Plain } from './given.ts'
+import { checked, withLeaves } from './leaves.ts'
 import { recalled } from './memory.ts'
 import { drawsWanted, type Seen, sampled } from './samples.ts'
 import { type Step, worstEnds } from './worst-ends.ts'
@@ -40,14 +40,12 @@ export function boundsOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Bounds
 }
 
 function bounded<T, R>(tree: T, calculation: (x: Plain<T>) => R): BoundsOf<R> {
-  const evaluator = evaluatorOf(tree, calculation)
+  const exact = exactValues(tree)
+  if (exact !== undefined) return unmoved(tree, calculation, exact)
+  const evaluator = evaluatorOf(runnerOf(tree, calculation))
   const inputs = evaluator.givens.map((given, i) => ({ given, i }))
   const loose = inputs.filter(({ given }) => given.low < given.high)
   const assumed = inputs.filter(({ given }) => given.assumed !== undefined)
-  if (loose.length === 0 && assumed.length === 0) {
-    const at = { lowAt: evaluator.nominal, highAt: evaluator.nominal }
-    return withLeaves(evaluator.centre, number => ({ ...exactly(number), ...at })) as BoundsOf<R>
-  }
   const moving = inputs.filter(({ given }) => given.low < given.high || given.assumed !== undefined).map(({ i }) => i)
   const all = boundedBy({ ...evaluator, at: recallingAt(evaluator, moving) }, loose, assumed)
   const seen = sampled(evaluator.nominal, loose, evaluator.at)
@@ -59,10 +57,18 @@ function bounded<T, R>(tree: T, calculation: (x: Plain<T>) => R): BoundsOf<R> {
   }) as BoundsOf<R>
 }
 
+/** Where nothing is uncertain the calculation runs once, and both ends stand at the nominal. */
+function unmoved<T, R>(tree: T, calculation: (x: Plain<T>) => R, nominal: Values): BoundsOf<R> {
+  return withNumbers(ranAt(tree, calculation), value => exactly(value, nominal))
+}
+
 /** The calculation once, at the nominal: every number without bounds. */
 export function nominalOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): BoundsOf<R> {
-  const { centre } = evaluatorOf(tree, calculation)
-  return withLeaves(centre, exactly) as BoundsOf<R>
+  return withNumbers(ranAt(tree, calculation), value => exactly(value))
+}
+
+function withNumbers<R>(results: R, bounded: (value: number) => Bounded): BoundsOf<R> {
+  return withLeaves(results, number => bounded(checked(number, results))) as BoundsOf<R>
 }
 
 /** Every result: how each input moves it alone, then its two worst ends, then what it hangs on. */
@@ -114,8 +120,8 @@ function widened(bounded: Bounded, seen: Seen, loose: readonly Loose[]): Bounded
 }
 
 /** A number that nothing moves: what the user set, or what follows from nothing uncertain. */
-export function exactly(value: number): Bounded {
-  return { value, low: value, high: value, rss: [value, value], shares: [], hangsOn: [], turned: [], lowAt: [], highAt: [] }
+export function exactly(value: number, at: Values = []): Bounded {
+  return { value, low: value, high: value, rss: [value, value], shares: [], hangsOn: [], turned: [], lowAt: at, highAt: at }
 }
 
 /** A number that was set or chosen, exact; assumed where nobody chose it. */

@@ -1,5 +1,5 @@
 import { noise } from './climb.ts'
-import { type Given, type Plain, plainOf, type Slot } from './given.ts'
+import { type Given, nominalOf, type Plain, plainOf, type Slot } from './given.ts'
 import { countOf, numbersOf, shapeOf } from './leaves.ts'
 import { OutsideRange } from './outside-range.ts'
 import { silently } from './working.ts'
@@ -16,32 +16,56 @@ export interface Evaluator {
   readonly at: (values: Values) => Float64Array
 }
 
+/** A calculation as it runs on a tree: with other numbers in place of the givens, each time only those set anew that differ. */
+export interface Runner<R> {
+  readonly givens: readonly Given[]
+  readonly nominal: Values
+  readonly run: (values: Values) => R
+}
+
 /** A range error leaves with the givens it came from. */
-export function evaluatorOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Evaluator & { readonly centre: R } {
+export function runnerOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Runner<R> {
   const { plain, slots } = plainOf(tree)
   const nominal = slots.map(({ given }) => given.value)
   const current = [...nominal]
-  const run = (values: Values): R => {
+  const once = () => calculation(plain)
+  const bare = (values: Values): R => {
     for (let i = 0; i < slots.length; i++) {
       if (current[i] === values[i]) continue
       current[i] = values[i]!
       slots[i]!.set(values[i]!)
     }
-    return silently(() => calculation(plain))
+    return silently(once)
   }
-  const careful = (values: Values): R => {
+  const run = (values: Values): R => {
     try {
-      return run(values)
+      return bare(values)
     } catch (error) {
-      if (error instanceof OutsideRange) error.from = blamed(error, slots, values, run)
+      if (error instanceof OutsideRange) error.from = blamed(error, slots, values, bare)
       throw error
     }
   }
-  const centre = careful(nominal)
+  return { givens: slots.map(({ given }) => given), nominal, run }
+}
+
+/** The calculation once, at the nominal. */
+export function ranAt<T, R>(tree: T, calculation: (x: Plain<T>) => R): R {
+  try {
+    const plain = nominalOf(tree)
+    return silently(() => calculation(plain))
+  } catch (error) {
+    if (!(error instanceof OutsideRange)) throw error
+    const { nominal, run } = runnerOf(tree, calculation)
+    return run(nominal)
+  }
+}
+
+export function evaluatorOf<R>({ givens, nominal, run }: Runner<R>): Evaluator & { readonly centre: R } {
+  const centre = run(nominal)
   const shape = shapeOf(centre)
   const count = countOf(shape)
-  const at = (values: Values): Float64Array => numbersOf(shape, count, careful(values))
-  return { givens: slots.map(({ given }) => given), nominal, base: numbersOf(shape, count, centre), at, centre }
+  const at = (values: Values): Float64Array => numbersOf(shape, count, run(values))
+  return { givens, nominal, base: numbersOf(shape, count, centre), at, centre }
 }
 
 /** Remembers what it gave: the ways along inputs from several corners meet. Only the inputs at these places ever move. */

@@ -50,19 +50,52 @@ export function plainOf<T>(tree: T, values?: readonly number[]): { readonly plai
       for (const [holder, key] of places) holder[key] = value
     }
   }))
-  for (const [i, { set }] of slots.entries()) if (values !== undefined) set(values[i]!)
+  if (values !== undefined) for (const [i, { set }] of slots.entries()) set(values[i]!)
   return { plain, slots }
 }
 
 function copy(node: unknown, holders: Map<Given, [Record<string, unknown>, string][]>): unknown {
   if (typeof node !== 'object' || node === null) return node
   const out = (Array.isArray(node) ? [] : {}) as Record<string, unknown>
-  for (const [key, child] of Object.entries(node)) {
+  for (const key of Object.keys(node)) {
+    const child = (node as Record<string, unknown>)[key]
     if (!(child instanceof Given)) out[key] = copy(child, holders)
     else {
       out[key] = child.value
-      holders.set(child, [...(holders.get(child) ?? []), [out, key]])
+      const places = holders.get(child)
+      if (places === undefined) holders.set(child, [[out, key]])
+      else places.push([out, key])
     }
   }
   return out
+}
+
+/** The tree with the nominal in place of every given. */
+export function nominalOf<T>(tree: T): Plain<T> {
+  return atNominal(tree) as Plain<T>
+}
+
+function atNominal(node: unknown): unknown {
+  if (typeof node !== 'object' || node === null) return node
+  if (node instanceof Given) return node.value
+  if (Array.isArray(node)) return node.map(atNominal)
+  const out: Record<string, unknown> = {}
+  for (const key of Object.keys(node)) out[key] = atNominal((node as Record<string, unknown>)[key])
+  return out
+}
+
+/** The nominal of each given in slot order, where none has bounds and none was assumed. */
+export function exactValues(tree: unknown): readonly number[] | undefined {
+  const found = new Set<Given>()
+  return noted(tree, found) ? Array.from(found, ({ value }) => value) : undefined
+}
+
+function noted(node: unknown, found: Set<Given>): boolean {
+  if (typeof node !== 'object' || node === null) return true
+  if (node instanceof Given) {
+    found.add(node)
+    return !(node.low < node.high) && node.assumed === undefined
+  }
+  for (const key of Object.keys(node)) if (!noted((node as Record<string, unknown>)[key], found)) return false
+  return true
 }

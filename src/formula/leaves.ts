@@ -28,6 +28,12 @@ export function numbersOf(shape: Shape | null, count: number, results: unknown):
   return numbers
 }
 
+/** A number of a result, where it is one. */
+export function checked(number: number, results: unknown): number {
+  if (Number.isNaN(number)) throw faultAt(faultOf(shapeOf(results), results), results)
+  return number
+}
+
 function faultAt(path: readonly string[], results: unknown): Error {
   const value = path.reduce<unknown>((node, key) => (node as Record<string, unknown> | null)?.[key], results)
   if (value === undefined || value === null)
@@ -64,5 +70,8 @@ export function withLeaves(results: unknown, next: (number: number) => unknown):
   if (typeof results === 'number') return next(results)
   if (typeof results !== 'object' || results === null) return results
   if (Array.isArray(results)) return results.map(child => withLeaves(child, next))
-  return Object.fromEntries(Object.entries(results).map(([key, child]) => [key, withLeaves(child, next)]))
+  const held = results as Record<string, unknown>
+  const out: Record<string, unknown> = {}
+  for (const key of Object.keys(held)) out[key] = withLeaves(held[key], next)
+  return out
 }

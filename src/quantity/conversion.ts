@@ -12,16 +12,16 @@ export interface Scale {
 const ONE = new Exact(1n)
 const SAME: Scale = { times: ONE, plus: NOUGHT }
 
-const scales = new Map<string, Scale>()
+const scales = new Map<Kind, Map<string, Scale>>()
 
 /** The straight line from a unit to the house unit of its kind. Worked out when it is first needed, and once. */
 export function scaleOf(kind: Kind, label: string): Scale {
-  const name = `${kind} ${label}`
-  const known = scales.get(name)
+  const ofKind = scales.get(kind) ?? new Map<string, Scale>()
+  const known = ofKind.get(label)
   if (known !== undefined) return known
   const { house, units } = rowOf(kind)
   const scale = house === '' || label === house ? SAME : lineBetween(units[label]!, units[house]!)
-  scales.set(name, scale)
+  scales.set(kind, ofKind.set(label, scale))
   return scale
 }
 

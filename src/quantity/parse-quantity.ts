@@ -3,6 +3,7 @@ import { checkText } from './check-text.ts'
 import { Exact } from './exact.ts'
 import { bad, good, type Outcome } from './fault.ts'
 import { type Kind, rowOf } from './kinds.ts'
+import { plainNumber } from './plain-number.ts'
 import { quoted } from './quoted.ts'
 import { readRange } from './read-range.ts'
 import { valueOfTerm } from './read-term.ts'
@@ -29,6 +30,11 @@ export interface Span {
 const HALF = new Exact(1n, 2n)
 
 export function parseQuantity(kind: Kind, text: string): Outcome<Amount> {
+  const value = rowOf(kind).whole === true ? undefined : plainNumber(kind, text)
+  return value === undefined ? parsedInFull(kind, text) : good({ value, low: value, high: value, text })
+}
+
+function parsedInFull(kind: Kind, text: string): Outcome<Amount> {
   const checked = checkText(kind, text)
   if (!checked.ok) return checked
   const terms = scan(checked.value)

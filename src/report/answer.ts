@@ -16,12 +16,12 @@ export interface Answer {
   readonly results: readonly Result[]
   readonly tables: { readonly [name: string]: Table }
   /** For the eye alone. */
-  readonly drawing?: Section
+  readonly drawing?: Section | undefined
   /** For the eye alone, too. */
   readonly curves?: TimeCurrent | undefined
   readonly findings: readonly Finding[]
   readonly cautions: readonly string[]
-  readonly working?: readonly WorkingLine[]
+  readonly working?: readonly WorkingLine[] | undefined
   readonly errors?: readonly Diagnostic[]
 }
 
@@ -47,17 +47,17 @@ export interface Result {
   readonly high: number | null
   readonly rss: readonly [low: number, high: number] | null
   /** Where most random draws fell, where they were asked for. */
-  readonly samples?: readonly [low: number, high: number]
+  readonly samples?: readonly [low: number, high: number] | undefined
   readonly source: string
   readonly shown: Shown
   /** A length that a table gives in inches as well. */
   readonly inch?: boolean
   /** It is named for its unit, and is not told in another. */
-  readonly ownUnit?: boolean
+  readonly ownUnit?: boolean | undefined
   /** The same in the unit that stands second, as a table shows it after the first. */
   readonly beside?: string
   /** Not shown in a table: asked away with an option. JSON has it all the same. */
-  readonly hidden?: boolean
+  readonly hidden?: boolean | undefined
 }
 
 export interface Column {

@@ -21,27 +21,33 @@ export type ResultMap<R> = {
 
 /** The results of a calculation as the model holds them. */
 export function resultsBy<R>(map: ResultMap<R>, bounds: BoundsOf<R>): readonly Result[] {
-  return figuresBy(map, bounds).map(({ id, facts, figure, shown }) => resultOf(id, facts, figure, shown))
+  return figuresBy(map, bounds, (id, [facts, , name, shown], figure) => resultOf(id, facts, figure, shown, { name }))
 }
 
 /** The same ids where there is no answer. */
 export function noResultsBy<R>(map: ResultMap<R>): readonly Result[] {
-  return Object.entries(map).map(([id, [facts, , name = facts.says, shown]]) => resultOf(id, { ...facts, says: name }, null, shown))
+  return Object.entries(map).map(([id, [facts, , name, shown]]) => resultOf(id, facts, null, shown, { name }))
 }
 
 /** An extreme that was searched for is no proof: say so. */
 export function searchedBy<R>(map: ResultMap<R>, bounds: BoundsOf<R>): readonly string[] {
-  return figuresBy(map, bounds).flatMap(({ facts, figure }) => {
-    const turned = typeof figure === 'object' ? figure.turned.map(({ at }) => at.join('.')) : []
-    return turned.length === 0
-      ? []
-      : [`the worst case of "${facts.says}" lies inside the bounds of ${turned.join(', ')}: searched for, not proved`]
-  })
+  const searched = figuresBy(map, bounds, (_, [facts, , name], figure) =>
+    typeof figure === 'object' && figure.turned.length > 0
+      ? `the worst case of "${name ?? facts.says}" lies inside the bounds of ${figure.turned.map(({ at }) => at.join('.')).join(', ')}: searched for, not proved`
+      : ''
+  )
+  return searched.filter(text => text !== '')
 }
 
-function figuresBy<R>(map: ResultMap<R>, bounds: BoundsOf<R>) {
-  return Object.entries(map).flatMap(([id, [facts, of, name = facts.says, shown]]) => {
-    const figure = of(bounds)
-    return figure === null || figure === undefined ? [] : [{ id, facts: { ...facts, says: name }, figure, shown }]
-  })
+function figuresBy<R, F>(
+  map: ResultMap<R>,
+  bounds: BoundsOf<R>,
+  made: (id: string, row: ResultMap<R>[string], figure: Figure) => F
+): readonly F[] {
+  const all: F[] = []
+  for (const id of Object.keys(map)) {
+    const figure = map[id]![1](bounds)
+    if (figure !== null && figure !== undefined) all.push(made(id, map[id]!, figure))
+  }
+  return all
 }

@@ -4,31 +4,43 @@ import { type Shown, shownFor } from '../quantity/digits.ts'
 import { unitOf } from '../quantity/units.ts'
 import type { Result } from './answer.ts'
 
+/** What of a result is not as its facts say. */
+export interface Own {
+  readonly name?: string | undefined
+  readonly unit?: string
+  readonly ownUnit?: boolean
+  readonly hidden?: boolean
+}
+
+const AS_ITS_FACTS: Own = {}
+
 /** A result as the model holds it: what is infinite has no answer. */
 export function resultOf(
   id: string,
   facts: ResultFacts,
   given: Bounded | number | string | null,
-  shown: Shown = shownFor(facts.gives)
+  shown: Shown = shownFor(facts.gives),
+  own: Own = AS_ITS_FACTS
 ): Result {
-  const { symbol, says: name, gives, source } = facts
   const bounded = typeof given === 'object' && given !== null ? given : undefined
   const value = typeof given === 'object' ? (bounded?.value ?? null) : given
   const moved = bounded !== undefined && bounded.low !== bounded.high ? bounded : undefined
-  // Written out field by field: a spread made this the slowest line of a long row of sums.
-  const result = {
+  // Written out field by field: spreads made this the slowest line of a long row of sums.
+  return {
     id,
-    name,
-    symbol,
+    name: own.name ?? facts.says,
+    symbol: facts.symbol,
     value: finite(value),
-    unit: typeof given === 'string' ? '' : unitOf(gives),
+    unit: own.unit ?? (typeof given === 'string' ? '' : unitOf(facts.gives)),
     low: moved === undefined ? null : finite(moved.low),
     high: moved === undefined ? null : finite(moved.high),
     rss: moved?.rss.every(Number.isFinite) ? moved.rss : null,
-    source: source.id,
-    shown
+    samples: moved?.samples?.every(Number.isFinite) ? moved.samples : undefined,
+    source: facts.source.id,
+    shown,
+    ownUnit: own.ownUnit,
+    hidden: own.hidden
   }
-  return moved?.samples?.every(Number.isFinite) ? { ...result, samples: moved.samples } : result
 }
 
 function finite<T>(value: T): T | null {

@@ -20,11 +20,11 @@ export interface Finding {
   /** The place in the input that moves the value most, or the field that is missing. */
   readonly at: readonly (string | number)[]
   /** Fields that were assumed and move the value. */
-  readonly assumes?: readonly Finding['at'][]
+  readonly assumes?: readonly Finding['at'][] | undefined
   /** The field without which nothing is judged, as its rule names it. */
-  readonly lacks?: string
+  readonly lacks?: string | undefined
   /** The inputs at the worst end, for the working there. */
-  readonly worstAt?: Values
+  readonly worstAt?: Values | undefined
 }
 
 const ORDER: readonly Verdict[] = ['pass', 'caution', 'not-judged', 'fail']

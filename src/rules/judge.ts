@@ -64,8 +64,8 @@ function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, marg
     says: [says ?? `${plain}; ${wanted}`, ...doubts].join('; '),
     at: (result.shares[0]?.given ?? result.hangsOn[0])?.at ?? [],
     worstAt,
-    ...(result.hangsOn.length === 0 ? {} : { assumes: result.hangsOn.map(({ at }) => at) }),
-    ...(limit.source === undefined ? {} : { source: limit.source })
+    assumes: result.hangsOn.length === 0 ? undefined : result.hangsOn.map(({ at }) => at),
+    source: limit.source
   }
 }
 

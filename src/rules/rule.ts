@@ -14,12 +14,27 @@ export interface Rule<Subject> {
 }
 
 /** A finding before the rule's own words are put to it. */
-export type Judged = Omit<Finding, 'rule' | 'change' | 'source'> & { readonly source?: Source; readonly change?: string }
+export type Judged = Omit<Finding, 'rule' | 'change' | 'source'> & { readonly source?: Source | undefined; readonly change?: string }
 
 /** Asks one rule; what the judge does not say for itself is said by the rule. */
 export function asked<Subject>({ id, change, source, judge }: Rule<Subject>, subject: Subject): Finding {
   const judged = judge(subject)
-  return { ...judged, rule: id, change: judged.change ?? change, source: (judged.source ?? source).id }
+  // Written out field by field: every job asks many rules.
+  return {
+    rule: id,
+    verdict: judged.verdict,
+    value: judged.value,
+    limit: judged.limit,
+    margin: judged.margin,
+    unit: judged.unit,
+    says: judged.says,
+    change: judged.change ?? change,
+    source: (judged.source ?? source).id,
+    at: judged.at,
+    assumes: judged.assumes,
+    lacks: judged.lacks,
+    worstAt: judged.worstAt
+  }
 }
 
 /** What a rule is asked about. */

@@ -62,7 +62,7 @@ interface Point {
 }
 
 function quickEdgeS({ gates, quickEdge }: ProtectionStyle, ratio: number): number {
-  const points = pointsOf(gates, gate => gate.shortestS)
+  const points = edgesOf(gates).quick
   const [first, last] = [points[0]!, points.at(-1)!]
   if (ratio <= first.ratio) return first.timeS
   if (ratio <= last.ratio) return alongS(points, ratio)
@@ -70,9 +70,23 @@ function quickEdgeS({ gates, quickEdge }: ProtectionStyle, ratio: number): numbe
 }
 
 function slowEdgeS({ gates }: ProtectionStyle, ratio: number): number {
-  const points = pointsOf(gates, gate => gate.longestS)
+  const points = edgesOf(gates).slow
   if (ratio < points[0]!.ratio) return Number.POSITIVE_INFINITY
   return ratio <= points.at(-1)!.ratio ? alongS(points, ratio) : pastS(points, ratio, 2)
+}
+
+interface Edges {
+  readonly quick: readonly Point[]
+  readonly slow: readonly Point[]
+}
+
+const edges = new WeakMap<readonly Gate[], Edges>()
+
+/** Of each style once. */
+function edgesOf(gates: readonly Gate[]): Edges {
+  const known = edges.get(gates) ?? { quick: pointsOf(gates, gate => gate.shortestS), slow: pointsOf(gates, gate => gate.longestS) }
+  edges.set(gates, known)
+  return known
 }
 
 function pointsOf(gates: readonly Gate[], edge: (gate: Gate) => number | null): readonly Point[] {

@@ -95,9 +95,9 @@ function warmed(circuit: PlainCircuit, contacts: Contacts): Settled {
     const wanted = warming.map((part, i) => ohmAt(part, partC[i]!))
     if (wanted.every((ohm, i) => Math.abs(ohm / ohms[i]! - 1) <= SETTLED_SHARE))
       return {
-        ...withOpen(drawn.solutionOf(drawn.unknowns), circuit),
         partC: Object.fromEntries(warming.map(({ id }, i) => [id, partC[i]!])),
-        contacts
+        contacts,
+        ...withOpen(drawn.solutionOf(drawn.unknowns), circuit)
       }
     const next = wanted.map((ohm, i) => stepped(ohms[i]!, ohm, steps[i]))
     steps = next.map((ohm, i) => ohm - ohms[i]!)

@@ -67,8 +67,10 @@ function oneBody({ capacity, loss }: Plain<Block>, course: Course) {
   const { powerW, startC, targetC, airC } = course
   const out = loss.by === 'test' ? { outWPerK: loss.lossWPerK, outC: airC, filmWPerM2K: null } : outOf(castingLoss(loss, course), powerW)
   const capacityJPerK = capacity.by === 'test' ? capacity.capacityJPerK : heating.capacityJPerK(capacity)
-  const up = warmUp({ powerW, capacityJPerK, lossWPerK: out.outWPerK, airC: out.outC, startC, targetC })
-  return { ...up, bodyC: null, hottestC: up.steadyC, ...filmFigures({ capacity, loss }, course, { ...up, filmWPerM2K: out.filmWPerM2K }) }
+  const warmed = warmUp({ powerW, capacityJPerK, lossWPerK: out.outWPerK, airC: out.outC, startC, targetC })
+  const { steadyC, timeConstantS, holdMarginK, timeToTargetS } = warmed
+  const figures = filmFigures({ capacity, loss }, course, { steadyC, filmWPerM2K: out.filmWPerM2K })
+  return { steadyC, timeConstantS, holdMarginK, timeToTargetS, bodyC: null, hottestC: steadyC, ...figures }
 }
 
 function twoBodies(pair: Plain<TwoNode>, block: Plain<Block>, course: Course) {

@@ -58,7 +58,7 @@ export function joint(x: Plain<Joint>) {
   const arms = tightening(thread, { ...x.friction, bearingDiameterMm: bearingMm(x.friction, x.bearing) })
   const least = leastRing(ring, x.neckMm)
   const pulled = tightened(x, arms, least)
-  const ends = highestTorque({ ...strips, tensileMpa, proofMpa: x.proofMpa }, arms, least)
+  const ends = highestTorque({ tensileMpa, proofMpa: x.proofMpa, ...strips }, arms, least)
   return resultsOf(x, { strips, pulled, left: margins(x, strips, pulled), ends })
 }
 

@@ -23,8 +23,8 @@ export function extremes({ empty, loads, limits }: Plain<Extremes>) {
   const forward = loaded(empty, loads, ({ armM }) => armM < limits.forwardM)
   const rearward = loaded(empty, loads, ({ armM }) => armM > limits.rearwardM)
   return {
-    forward: { ...forward, marginM: marginsAt(forward.centreM, limits).forwardMarginM },
-    rearward: { ...rearward, marginM: marginsAt(rearward.centreM, limits).rearwardMarginM }
+    forward: { marginM: marginsAt(forward.centreM, limits).forwardMarginM, ...forward },
+    rearward: { marginM: marginsAt(rearward.centreM, limits).rearwardMarginM, ...rearward }
   }
 }
 

@@ -36,7 +36,7 @@ export interface ThreadResults extends Limits {
 export function threadResults(x: { readonly thread: Thread; readonly toleranceClass: ToleranceClass }): ThreadResults {
   const { majorMm, pitchMm } = x.thread
   const basics = basicSizes(x.thread)
-  const limits = limitsOf({ ...x, basics })
+  const limits = limitsOf({ basics, ...x })
   const published = published34(x.thread, basics)
   const printed = printedOf(x.thread, basics)
   return {

@@ -74,9 +74,9 @@ function judged({ job, locate }: ReadJob): Judgement {
   const things: readonly Placed[] = [...holes, ...electric, ...heatThings(job, fed, heated), ...massThings(job)]
   const findings = things.flatMap(({ findings, path, place }) =>
     findings.map(finding => ({
-      ...withWholeField(job, finding, path),
       thing: place,
-      where: locate(finding.at.length > 0 ? finding.at : path)
+      where: locate(finding.at.length > 0 ? finding.at : path),
+      ...withWholeField(job, finding, path)
     }))
   )
   return {
