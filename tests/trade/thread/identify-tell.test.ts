@@ -48,6 +48,10 @@ describe('two screws', () => {
     })
   })
 
+  it('0.015 mm apart and of one pitch: neither', () => {
+    expect(tell(invented('B', [9.6, 1.5], [9.5, 9.685])).by).toBe('neither')
+  })
+
   it('inside one another: the gap is as far as they overlap, negative', () => {
     expect(tell(invented('B', [10, 1.5], [9.75, 9.8])).diameterGapMm).toBeCloseTo(-0.1, 9)
   })

@@ -106,7 +106,7 @@ describe('of several that fit', () => {
   })
 
   it('in a hole the nearer is by the minor diameter', () => {
-    const holes = [invented('8.3', [10.5, 1.25], [9, 9.1], [8.3, 8.6]), invented('8.4', [9, 1.25], [9, 9.1], [8.4, 8.7])]
+    const holes = [invented('8.3', [9, 1.25], [9, 9.1], [8.3, 8.6]), invented('8.4', [10.5, 1.25], [9, 9.1], [8.4, 8.7])]
     const found = identify({ measuredMm: 8.5, side: 'internal', candidates: holes })
     expect(found).toMatchObject({ ranked: [{ candidate: { name: '8.4' } }, { candidate: { name: '8.3' } }] })
   })
