@@ -20,18 +20,19 @@ describe('a small sphere, one node', () => {
   const diameterM = figureOf(HEAT_TRANSFER, 'inc5.1-D')
   const block = { massKg: (1e6 * 8500 * Math.PI * diameterM ** 3) / 6, areaM2: 1e6 * Math.PI * diameterM ** 2, filmWPerM2K: 400 }
   const { massKg, areaM2, filmWPerM2K: film } = block
-  const timeConstantS = heating.timeConstantS({
-    capacityJPerK: heating.capacityJPerK({ massKg, heatJPerKgK: 400 }),
-    lossWPerK: heating.lossWPerK({ filmWPerM2K: film, areaM2 })
-  })
+  const timeConstantS = () =>
+    heating.timeConstantS({
+      capacityJPerK: heating.capacityJPerK({ massKg, heatJPerKgK: 400 }),
+      lossWPerK: heating.lossWPerK({ filmWPerM2K: film, areaM2 })
+    })
   test('its time constant is one second', () => {
-    expect(Math.abs(timeConstantS - 1)).toBeLessThanOrEqual(0.005)
+    expect(Math.abs(timeConstantS() - 1)).toBeLessThanOrEqual(0.005)
   })
   test('Biot number', () => {
     agrees('inc5.1-Bi', heating.biotRatio({ filmWPerM2K: film, massKg, densityKgPerM3: 8500, areaM2, conductivityWPerMK: 20 }))
   })
   test('time from 25 to 199 °C in gas of 200 °C', () => {
-    agrees('inc5.1-t', heating.timeToTargetS({ timeConstantS, startGapK: 200 - 25, targetGapK: 200 - 199 }))
+    agrees('inc5.1-t', heating.timeToTargetS({ timeConstantS: timeConstantS(), startGapK: 200 - 25, targetGapK: 200 - 199 }))
   })
 })
 
@@ -42,11 +43,11 @@ test('a chip on a plate, contact resistance in series', () => {
 })
 
 describe('a cylinder across the flow', () => {
-  const air = { reynoldsRatio: reynoldsRatio({ airflowMPerS: 10, sizeMm: 12.7, kinematicM2PerS: 20.92e-6 }), prandtlRatio: 0.7 }
-  test('Reynolds number', () => agrees('inc7.4-Re', air.reynoldsRatio))
-  test('Churchill and Bernstein', () => agrees('inc7.4-CB-Nu', cylinderNusseltRatio(air)))
+  const air = () => ({ reynoldsRatio: reynoldsRatio({ airflowMPerS: 10, sizeMm: 12.7, kinematicM2PerS: 20.92e-6 }), prandtlRatio: 0.7 })
+  test('Reynolds number', () => agrees('inc7.4-Re', air().reynoldsRatio))
+  test('Churchill and Bernstein', () => agrees('inc7.4-CB-Nu', cylinderNusseltRatio(air())))
   test('film coefficient', () => {
-    agrees('inc7.4-CB-h', filmWPerM2K({ nusseltRatio: cylinderNusseltRatio(air), conductivityWPerMK: 0.03, sizeMm: 12.7 }))
+    agrees('inc7.4-CB-h', filmWPerM2K({ nusseltRatio: cylinderNusseltRatio(air()), conductivityWPerMK: 0.03, sizeMm: 12.7 }))
   })
   // Both correlations scatter by 15 to 20 % about what is measured.
   test.each(['churchill-bernstein', 'hilpert'] as const)('%s lies within 20 %% of the measured film', by => {
@@ -65,26 +66,28 @@ describe('a cylinder across the flow', () => {
 })
 
 describe('a hot vertical plate in still air', () => {
-  const ra = rayleighRatio({ gapK: 232 - 23, sizeMm: 710, filmC: (232 + 23) / 2, kinematicM2PerS: 26.4e-6, diffusivityM2PerS: 38.3e-6 })
-  const nu = verticalPlateNusseltRatio({ rayleighRatio: ra, prandtlRatio: 0.69 })
-  test('Rayleigh number', () => agrees('inc9.2-Ra', ra))
-  test('Nusselt number', () => agrees('inc9.2-Nu', nu))
+  const ra = () =>
+    rayleighRatio({ gapK: 232 - 23, sizeMm: 710, filmC: (232 + 23) / 2, kinematicM2PerS: 26.4e-6, diffusivityM2PerS: 38.3e-6 })
+  const nu = () => verticalPlateNusseltRatio({ rayleighRatio: ra(), prandtlRatio: 0.69 })
+  test('Rayleigh number', () => agrees('inc9.2-Ra', ra()))
+  test('Nusselt number', () => agrees('inc9.2-Nu', nu()))
   test('heat', () => {
-    agrees('inc9.2-q', filmWPerM2K({ nusseltRatio: nu, conductivityWPerMK: 0.0338, sizeMm: 710 }) * 0.71 * 1.02 * (232 - 23))
+    agrees('inc9.2-q', filmWPerM2K({ nusseltRatio: nu(), conductivityWPerMK: 0.0338, sizeMm: 710 }) * 0.71 * 1.02 * (232 - 23))
   })
 })
 
 describe('a hot level pipe in still air', () => {
-  const ra = rayleighRatio({ gapK: 165 - 23, sizeMm: 100, filmC: (165 + 23) / 2, kinematicM2PerS: 22.8e-6, diffusivityM2PerS: 32.8e-6 })
-  const nu = horizontalCylinderNusseltRatio({ rayleighRatio: ra, prandtlRatio: 0.697 })
+  const ra = () =>
+    rayleighRatio({ gapK: 165 - 23, sizeMm: 100, filmC: (165 + 23) / 2, kinematicM2PerS: 22.8e-6, diffusivityM2PerS: 32.8e-6 })
+  const nu = () => horizontalCylinderNusseltRatio({ rayleighRatio: ra(), prandtlRatio: 0.697 })
   const perMetre = (film: number) => film * Math.PI * 0.1 * (165 - 23)
-  const convection = perMetre(filmWPerM2K({ nusseltRatio: nu, conductivityWPerMK: 0.0313, sizeMm: 100 }))
-  const radiation = perMetre(radiationWPerM2K({ emissivityRatio: 0.85, surfaceC: 165, airC: 23 }))
-  test('Rayleigh number', () => agrees('inc9.4-Ra', ra))
-  test('Nusselt number', () => agrees('inc9.4-Nu', nu))
-  test('convection', () => agrees('inc9.4-qc', convection))
-  test('radiation', () => agrees('inc9.4-qr', radiation))
-  test('together', () => agrees('inc9.4-q', convection + radiation))
+  const convection = () => perMetre(filmWPerM2K({ nusseltRatio: nu(), conductivityWPerMK: 0.0313, sizeMm: 100 }))
+  const radiation = () => perMetre(radiationWPerM2K({ emissivityRatio: 0.85, surfaceC: 165, airC: 23 }))
+  test('Rayleigh number', () => agrees('inc9.4-Ra', ra()))
+  test('Nusselt number', () => agrees('inc9.4-Nu', nu()))
+  test('convection', () => agrees('inc9.4-qc', convection()))
+  test('radiation', () => agrees('inc9.4-qr', radiation()))
+  test('together', () => agrees('inc9.4-q', convection() + radiation()))
 })
 
 describe('radiation as a film coefficient', () => {

@@ -42,7 +42,8 @@ const ISO_7 = [
 ]
 
 it.each(ISO_7)('shipped data: $name by the form of its standard', ({ name, majorMm, tpi, gaugeMm }) => {
-  const { externalMm, internalMm } = pipe(name)
+  const { externalMm, internalMm, pitchMm } = pipe(name)
+  expect(pitchMm * tpi).toBeCloseTo(25.4, 9)
   expect(Math.abs(internalMm[1] - (majorMm - (2 * 0.640327 * 25.4) / tpi))).toBeLessThanOrEqual(0.001)
   expect(externalMm[0] + gaugeMm / 16).toBeCloseTo(majorMm, 9)
   expect(externalMm[1]).toBeGreaterThan(majorMm)

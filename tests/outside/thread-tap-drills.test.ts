@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { triangleHeightMm } from '../../src/trade/thread/basic.ts'
 import { readThread } from '../../src/trade/thread/designation.ts'
-import { formingDrillMm } from '../../src/trade/thread/forming-drill.ts'
+import { FORMED_PERCENT, formingDrillMm } from '../../src/trade/thread/forming-drill.ts'
 import { heightOn34Percent, heightOn58Percent } from '../../src/trade/thread/thread-height.ts'
 import { threadResults } from '../../src/trade/thread/thread-results.ts'
 import { readClass } from '../../src/trade/thread/tolerance-class.ts'
@@ -60,6 +60,6 @@ describe('worked examples of tap makers', () => {
     { name: 'M8x1.25', majorMm: 8, pitchMm: 1.25, holeMm: 7.448, tolMm: 0.002 },
     { name: '1/2-13', majorMm: 12.7, pitchMm: 25.4 / 13, holeMm: 0.466 * 25.4, tolMm: 0.0001 * 25.4 }
   ])('$name, hole for a forming tap', ({ majorMm, pitchMm, holeMm, tolMm }) => {
-    expect(Math.abs(formingDrillMm({ majorMm, pitchMm, formedPercent: 65 }) - holeMm)).toBeLessThanOrEqual(tolMm)
+    expect(Math.abs(formingDrillMm({ majorMm, pitchMm, formedPercent: FORMED_PERCENT }) - holeMm)).toBeLessThanOrEqual(tolMm)
   })
 })

@@ -1,6 +1,6 @@
 import { bad, type Outcome } from '../../quantity/fault.ts'
 import { quoted } from '../../quantity/quoted.ts'
-import { METRIC_FORM, THREAD_FORM } from './designation-forms.ts'
+import { METRIC_FORM } from './designation-forms.ts'
 import { readMetric } from './metric-designation.ts'
 import type { Thread } from './thread.ts'
 import { readUnified } from './unified-designation.ts'
@@ -8,7 +8,6 @@ import { readUnified } from './unified-designation.ts'
 /** Reads the name of a thread, as it stands on a drawing. */
 export function readThread(text: string): Outcome<Thread> {
   if (/^\s*m/i.test(text)) return readMetric(text)
-  if (!/\d/.test(text)) return bad(`${quoted(text)} is no thread`, THREAD_FORM)
   const unified = readUnified(text)
   if (unified.ok) return unified
   const meant = readMetric(`M${text}`)

@@ -29,7 +29,7 @@ export function tellApart({ first, second, side }: { first: Candidate; second: C
   const byDiameter = diameterGapMm / (2 * MICROMETER_MM)
   const byPitch = pitchGapMm / ROW_MM
   const clear = diameterGapMm / (2 * CALIPER_MM)
-  const by = clear >= byPitch && clear >= 1 ? 'diameter' : byPitch >= 1 ? 'pitch' : byDiameter >= 1 ? 'diameter' : 'neither'
+  const by = byPitch > clear && byPitch >= 1 ? 'pitch' : byDiameter >= 1 ? 'diameter' : 'neither'
   const facts = { first: first.name, second: second.name, by, diameterGapMm, pitchGapMm, overCount } as const
   return { ...facts, says: words(facts, { first, second, side }) }
 }

@@ -114,6 +114,7 @@ describe('the hole', () => {
       expect.arrayContaining(['h0', 'r', 'w', 'g1', 'g2', 'lp', 'hf', 'm', 'e1', 'lu', 'lt', 'z'])
     )
     expect(working.find(({ symbol }) => symbol === 'lp')?.putIn).toBe('10.2/2·cot(118/2)')
+    expect(working.find(({ symbol }) => symbol === 'gmin')?.putIn).toBe('the lesser of g1 and g2')
   })
 })
 
@@ -123,4 +124,23 @@ it('says where the drill would meet the old bottom first', () => {
 
 it('a drill as sharp as the old cone meets it all along', () => {
   expect(hole(plainOf(planned({ bottom: { shape: 'cone', angleDeg: about(118) } })).plain).first).toBe('point and rim alike')
+})
+
+it.each([
+  ['a flat drill point in a cone is nearest at the rim', { bottom: { shape: 'cone', angleDeg: about(118) }, pointDeg: about(140) }, 'rim'],
+  ['a sharp one at the point', { bottom: { shape: 'cone', angleDeg: about(140) }, pointDeg: about(118) }, 'point']
+] as const)('%s, and that gap is the least', (_, changed, first) => {
+  const results = hole(plainOf(planned(changed)).plain)
+  expect(results.first).toBe(first)
+  expect(results.leastGapMm).toBe(first === 'rim' ? results.rimGapMm : results.pointGapMm)
+  expect(results.leastGapMm).toBeLessThan(first === 'rim' ? results.pointGapMm : results.rimGapMm)
+})
+
+it('the tap with the shortest chamfer leaves most thread, wherever it stands, and more than is wanted by its margin', () => {
+  const taps = [1.5, 8, 4].map(turns => ({ name: `of ${turns}`, chamferTurns: about(turns), centreMm: null }))
+  for (const order of [taps, taps.toReversed()]) {
+    const { best, ...results } = hole(plainOf(planned({}, { taps: order, needMm: about(5) })).plain)
+    expect(best).toMatchObject({ name: 'of 1.5', needMarginMm: expect.closeTo(best!.threadDepthMm - 5, 9) })
+    expect(results.taps.every(({ threadDepthMm }) => threadDepthMm <= best!.threadDepthMm)).toBe(true)
+  }
 })

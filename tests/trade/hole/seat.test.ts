@@ -111,26 +111,40 @@ describe('a part that the floor would stop', () => {
     needMm: about(9),
     clocking: null
   }
-  const results = seat(plainOf(given).plain)
+  type Results = ReturnType<typeof seat>
 
-  it.each([
-    ['run-out with the stack, 12.0 + 2.0 − 0.05 − 13.4', results.runOut.withStackMm, 0.55],
-    ['run-out without it, 12.0 − 13.4', results.runOut.withoutStackMm, -1.4],
-    ['floor with the stack, 12.9 + 2.0 − 0.05 − 15.0', results.floor!.withStackMm, -0.15],
-    ['floor without it, 12.9 − 15.0', results.floor!.withoutStackMm, -2.1],
-    ['turns by hand, (13.4 − 2.0)/1.5', results.shoulderTurns, 7.6],
-    ['least stack, the floor decides: 15.0 − 12.9 + 0.05', results.leastStackMm, 2.15],
-    ['to feel without the stack, the floor decides: 15.0 − 12.9', results.feelGapMm, 2.1],
-    ['engaged, the hole has 12.0 − 0.8, the part 13.4 − 2.0 + 0.05 − 0.8', results.engagedMm, 10.65],
-    ['greatest stack that leaves 9.0: 13.4 + 0.05 − 0.8 − 9.0', results.greatestStackMm!, 3.65],
-    ['beyond what is wanted, 10.65 − 9.0', results.engagedMarginMm!, 1.65]
-  ])('%s', (_, value, expected) => {
-    expect(value).toBeCloseTo(expected, 9)
+  it.each<[string, (results: Results) => number, number]>([
+    ['run-out with the stack, 12.0 + 2.0 − 0.05 − 13.4', results => results.runOut.withStackMm, 0.55],
+    ['run-out without it, 12.0 − 13.4', results => results.runOut.withoutStackMm, -1.4],
+    ['floor with the stack, 12.9 + 2.0 − 0.05 − 15.0', results => results.floor!.withStackMm, -0.15],
+    ['floor without it, 12.9 − 15.0', results => results.floor!.withoutStackMm, -2.1],
+    ['turns by hand, (13.4 − 2.0)/1.5', results => results.shoulderTurns, 7.6],
+    ['least stack, the floor decides: 15.0 − 12.9 + 0.05', results => results.leastStackMm, 2.15],
+    ['to feel without the stack, the floor decides: 15.0 − 12.9', results => results.feelGapMm, 2.1],
+    ['engaged, the hole has 12.0 − 0.8, the part 13.4 − 2.0 + 0.05 − 0.8', results => results.engagedMm, 10.65],
+    ['greatest stack that leaves 9.0: 13.4 + 0.05 − 0.8 − 9.0', results => results.greatestStackMm!, 3.65],
+    ['beyond what is wanted, 10.65 − 9.0', results => results.engagedMarginMm!, 1.65]
+  ])('%s', (_, asked, expected) => {
+    expect(asked(seat(plainOf(given).plain))).toBeCloseTo(expected, 9)
   })
 
   it('adds up the stack in the working', () => {
     const { working } = withWorking(() => seat(plainOf(given).plain))
     expect(working.filter(({ symbol }) => symbol === 't').map(({ putIn }) => putIn)).toEqual(['0 + 0.8', '0.8 + 1.2'])
+    expect(working.filter(({ putIn }) => /^the (lesser|greater)/.test(putIn)).map(({ symbol, putIn }) => `${symbol}: ${putIn}`)).toEqual([
+      'tmin: the greater of t1 and t2',
+      'gf: the greater shortfall of g3 and g4, nought where there is none',
+      'LE: the lesser of le1 and le2'
+    ])
+  })
+
+  it('says nothing of what was not asked', () => {
+    const { floor, greatestStackMm, engagedMarginMm, clock, leastStackMm, feelGapMm } = seat(
+      plainOf({ ...given, floor: null, needMm: null }).plain
+    )
+    expect([floor, greatestStackMm, engagedMarginMm, clock]).toEqual([null, null, null, null])
+    // The thread alone: 13.4 − 12.0 + 0.05 and 13.4 − 12.0.
+    expect([leastStackMm, feelGapMm]).toEqual([expect.closeTo(1.45, 9), expect.closeTo(1.4, 9)])
   })
 })
 

@@ -31,8 +31,34 @@ describe('two screws', () => {
     })
   })
 
-  it('0.05 mm apart, drifting 0.3 mm: the pitch, before a micrometer', () => {
-    expect(tell(invented('B', [9.6, 1.45], [9.5, 9.65])).by).toBe('pitch')
+  it.each([
+    ['0.3 mm: the pitch, before a micrometer', 1.45, 'pitch'],
+    ['0.201 mm: the same, just over what a rule tells', 1.4665, 'pitch'],
+    ['0.199 mm: the diameter', 1.46684, 'diameter']
+  ])('0.05 mm apart, drifting %s', (_, pitchMm, by) => {
+    expect(tell(invented('B', [9.6, pitchMm], [9.5, 9.65])).by).toBe(by)
+  })
+
+  it.each([
+    ['0.0201 mm: just over two readings of a micrometer', 9.6799, 'diameter'],
+    ['0.0199 mm: neither', 9.6801, 'neither']
+  ])('of one pitch, apart by %s', (_, maxMm, by) => {
+    expect(tell(invented('B', [9.6, 1.5], [9.5, maxMm])).by).toBe(by)
+  })
+
+  // 5.05 readings of a caliper against 5.025 and 5.075 of a rule.
+  it.each([
+    ['1.005 mm: the diameter is the clearer', 1.3325, 'diameter'],
+    ['1.015 mm: the pitch', 1.33083, 'pitch']
+  ])('0.303 mm apart, drifting %s', (_, pitchMm, by) => {
+    expect(tell(invented('B', [9.6, pitchMm], [9.3, 9.397])).by).toBe(by)
+  })
+
+  it.each([
+    ['0.0597 mm', 9.6403, true],
+    ['0.0603 mm', 9.6397, false]
+  ])('a caliper tells two readings of it: %s apart', (_, maxMm, fine) => {
+    expect(tell(invented('B', [9.6, 1.5], [9.5, maxMm])).says.endsWith('only 0.060 mm apart, so with a micrometer')).toBe(fine)
   })
 
   it('0.05 mm apart and of one pitch: the diameter, with a micrometer', () => {
@@ -46,6 +72,10 @@ describe('two screws', () => {
       by: 'neither',
       says: 'neither caliper nor rule splits them: A 9.70 to 9.90 mm, B 9.50 to 9.69 mm, and 6 threads drift only 0.12 mm apart; try a thread gauge or a part known to be right, by hand'
     })
+  })
+
+  it('0.015 mm apart and of one pitch: neither', () => {
+    expect(tell(invented('B', [9.6, 1.5], [9.5, 9.685])).by).toBe('neither')
   })
 
   it('inside one another: the gap is as far as they overlap, negative', () => {

@@ -105,8 +105,15 @@ describe('of several that fit', () => {
     expect(result()).toMatchObject({ tells: names.slice(1).map(second => ({ first: names[0], second })) })
   })
 
+  // Twice what a caliper explains is 0.06 mm.
+  it('what is off by more than twice the errors has no line', () => {
+    const off = (measuredMm: number) => identify({ measuredMm, side: 'external', candidates: [all[1]!, all[4]!] })
+    expect(off(9.9597)).toMatchObject({ ranked: [{ verdict: 'fits' }, { verdict: 'does not fit' }] })
+    expect(off(9.9603)).toMatchObject({ ranked: [{ verdict: 'fits' }] })
+  })
+
   it('in a hole the nearer is by the minor diameter', () => {
-    const holes = [invented('8.3', [10.5, 1.25], [9, 9.1], [8.3, 8.6]), invented('8.4', [9, 1.25], [9, 9.1], [8.4, 8.7])]
+    const holes = [invented('8.3', [9, 1.25], [9, 9.1], [8.3, 8.6]), invented('8.4', [10.5, 1.25], [9, 9.1], [8.4, 8.7])]
     const found = identify({ measuredMm: 8.5, side: 'internal', candidates: holes })
     expect(found).toMatchObject({ ranked: [{ candidate: { name: '8.4' } }, { candidate: { name: '8.3' } }] })
   })

@@ -30,13 +30,17 @@ it.each([0, 0.19, 6.02, Number.NaN])('has none at a pitch of %d', pitchMm => {
   expect(() => runOutMm({ pitchMm })).toThrow(OutsideRange)
 })
 
+it('names the finest and the coarsest pitch that have one', () => {
+  expect(() => runOutMm({ pitchMm: 6.02 })).toThrow(expect.objectContaining({ least: 0.2, greatest: 6 }))
+})
+
 it('between two pitches of the table it takes the coarser: 20 threads to the inch as 1.5 mm', () => {
   expect(runOutMm({ pitchMm: 25.4 / 20 })).toBe(runOutMm({ pitchMm: 1.5 }))
 })
 
 it('says which row it read', () => {
-  const { working } = withWorking(() => runOutMm({ pitchMm: 25.4 / 20 }))
-  expect(working.map(({ putIn }) => putIn)).toEqual(['pitch 1.27 mm: row 1.5'])
+  const { working } = withWorking(() => runOutMm({ pitchMm: 25.4 / 18 }))
+  expect(working.map(({ putIn }) => putIn)).toEqual(['pitch 1.4111 mm: row 1.5'])
 })
 
 it('a pitch nudged by rounding is the same pitch', () => {

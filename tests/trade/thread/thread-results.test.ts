@@ -65,3 +65,16 @@ it.each([
   const thread = knownThread(name)
   expect(() => threadResults({ thread, toleranceClass: classOf(knownThread(other)) })).toThrow('a class of the other system')
 })
+
+// 3/8-24: pitch diameter 0.3479 and minor diameter 0.3299 inch, stress area 0.0878 square inch (ASME B1.1, read-secondary).
+it('a unified thread has the basic sizes that its standard prints in inches, and says so', () => {
+  const { working } = withWorking(() => resultsOf('3/8-24'))
+  const results = resultsOf('3/8-24')
+  expect(results.pitchDiameter.basicMm).toBeCloseTo(0.3479 * 25.4, 9)
+  expect(results.minor.basicMm).toBeCloseTo(0.3299 * 25.4, 9)
+  expect(Math.abs(results.stressAreaMm2 / 25.4 ** 2 - 0.0878)).toBeLessThanOrEqual(0.00005)
+  expect(working.filter(({ putIn }) => putIn.startsWith('as the standard')).map(({ says, putIn }) => `${says}: ${putIn}`)).toEqual([
+    'pitch diameter, basic: as the standard prints it: 0.3479 in',
+    'minor diameter, basic: as the standard prints it: 0.3299 in'
+  ])
+})

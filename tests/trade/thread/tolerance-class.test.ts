@@ -32,6 +32,11 @@ describe('reads', () => {
     expect([internal.assumed, external.assumed]).toEqual([null, 'usual class 6g'])
   })
 
+  it('says where the usual class is not in the standard', () => {
+    expect(read('M1.6x0.2', null).internal.assumed).toBe('ISO 965-1 has no 6H for M1.6x0.2: the widest it has up to grade 6')
+    expect(read('M12', null)).toMatchObject({ internal: { assumed: 'usual class 6H' }, external: { assumed: 'usual class 6g' } })
+  })
+
   it('takes the class of the designation, unless another is given', () => {
     expect(read('M12-6G', null).internal.name).toBe('6G')
     expect(read('M12-6G', '5H').internal.name).toBe('5H')
