@@ -12,7 +12,7 @@ const [JOBS = 200_000, QUANTITIES = 200_000, SEED = 1] = process.argv.slice(2).m
 const STILL_MS = 600_000
 /** What a heap may grow by, from a tenth of the run to its end. */
 const GROWTH_MB = 24
-/** How often it says how far it is. */
+/** What is stopped tells of all its pieces but the last. */
 const PIECES = 200
 const MOST_FLAWS = 20
 
