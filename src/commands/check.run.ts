@@ -10,7 +10,7 @@ import { exitOfJob } from './exit.ts'
 import { findFiles } from './find-files.ts'
 import { PIPED, readJobFile } from './read-job-file.ts'
 import { refuse } from './refuse.ts'
-import { changes } from './watch-files.ts'
+import { changesFromNow } from './watch-files.ts'
 import { readWords, type Words } from './words.ts'
 
 const readers = { only: readRuleId, skip: readRuleId }
@@ -40,9 +40,10 @@ export const run: Run = async (typed, shell) => {
     rules: chosenRules(words.only ?? [], words.skip ?? []),
     samples: words.samples?.value ?? 0
   }
+  // Before the first file is read: nothing that changes meanwhile is missed.
+  const changes = words.watch ? await changesFromNow(words.files, shell.live.stop) : []
   const exit = await checked(await findFiles(words.files), { wanted, shell, printer: printer(page) })
-  if (!words.watch) return exit
-  for await (const files of changes(words.files, shell.live.stop)) await checked(files, { wanted, shell, printer: printer(page) })
+  for await (const files of changes) await checked(files, { wanted, shell, printer: printer(page) })
   return exit
 }
 

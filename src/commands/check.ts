@@ -21,7 +21,7 @@ export const check = describe({
     skip: word('RULE', 'rules not to ask', { many: 'comma' }),
     practice: choice(['general', 'road', 'boat', 'aircraft'], 'the practice whose limits apply, whatever a job says'),
     samples: quantity('count', 'N', 'random draws inside the bounds of every thing besides, as a check of the worst case; into JSON'),
-    watch: flag('judge again whatever changes, until it is stopped')
+    watch: flag('judge again whatever changes, and the jobs of a bench that does, until it is stopped')
   },
   examples: [
     'check examples/gearbox-preheater.yaml',

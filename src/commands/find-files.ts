@@ -1,12 +1,18 @@
 import { realpath, stat } from 'node:fs/promises'
 import { glob, isDynamicPattern } from 'tinyglobby'
+import { isBenchName } from '../job/bench-name.ts'
 
-/** Files as they were named; a folder gives the job files in it, a pattern those that match. What is none of these is left for the reader to miss. */
+/**
+ * Files as they were named; a folder gives the job files in it, a pattern those that match. What is none of these is left for
+ * the reader to miss. A bench among jobs is left out, as a shell names it too for `*.yaml`.
+ */
 export async function findFiles(words: readonly string[]): Promise<readonly string[]> {
   const found = await Promise.all(words.map(filesOf))
   // One file by two names, or round a circle of links, is judged once.
   const places = await Promise.all(found.flat().map(async file => [await realpath(file).catch(() => file), file] as const))
-  return [...new Map(places.toReversed()).values()].reverse()
+  const files = [...new Map(places.toReversed()).values()].reverse()
+  const jobs = files.filter(file => !isBenchName(file))
+  return jobs.length > 0 ? jobs : files
 }
 
 async function filesOf(word: string): Promise<readonly string[]> {

@@ -7,11 +7,23 @@ import { benchOf } from './read-job-file.ts'
 const EVERY_MS = 250
 
 /**
- * Hands out the files that changed or came, or whose bench did, whenever there are some. Looking at times and sizes works
- * where a folder is shared over a network and where an editor puts a new file in place of the old one.
+ * From now on hands out the files that changed or came, or whose bench did, whenever there are some. Looking at times and
+ * sizes works where a folder is shared over a network and where an editor puts a new file in place of the old one.
  */
-export async function* changes(words: readonly string[], stop: AbortSignal, everyMs = EVERY_MS): AsyncGenerator<readonly string[]> {
-  let known = await marks(words, new Map())
+export async function changesFromNow(words: readonly string[], stop: AbortSignal, everyMs = EVERY_MS): Promise<AsyncGenerator<Files>> {
+  return changesSince(await marks(words, new Map()), { words, stop, everyMs })
+}
+
+type Files = readonly string[]
+
+interface Watching {
+  readonly words: Files
+  readonly stop: AbortSignal
+  readonly everyMs: number
+}
+
+async function* changesSince(first: Marks, { words, stop, everyMs }: Watching): AsyncGenerator<Files> {
+  let known = first
   while (!stop.aborted) {
     await setTimeout(everyMs, undefined, { signal: stop }).catch(() => {})
     if (stop.aborted) return

@@ -12,6 +12,9 @@ const [JOBS = 200_000, QUANTITIES = 200_000, SEED = 1] = process.argv.slice(2).m
 const STILL_MS = 600_000
 /** What a heap may grow by, from a tenth of the run to its end. */
 const GROWTH_MB = 24
+/** What is stopped tells of all its pieces but the last. */
+const PIECES = 200
+const MOST_FLAWS = 20
 
 if (isMainThread) await main()
 else await work(workerData)
@@ -32,12 +35,13 @@ async function main() {
   process.exitCode = sound.every(Boolean) ? 0 : 1
 }
 
-/** In a thread of its own, so that a hang is seen. */
+/** In a thread of its own, so that a hang is seen; piece by piece, so that whoever stops it is told what was tried. */
 function run(what, count, outfile) {
   return new Promise((resolve, reject) => {
     const began = performance.now()
     const done = new Int32Array(new SharedArrayBuffer(4))
     const worker = new Worker(new URL(import.meta.url), { workerData: { what, count, outfile, done, seed: SEED } })
+    const all = { tried: 0, outcomes: {}, flaws: [], slowest: { ms: 0 }, growthMb: 0, rssMb: 0 }
     let [before, still] = [0, 0]
     const watch = setInterval(() => {
       still = done[0] === before ? still + 5000 : 0
@@ -47,35 +51,58 @@ function run(what, count, outfile) {
       console.log(`${what}: number ${SEED + before} hangs`)
       process.exit(1)
     }, 5000)
+    const stop = () => {
+      console.log(`stopped: ${told(what, all, began)}`)
+      process.exit(1)
+    }
+    process.on('SIGINT', stop).on('SIGTERM', stop)
     worker.on('error', reject)
-    worker.on('message', ({ fuzzed, growthMb, rssMb }) => {
+    worker.on('message', piece => {
+      add(all, piece)
+      if (all.tried < count && all.flaws.length < MOST_FLAWS) return
       clearInterval(watch)
-      const minutes = (performance.now() - began) / 60_000
-      console.log(
-        `${count} mutated ${what} in ${minutes.toFixed(1)} min: ${Object.entries(fuzzed.outcomes)
-          .map(([outcome, n]) => `${n} ${outcome}`)
-          .join(', ')}`
-      )
-      console.log(
-        `  ${fuzzed.flaws.length} flaws; slowest ${fuzzed.slowest.ms.toFixed(0)} ms of CPU (number ${fuzzed.slowest.seed}); heap ${growthMb >= 0 ? '+' : ''}${growthMb.toFixed(1)} MB from a tenth of the run to its end, ${rssMb.toFixed(0)} MB in all`
-      )
-      for (const { seed, says, text } of fuzzed.flaws) console.log(`  number ${seed}: ${says}\n${text.slice(0, 2000)}`)
-      resolve(fuzzed.flaws.length === 0 && growthMb < GROWTH_MB)
+      process.off('SIGINT', stop).off('SIGTERM', stop)
+      worker.terminate()
+      console.log(told(what, all, began))
+      resolve(all.flaws.length === 0 && all.growthMb < GROWTH_MB)
     })
   })
 }
 
+function add(all, { fuzzed, growthMb, rssMb }) {
+  const { count, outcomes, flaws, slowest } = fuzzed
+  all.tried += count
+  for (const [outcome, n] of Object.entries(outcomes)) all.outcomes[outcome] = (all.outcomes[outcome] ?? 0) + n
+  all.flaws.push(...flaws)
+  if (slowest.ms > all.slowest.ms) all.slowest = slowest
+  all.growthMb = growthMb
+  all.rssMb = rssMb
+}
+
+function told(what, { tried, outcomes, flaws, slowest, growthMb, rssMb }, began) {
+  const minutes = (performance.now() - began) / 60_000
+  const counts = Object.entries(outcomes).map(([outcome, n]) => `${n} ${outcome}`)
+  return [
+    `${tried} mutated ${what} in ${minutes.toFixed(1)} min: ${counts.join(', ')}`,
+    `  ${flaws.length} flaws; slowest ${slowest.ms.toFixed(0)} ms of CPU (number ${slowest.seed}); heap ${growthMb >= 0 ? '+' : ''}${growthMb.toFixed(1)} MB since a tenth of the run, ${rssMb.toFixed(0)} MB in all`,
+    ...flaws.map(({ seed, says, text }) => `  number ${seed}: ${says}\n${text.slice(0, 2000)}`)
+  ].join('\n')
+}
+
 async function work({ what, count, outfile, done, seed }) {
   const { fuzzJobs, fuzzQuantities, basesIn } = await import(pathToFileURL(outfile))
-  let early = 0
+  const bases = basesIn('.')
   const heap = () => {
     globalThis.gc?.()
     return process.memoryUsage().heapUsed / 1e6
   }
-  const alive = n => {
-    Atomics.store(done, 0, n)
-    if (n === Math.ceil(count / 10)) early = heap()
+  const piece = Math.ceil(count / PIECES)
+  let early = 0
+  for (let from = 0; from < count; from += piece) {
+    const alive = n => Atomics.store(done, 0, from + n)
+    const [many, own] = [Math.min(piece, count - from), seed + from]
+    const fuzzed = what === 'jobs' ? fuzzJobs(many, own, bases, alive) : fuzzQuantities(many, own, alive)
+    if (from < count / 10) early = heap()
+    parentPort.postMessage({ fuzzed, growthMb: heap() - early, rssMb: process.memoryUsage().rss / 1e6 })
   }
-  const fuzzed = what === 'jobs' ? fuzzJobs(count, seed, basesIn('.'), alive) : fuzzQuantities(count, seed, alive)
-  parentPort.postMessage({ fuzzed, growthMb: heap() - early, rssMb: process.memoryUsage().rss / 1e6 })
 }

@@ -15,6 +15,7 @@ const bundle = join(folder, 'prove-faults.mjs')
 await bundled(
   `
       export { readJob } from './job/read-job.ts'
+      export { benchNamed } from './job/bench-name.ts'
       export { pointsOf } from './job/reading-links.ts'
       export { proofOf } from './work/prove/proof-of.ts'
       export { plainOf } from './formula/given.ts'
@@ -31,6 +32,7 @@ await bundled(
 )
 const {
   readJob,
+  benchNamed,
   pointsOf,
   diagnosisOf,
   takenReadings,
@@ -60,9 +62,15 @@ const random = seeded(SEED)
 const oneOf = list => list[Math.floor(random() * list.length)]
 const evenLog = (low, high) => Math.exp(Math.log(low) + random() * Math.log(high / low))
 
+const textOf = name => readFileSync(`examples/${name}`, 'utf8')
+const benchFor = text => {
+  const file = benchNamed(text)
+  return file === null ? null : { file, text: textOf(file) }
+}
+
 const circuits = readdirSync('examples')
-  .filter(name => name.endsWith('.yaml'))
-  .map(name => ({ name, job: { ...readJob(name, readFileSync(`examples/${name}`, 'utf8')).job, readings: [] } }))
+  .filter(name => /^[^.]+\.yaml$/.test(name))
+  .map(name => ({ name, job: { ...readJob(name, textOf(name), benchFor(textOf(name))).job, readings: [] } }))
   .filter(({ job }) => job.circuit !== null)
   .map(one => ({ ...one, ...proofOf(one.job, one.job.circuit, []) }))
   .map(one => ({ ...one, faults: everyFault(one.tested, plainOf(one.tested).plain, drawnOf(one.job.circuit), one.points) }))

@@ -163,6 +163,24 @@ describe('--watch', () => {
     ).toEqual(['caution', 'fail'])
   })
 
+  it('misses nothing that changes while the others are judged for the first time', async () => {
+    const file = join(folder, 'changed-early.yaml')
+    writeFileSync(file, readFileSync(GOOD, 'utf8'))
+    const stop = new AbortController()
+    let printed = 0
+    const drained = async () => {
+      printed++
+      if (printed === 1) writeFileSync(file, readFileSync(BAD, 'utf8'))
+      if (printed === 3) stop.abort()
+    }
+    const { out } = await ran(['check', file, GOOD, '--watch', '--format', 'ndjson'], '', { drained, stop: stop.signal })
+    const seen = out
+      .trim()
+      .split('\n')
+      .map(line => JSON.parse(line).jobs[0])
+    expect(seen.map(({ verdict }) => verdict)).toEqual(['caution', 'caution', 'fail'])
+  })
+
   it('judges again every job of a bench that changes, comes or goes', async () => {
     const bench = join(folder, 'watched.bench.yaml')
     const jobs = ['first', 'second'].map(name => join(folder, `at-${name}.yaml`))

@@ -6,7 +6,7 @@ const ABOUT = `A job is one YAML file: the part, the hole, the bench and the cir
 
 Leave out what you do not know. A field with a default is taken as assumed: a finding that hangs on it is at best a caution, and says so. A rule that lacks a field is not judged, and says how to find it. An unknown field, a field that stands twice, a tab and a unit that does not fit are told with line, column and the nearest known word, all in one go.
 
-A bench is described once: \`bench: workshop.bench.yaml\` names a file beside the job that has the blocks \`tools\` and \`proof\`, under \`fettle: 1\`. What the job says itself goes before; a wrench or a meter is taken whole. A folder of jobs is judged without the files of benches in it.
+A bench is described once: \`bench: workshop.bench.yaml\` names a file beside the job that has the blocks \`tools\` and \`proof\`, under \`fettle: 1\`. What the job says itself goes before; a wrench or a meter is taken whole. Jobs are judged without the files of benches among them. Two of the examples share \`examples/workshop.bench.yaml\`.
 
 In a path, NAME is a name of your own and \`[]\` one item of a list. A [quantity](quantities.md) carries its unit, and may carry bounds.`
 

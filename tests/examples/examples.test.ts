@@ -1,13 +1,19 @@
 // example: the jobs in examples/ are judged as their names say
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { readJob } from '../../src/job/read-job.ts'
 import { judgeJob } from '../../src/work/job/judge-job.ts'
+import { benchBeside } from './bench-beside.ts'
 
 const namesIn = (folder: string) =>
   readdirSync(folder)
-    .filter(name => name.endsWith('.yaml'))
+    .filter(name => /^[^.]+\.yaml$/.test(name))
     .map(name => name.replace('.yaml', ''))
-const judged = (folder: string, name: string) => judgeJob(`${folder}/${name}.yaml`, readFileSync(`${folder}/${name}.yaml`, 'utf8'))
+const textOf = (file: string) => readFileSync(file, 'utf8')
+const judged = (folder: string, name: string) => {
+  const file = `${folder}/${name}.yaml`
+  return judgeJob(file, textOf(file), {}, benchBeside(file, textOf(file)))
+}
 
 /** What each bad job is there to fail: one rule, or a rule with the one that follows from it. */
 const REASON: { readonly [name: string]: readonly string[] } = {
@@ -48,6 +54,20 @@ describe.each(namesIn('examples/bad'))('bad: %s', name => {
     const job = judged('examples/bad', name)
     expect(job.errors).toEqual([])
     expect(job.findings.filter(({ verdict }) => verdict === 'fail').map(({ rule }) => rule)).toEqual(REASON[name])
+  })
+})
+
+describe('a bench for two jobs', () => {
+  const jobOf = (name: string) => {
+    const file = `examples/${name}.yaml`
+    return readJob(file, textOf(file), benchBeside(file, textOf(file))).job
+  }
+  it('both have its tools, and one its own test leads', () => {
+    const [boat, engine] = [jobOf('bilge-room-heater'), jobOf('coolant-elbows')]
+    expect(engine.tools).toEqual(boat.tools)
+    expect(boat.tools['stop-error'].assumed).toBeUndefined()
+    expect(engine.proof.meter).toEqual(boat.proof.meter)
+    expect([boat.proof.leads?.value, engine.proof.leads?.value]).toEqual([0.2, 0.15])
   })
 })
 

@@ -5,15 +5,16 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { sheetHtml } from '../../src/report/sheet/html.ts'
 import { judgedJob } from '../../src/work/job/judged-job.ts'
 import { sheetOf } from '../../src/work/sheet/sheet.ts'
+import { benchBeside } from '../examples/bench-beside.ts'
 import { hostileJob } from '../work/sheet/hostile-job.ts'
 import { CHROMIUM_THERE, launched, runIn, seen, VIEWS } from './browser/chromium.ts'
 
-const good = readdirSync('examples').filter(name => name.endsWith('.yaml'))
+const good = readdirSync('examples').filter(name => /^[^.]+\.yaml$/.test(name))
 const files = [...good.map(name => `examples/${name}`), 'examples/bad/jams-in-run-out.yaml']
 const jobs = [
   ...files.map(file => ({ name: file, text: readFileSync(file, 'utf8') })),
   { name: 'a job of hostile text', text: hostileJob() }
-].map(({ name, text }) => ({ name, page: sheetHtml(sheetOf(judgedJob(name, text))) }))
+].map(({ name, text }) => ({ name, page: sheetHtml(sheetOf(judgedJob(name, text, benchBeside(name, text)))) }))
 
 /** The colours of the night are those of every sheet: a few jobs show them. */
 const DAY = /^(?!.*(night|dark))/
