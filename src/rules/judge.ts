@@ -69,6 +69,12 @@ function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, marg
   }
 }
 
+/** No pass where there are doubts; they are said beside what was found. */
+export function doubted(judged: Judged, doubts: readonly string[]): Judged {
+  if (doubts.length === 0 || judged.verdict === 'fail' || judged.verdict === 'not-judged') return judged
+  return { ...judged, verdict: 'caution', says: [judged.says, ...doubts].join('; ') }
+}
+
 /** Why a good margin is still no pass. */
 export function doubtsOf({ hangsOn, turned }: Bounded): readonly string[] {
   const assumed = hangsOn.map(({ at, assumed }) => `${at.join('.')} (${assumed?.replaceAll('default: ', '')})`)

@@ -70,6 +70,7 @@ export interface HeaterSubject {
   readonly powerW: Bounded
   readonly ratedSharePercent: Bounded
   readonly leastPowerW: number | null
+  readonly steadyBus: boolean
 }
 
 /** What the rules of a whole circuit are asked about. */

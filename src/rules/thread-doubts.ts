@@ -3,7 +3,6 @@ import { wallLeftMm } from '../trade/hole/depth.ts'
 import type { Wide } from '../trade/hole/wide.ts'
 import type { WallBeside } from '../trade/joint/wall-share.ts'
 import { figuresApart } from './judge.ts'
-import type { Judged } from './rule.ts'
 
 /** What the figures of a full thread in thick metal leave out. */
 export interface ThreadPlace {
@@ -38,9 +37,4 @@ function wallDoubts(wall: WallBeside | undefined): readonly string[] {
   if (wall.shareFactor !== null) return []
   const [left, least] = figuresApart(wall.leftMm, wall.leastMm, wallLeftMm)
   return [`reckoned with metal enough around the thread, but the wall beside it is ${left}: below ${least} nobody knows what it holds`]
-}
-
-export function doubted(judged: Judged, doubts: readonly string[]): Judged {
-  if (doubts.length === 0 || judged.verdict === 'fail' || judged.verdict === 'not-judged') return judged
-  return { ...judged, verdict: 'caution', says: [judged.says, ...doubts].join('; ') }
 }

@@ -1,13 +1,17 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { powerW as facts } from '../../trade/circuit/load.ts'
-import { atLeast, notJudged } from '../judge.ts'
+import { atLeast, doubted, notJudged } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
   readonly powerW: Bounded
   readonly leastPowerW: number | null
+  /** Nobody spoke of a bus that is low. */
+  readonly steadyBus: boolean
 }
+
+const STEADY = 'source.low is not given: this is reckoned at the bus as given'
 
 /** Whether enough power arrives when the bus is low and the wire warm. */
 export const weak: Rule<Subject> = {
@@ -16,8 +20,8 @@ export const weak: Rule<Subject> = {
   why: 'Power goes with the square of voltage: a tenth lost on the way is a fifth of the heat.',
   change: 'use thicker or shorter wire, better joints, or a heater of more power',
   source: SOURCES.ohm,
-  judge: ({ powerW, leastPowerW }) =>
+  judge: ({ powerW, leastPowerW, steadyBus }) =>
     leastPowerW === null
       ? notJudged('least-power', 'say what power is of use: by a warm-up calculation or a trial')
-      : atLeast(facts, powerW, { value: leastPowerW })
+      : doubted(atLeast(facts, powerW, { value: leastPowerW }), steadyBus ? [STEADY] : [])
 }

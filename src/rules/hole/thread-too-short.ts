@@ -2,9 +2,9 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { needMarginMm as facts, threadDepthMm } from '../../trade/hole/tapping.ts'
 import type { Wide } from '../../trade/hole/wide.ts'
-import { atLeast, notJudged } from '../judge.ts'
+import { atLeast, doubted, notJudged } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
-import { doubted, leavesNone, wideSays } from '../thread-doubts.ts'
+import { leavesNone, wideSays } from '../thread-doubts.ts'
 
 interface Subject {
   readonly best: { readonly threadDepthMm: Bounded; readonly needMarginMm: Bounded | null } | null

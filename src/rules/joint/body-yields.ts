@@ -1,9 +1,9 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { breakMarginMpa as beyond, bodyMarginMpa as facts } from '../../trade/joint/body.ts'
-import { atLeast, type Lack, missing, notJudged } from '../judge.ts'
+import { atLeast, doubted, type Lack, missing, notJudged } from '../judge.ts'
 import type { Rule } from '../rule.ts'
-import { bodyDoubts, doubted } from '../thread-doubts.ts'
+import { bodyDoubts } from '../thread-doubts.ts'
 
 interface Subject {
   readonly bodyMarginMpa: Bounded | null

@@ -1,9 +1,9 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { castingMarginN as facts } from '../../trade/joint/strip.ts'
-import { atLeast, type Lack, missing } from '../judge.ts'
+import { atLeast, doubted, type Lack, missing } from '../judge.ts'
 import type { Rule } from '../rule.ts'
-import { doubted, type ThreadPlace, threadDoubts } from '../thread-doubts.ts'
+import { type ThreadPlace, threadDoubts } from '../thread-doubts.ts'
 
 interface Subject extends ThreadPlace {
   readonly castingMarginN: Bounded | null

@@ -49,12 +49,17 @@ function loadThing(judged: CircuitJudged, load: JobLoad, bounds: CircuitJudged['
   const heater =
     load.heater === null || ratedSharePercent === null
       ? null
-      : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater) }
+      : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), steadyBus: isSteady(circuit) }
   const findings: readonly Finding[] = [
     ...(isOff(judged, load) ? [] : LOAD_RULES.map(rule => asked(rule, drop))),
     ...(heater === null ? [] : HEATER_RULES.map(rule => asked(rule, heater)))
   ]
   return { place: `circuit.${loadName(load)}`, path: load.path, results: resultsBy(LOAD_RESULTS, bounds), findings }
+}
+
+/** Neither a lowest bus nor bounds of it. */
+function isSteady({ source: { bus, low } }: JobCircuit): boolean {
+  return low === null && !(bus.low < bus.value)
 }
 
 /** Drawn switched off it has no drop to be judged; a heater is what the job is about, and is judged as it is drawn. */
