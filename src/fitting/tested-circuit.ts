@@ -5,7 +5,7 @@ import type { Element } from '../trade/circuit/network.ts'
 import type { Tested } from '../trade/proof/probe.ts'
 import type { CircuitFit, FittedLoad, Run, RunPart } from './circuit.ts'
 import { loadId, partOhm, runId, SOURCE } from './circuit-parts.ts'
-import { coldFactor, endsOhm, joined, wireFactor } from './proof-allowance.ts'
+import { coldFactor, endsOhm, joined, warming, wireFactor } from './proof-allowance.ts'
 
 /** The circuit of a job as it is put to the test: each element with the bounds that all it is made of gives it. */
 export function testedCircuit({ ground, bus, busV, insideOhm, others, runs, loads }: CircuitFit, leadsOhm: Given): Tested {
@@ -20,7 +20,7 @@ export function testedCircuit({ ground, bus, busV, insideOhm, others, runs, load
       ]
     },
     leadsOhm,
-    colds: loads.filter(({ takes }) => takes.by === 'rated').map(({ name }) => ({ id: loadId(name), coldFactor: coldFactor() }))
+    colds: loads.flatMap(({ name, takes }) => (takes.by === 'rated' ? [{ id: loadId(name), coldFactor: coldFactor(takes.follows) }] : []))
   }
 }
 
@@ -58,7 +58,7 @@ function loadElement({ name, from, to, takes }: FittedLoad, busV: Given): Elemen
   const ends = { id: loadId(name), from, to }
   switch (takes.by) {
     case 'rated':
-      return { kind: 'resistor', ...ends, resistanceOhm: ratedOhm(takes) }
+      return { kind: 'resistor', ...ends, resistanceOhm: warming(ratedOhm(takes), takes.follows) }
     case 'resistance':
       return { kind: 'resistor', ...ends, resistanceOhm: takes.resistanceOhm }
     case 'current':

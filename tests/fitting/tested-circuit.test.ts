@@ -95,3 +95,25 @@ it('held at a measured bus, what stands behind it no longer counts', () => {
   const { plain } = plainOf(heldAt(tested, new Given(26)))
   expect(solveNetwork(plain.network).nodeV['bus']).toBe(26)
 })
+
+describe('a heater that tells how its resistance follows its temperature', () => {
+  const follows = { resistanceChangePerK: new Given(0.12), hotC: new Given(90) }
+  const [load] = FIT.loads as [CircuitFit['loads'][number]]
+  const warming = testedCircuit({ ...FIT, loads: [{ ...load, takes: { ...load.takes, follows } as typeof load.takes }] }, new Given(0.2))
+
+  // 1/(1 + 0.0012·70) = 0.92251 at 20 °C; times 1 ∓ 0.024 at 0 and at 40 °C.
+  it('reads what that makes of it in a shop of 0 to 40 °C', () => {
+    const [{ coldFactor }] = warming.colds as [(typeof warming.colds)[number]]
+    expect(coldFactor.value).toBeCloseTo(0.92251, 5)
+    expect(coldFactor.low).toBeCloseTo(0.90037, 5)
+    expect(coldFactor.high).toBeCloseTo(0.94465, 5)
+  })
+
+  it('is anywhere between cold and hot with the power on', () => {
+    const found = warming.network.elements.find(({ id }) => id === 'load left') as { readonly resistanceOhm: Given }
+    // 24²/50.4 cold, 24²/45.6 hot.
+    expect(found.resistanceOhm.low).toBeCloseTo((576 / 50.4) * 0.90037, 3)
+    expect(found.resistanceOhm.value).toBeCloseTo(12, 9)
+    expect(found.resistanceOhm.high).toBeCloseTo(576 / 45.6, 9)
+  })
+})
