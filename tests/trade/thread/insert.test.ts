@@ -34,6 +34,11 @@ it('M12x1.5 of one diameter: 13.5 of thread in 17.25', () => {
   expect(insertFor({ majorMm: 12, pitchMm: 1.5 }).lengths[0]).toMatchObject({ lengthMm: 12, threadDepthMm: 13.5, holeDepthMm: 17.25 })
 })
 
+// Inserts are sold in lengths of 1, 1.5 and 2 diameters (memory).
+it('M12x1.5 has lengths of 12, 18 and 24 mm', () => {
+  expect(insertFor({ majorMm: 12, pitchMm: 1.5 }).lengths.map(({ lengthMm }) => lengthMm)).toEqual([12, 18, 24])
+})
+
 describe('mishaps of the trade', () => {
   it.each(MISHAPS)('$id says how it shows, what to do first and the way back', ({ id, says, shows, first, wayBack, source }) => {
     expect(id).toMatch(/^[a-z]+(-[a-z]+)*$/)

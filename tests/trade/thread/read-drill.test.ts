@@ -41,6 +41,7 @@ describe('refuses', () => {
     ['#0', 'no number drill #0', '#1 to #80', '#1'],
     ['7/65', 'no fraction drill 7/65', '64ths', '7/64'],
     ['12-1/4', 'no fraction drill 12-1/4', '64ths of an inch up to 1-1/2', '1-1/2'],
+    ['1/200', 'no fraction drill 1/200', '64ths of an inch up to 1-1/2', '1/64'],
     ['2-1/64', 'no fraction drill 2-1/64', '64ths', '1-1/2'],
     ['1/0', 'no fraction drill 1/0', '64ths', '1-1/2'],
     ['0/0', 'no fraction drill 0/0', '64ths', undefined],
