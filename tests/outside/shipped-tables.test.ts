@@ -5,6 +5,7 @@ import { CIRCUIT } from './plausible/circuit.ts'
 import { HEAT } from './plausible/heat.ts'
 import { JOINT } from './plausible/joint.ts'
 import { PROOF } from './plausible/proof.ts'
+import { importedBy } from './plausible/reaches.ts'
 import { shippedTables, tablesIn } from './plausible/shipped-tables.ts'
 import { THREAD } from './plausible/thread.ts'
 
@@ -25,7 +26,9 @@ describe.each(tables.filter(({ id }) => id in GUARDS))('shipped data: $id', ({ i
     plausible(cells)
   })
   it.skipIf(rows === null)('is held against published rows', () => {
-    expect(readFileSync(`tests/outside/${rows}`, 'utf8')).toMatch(/\.\/rows\/|\(memory/)
+    const file = `tests/outside/${rows}`
+    expect(readFileSync(file, 'utf8')).toMatch(/\.\/rows\/|\(memory/)
+    expect([...importedBy(file)]).toContain(`src/trade/${id.split(' ')[0]}`)
   })
 })
 
