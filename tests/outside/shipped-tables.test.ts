@@ -32,7 +32,7 @@ describe.each(tables.filter(({ id }) => id in GUARDS))('shipped data: $id', ({ i
   })
 })
 
-it('finds a table that nobody exports, and none in the range of a formula', () => {
+it('shipped data: finds a table that nobody exports, and none in the range of a formula', () => {
   const text = `const ROWS = [[1, 2], [3, -4 / 8]] as const
     export const aMm = formula('aMm', { inputs: { bMm: ['b', 1, 2], cMm: ['c', 3, 4] } })
     const FEW = [1, 2, 3]`
