@@ -25,7 +25,8 @@ describe.each(tables.filter(({ id }) => id in GUARDS))('shipped data: $id', ({ i
   it('is plausible', () => {
     plausible(cells)
   })
-  it.skipIf(rows === null)('is held against published rows', () => {
+  if (rows === null) return
+  it('is held against published rows', () => {
     const file = `tests/outside/${rows}`
     expect(readFileSync(file, 'utf8')).toMatch(/\.\/rows\/|\(memory/)
     expect([...importedBy(file)]).toContain(`src/trade/${id.split(' ')[0]}`)
