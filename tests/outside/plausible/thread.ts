@@ -170,7 +170,8 @@ export const THREAD: Guards = {
       rises(column(cells, 4), { level: true })
       for (const row of rowsOf(cells)) {
         expect(Math.abs(numberAt(row, 3) - numberAt(row, 2) + (1.280654 * 25.4) / numberAt(row, 1))).toBeLessThanOrEqual(0.001)
-        rises([numberAt(row, 4), numberAt(row, 5)])
+        // From the gauge plane to the last useful thread: two turns and three quarters, to a tenth of a millimetre (memory).
+        expect(Math.abs(numberAt(row, 5) - numberAt(row, 4) - (2.75 * 25.4) / numberAt(row, 1))).toBeLessThanOrEqual(0.06)
       }
     }
   },
