@@ -23,7 +23,7 @@ export const run: Run = quickSum(description, {}, words => {
     calculation,
     taken: words.at === null ? { at: { value: atV, why: 'the rated voltage' } } : {},
     results: HEATER_RESULTS,
-    findings: r => (words.at === null ? [] : [asked(aboveRating, r)]),
+    findings: r => (words.at === null ? [] : [asked(aboveRating, { ...r, steadyHigh: false })]),
     cautions: r => [
       ...(r.meterOhm === undefined
         ? ['what a meter reads cold is not known: give --resistance-change with --hot, or --cold-multiple']

@@ -13,14 +13,26 @@ import type { joint } from '../trade/joint/joint.ts'
 interface Asked {
   readonly torque: Given | null
   readonly bore: Given | null
+  readonly neck: Given | null
   readonly casting: { readonly metal: Casting | null }
 }
 
 /** The rules of a joint in a job, as far as the words have what they judge by: nothing pulls without a torque, or without a friction. */
-export function jointFindings({ torque, bore, casting: { metal } }: Asked, r: BoundsOf<ReturnType<typeof joint>>): readonly Finding[] {
+export function jointFindings(
+  { torque, bore, neck, casting: { metal } }: Asked,
+  r: BoundsOf<ReturnType<typeof joint>>
+): readonly Finding[] {
   if (torque === null) return []
   const torqueNm = boundsOf({ torque }, x => x.torque)
-  const subject: JointSubject = { ...r, torqueNm, typical: metal !== null, castingMetal: metal, solid: bore === null, lacks: null }
+  const subject: JointSubject = {
+    ...r,
+    torqueNm,
+    typical: metal !== null,
+    castingMetal: metal,
+    solid: bore === null,
+    noNeck: neck === null,
+    lacks: null
+  }
   if (r.preloadN === null) return [asked(outsideBand, subject)]
   return JOINT_RULES.map(rule => asked(rule, subject)).filter(finding => !idle(finding, r))
 }

@@ -12,10 +12,11 @@ type JobRun = Circuit['runs'][number]
 export function circuitLinks(job: Job): readonly LinkFault[] {
   const { circuit } = job
   if (circuit === null) return []
-  const { loads, runs, cranking, labels, path } = circuit
+  const { source, loads, runs, cranking, labels, path } = circuit
   const items = runs.flatMap(({ through }) => through.map(item => ({ ...markedItem(item), at: item.path })))
   const marks = items.filter(({ does }) => does !== 'joins').map(({ mark, at }) => [mark, at] as const)
   return [
+    ...busLinks(source),
     ...loads.flatMap(load => loadLinks(job, load)),
     ...runs.flatMap(runLinks),
     ...twice(
@@ -35,6 +36,15 @@ export function circuitLinks(job: Job): readonly LinkFault[] {
       ? []
       : unknownName(cranking.at, [...new Set(runs.flatMap(({ from, to }) => [from, to]))], 'point', [...cranking.path, 'at']))
   ]
+}
+
+/** Low, bus, high: in that order, or the bounds of the bus would be lost. */
+function busLinks({ bus, low, high, path }: Circuit['source']): readonly LinkFault[] {
+  if (low !== null && low.low > bus.value)
+    return [{ found: 'a lowest bus above the bus', accepted: 'low at bus or below', path: [...path, 'low'] }]
+  if (high !== null && high.high < bus.value)
+    return [{ found: 'a highest bus below the bus', accepted: 'high at bus or above', path: [...path, 'high'] }]
+  return []
 }
 
 function loadLinks(job: Job, load: JobLoad): readonly LinkFault[] {

@@ -7,7 +7,7 @@ import type { WalkedFault } from '../trade/circuit/fault-walk.ts'
 import type { WallNeeds } from '../trade/hole/wall.ts'
 import type { Wide } from '../trade/hole/wide.ts'
 import type { Lack, Limit } from './judge.ts'
-import type { ThreadPlace } from './thread-doubts.ts'
+import type { BodyUnknown, ThreadPlace } from './thread-doubts.ts'
 
 type Fitted = BoundsOf<ReturnType<typeof holeFit>>
 
@@ -32,9 +32,8 @@ export type HoleSubject = Fitted['hole'] & {
 }
 
 /** What the rules of a joint are asked about: nulls where something is missing, and what that is. */
-export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & ThreadPlace & {
-    /** Nobody spoke of a bore: the body is taken as solid. */
-    readonly solid: boolean
+export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & ThreadPlace &
+  BodyUnknown & {
     readonly lacks: Lack | null
     readonly lacksRing?: Lack | null
     /** Whether the strength of the casting is that of its alloy. */
@@ -71,6 +70,7 @@ export interface HeaterSubject {
   readonly ratedSharePercent: Bounded
   readonly leastPowerW: number | null
   readonly steadyBus: boolean
+  readonly steadyHigh: boolean
 }
 
 /** What the rules of a whole circuit are asked about. */
@@ -78,6 +78,7 @@ export interface CircuitSubject extends Pick<Circuit, 'groundPoints'> {
   readonly limit: Limit
   readonly walk: readonly WalkedFault[]
   readonly known: number
+  readonly unknown: readonly string[]
   readonly silent: readonly string[]
   readonly marks: readonly string[]
   readonly labels: { readonly [mark: string]: string | null }

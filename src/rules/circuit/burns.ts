@@ -9,6 +9,8 @@ interface Subject {
   readonly walk: readonly WalkedFault[]
   /** Wires whose capacity is known: without any nothing can be said. */
   readonly known: number
+  /** Wires of which nobody told how they lie. */
+  readonly unknown: readonly string[]
   /** Fuses and breakers whose opening times nobody publishes, or whose rating is not given: what they clear is not known. */
   readonly silent: readonly string[]
 }
@@ -22,12 +24,16 @@ export const burns: Rule<Subject> = {
   why: 'With the engine strap off the starter goes home through the thinnest wire that leads there.',
   change: 'protect that wire for what it carries, or leave it no second way to the 0 V point',
   source: SOURCES.kirchhoff,
-  judge: ({ walk, known, silent }) => {
+  judge: ({ walk, known, unknown, silent }) => {
     if (known === 0) return notJudged('insulation', 'read on each wire what its insulation is rated for, and say how warm its place is')
     const found = walk.flatMap(({ fault, overloads }) =>
       overloads.filter(({ clearedS }) => !Number.isFinite(clearedS)).map(one => ({ ...one, name: faultName(fault) }))
     )
     const worst = found.toSorted((a, b) => b.currentA / b.ampacityA - a.currentA / a.ampacityA)[0]
+    if (worst === undefined && unknown.length > 0)
+      return {
+        ...notJudged('insulation', `what ${unknown.join(', ')} may carry is not known: read the insulation, and say how warm its place is`)
+      }
     if (worst === undefined) return plainly('pass', `${walk.length} single faults walked at the nominal: none does`)
     const { name, id, currentA, ampacityA } = worst
     const says = `${name}: ${id} carries ${threeDigits(currentA)} A, it is good for ${threeDigits(ampacityA)} A`

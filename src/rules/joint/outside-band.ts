@@ -1,20 +1,17 @@
 import type { Bounded } from '../../formula/bounds.ts'
-import type { Given } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import * as pull from '../../trade/joint/preload.ts'
 import { doubtsOf, figuresApart, type Lack, missing, notJudged, plainly } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
-import { bodyDoubts, type ThreadPlace, threadDoubts } from '../thread-doubts.ts'
+import { type BodyUnknown, bodyDoubts, type ThreadPlace, threadDoubts } from '../thread-doubts.ts'
 
-interface Subject extends ThreadPlace {
+interface Subject extends ThreadPlace, BodyUnknown {
   /** With the error of the wrench as its bounds, where that is known. */
-  readonly torqueNm: Pick<Given, 'low' | 'high'> | null
+  readonly torqueNm: Bounded | null
   readonly lowestTorqueNm: Bounded | null
   readonly highestTorqueNm: Bounded | null
   /** Null where no proof stress is known: the body may yield inside the band. */
   readonly proofTorqueNm: Bounded | null
-  /** Nobody spoke of a bore. */
-  readonly solid: boolean
   readonly lacks: Lack | null
 }
 
@@ -30,11 +27,11 @@ export const outsideBand: Rule<Subject> = {
   why: 'Below it the part works loose; above it the casting strips, the part strips, or its body yields or breaks.',
   change: 'change the torque, the friction (what is on the threads), or the engagement',
   source: SOURCES.practice,
-  judge: ({ torqueNm, lowestTorqueNm, highestTorqueNm, proofTorqueNm, solid, lacks, ...place }) => {
+  judge: ({ torqueNm, lowestTorqueNm, highestTorqueNm, proofTorqueNm, solid, noNeck, lacks, ...place }) => {
     if (lacks !== null || torqueNm === null) return missing(lacks)
     if (highestTorqueNm === null) return notJudged('nut-factor', 'a trial with a load cell, or the table of the compound')
-    const assumed = new Set([lowestTorqueNm, highestTorqueNm].flatMap(end => (end === null ? [] : doubtsOf(end))))
-    const doubts = [...assumed, ...(proofTorqueNm === null ? [NO_PROOF] : []), ...bodyDoubts(solid), ...threadDoubts(place)]
+    const assumed = new Set([torqueNm, lowestTorqueNm, highestTorqueNm].flatMap(end => (end === null ? [] : doubtsOf(end))))
+    const doubts = [...assumed, ...(proofTorqueNm === null ? [NO_PROOF] : []), ...bodyDoubts({ solid, noNeck }), ...threadDoubts(place)]
     const upper = { band: highestTorqueNm, value: torqueNm.high, limit: highestTorqueNm.low, margin: highestTorqueNm.low - torqueNm.high }
     if (lowestTorqueNm === null) return judged({ ...upper, word: 'at most' }, doubts)
     const lower = { band: lowestTorqueNm, value: torqueNm.low, limit: lowestTorqueNm.high, margin: torqueNm.low - lowestTorqueNm.high }

@@ -28,7 +28,8 @@ export interface Diagnosis {
 }
 
 /** Every fault held against the readings by Bayes' rule. */
-export function diagnosed(predictor: Predictor, faults: readonly Fault[], readings: readonly number[]): Diagnosis {
+export function diagnosed(predictor: Predictor, every: readonly Fault[], readings: readonly number[]): Diagnosis {
+  const faults = every.filter(({ reading }) => reading === undefined || readings[reading] !== 0)
   const shares = priorShares(faults)
   const fitted = closer(
     faults.map(fault => fitFault(predictor, fault, readings, FIRST)),

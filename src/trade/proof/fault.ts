@@ -42,6 +42,8 @@ export interface Fault {
   readonly changes: (tested: Plain<Tested>, size: number) => Plain<Tested>
   /** What opens where the fault draws too much. */
   readonly behind?: readonly Protector[]
+  /** The reading that is misread: of nought, so many times as much is nought. */
+  readonly reading?: number
   /** What the meter then shows in place of what it should: so many times as much, reading by reading. */
   readonly shows?: (values: readonly number[], size: number) => readonly number[]
 }

@@ -36,6 +36,7 @@ function misreadAt(i: number, place: string): Fault {
     sizeSays: 'shown against true',
     unit: '',
     changes: unchanged,
+    reading: i,
     shows: (values, factor) => values.map((value, j) => (j === i ? factor * value : value))
   }
 }

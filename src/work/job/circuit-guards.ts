@@ -71,9 +71,10 @@ export function fittedProtector(guards: Guards, { item: _, ...one }: RatedProtec
       .map(({ lengthM }) => ({ lengthM }))
   }
 
+  /** One of which nobody told how it lies may be the weakest. */
   function weakest(behind: readonly Run[]): RunWire | null {
-    const wires = behind.flatMap(run => wireIn(run) ?? []).filter(({ lies }) => lies !== null)
-    return wires.toSorted((a, b) => limitA(a) - limitA(b))[0] ?? null
+    const wires = behind.flatMap(run => wireIn(run) ?? [])
+    return wires.find(({ lies }) => lies === null) ?? wires.toSorted((a, b) => limitA(a) - limitA(b))[0] ?? null
   }
 
   function limitA({ lies, conductor }: RunWire): number {

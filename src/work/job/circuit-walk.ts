@@ -1,4 +1,5 @@
 import { faultsGiven } from '../../fitting/circuit-faults.ts'
+import { runId } from '../../fitting/circuit-parts.ts'
 import { plainOf } from '../../formula/given.ts'
 import { silently } from '../../formula/working.ts'
 import { type WalkedFault, walkFaults } from '../../trade/circuit/fault-walk.ts'
@@ -12,8 +13,9 @@ import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
 
 export interface CircuitWalk {
   readonly walk: readonly WalkedFault[]
-  /** Wires whose capacity is known. */
+  /** Wires whose capacity is known, and those whose is not. */
   readonly known: number
+  readonly unknown: readonly string[]
   /** Fuses and breakers of which nobody knows when they open. */
   readonly silent: readonly string[]
 }
@@ -37,7 +39,10 @@ export function circuitWalk(circuit: JobCircuit, { fit, guards: { wiring, protec
   }
   return silently(() => {
     const given = faultsGiven(plainOf(fit).plain, roles)
-    return { walk: walkFaults(given), known: given.capacities.length, silent: silentOf(circuit, protectors) }
+    const unknown = fit.runs.flatMap(({ id, parts }) =>
+      parts.some(({ of }) => of === 'wire') && !given.capacities.some(one => one.id === runId(id)) ? [id] : []
+    )
+    return { walk: walkFaults(given), known: given.capacities.length, unknown, silent: silentOf(circuit, protectors) }
   })
 }
 

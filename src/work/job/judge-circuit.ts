@@ -49,7 +49,7 @@ function loadThing(judged: CircuitJudged, load: JobLoad, bounds: CircuitJudged['
   const heater =
     load.heater === null || ratedSharePercent === null
       ? null
-      : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), steadyBus: isSteady(circuit) }
+      : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), ...steadyOf(circuit) }
   const findings: readonly Finding[] = [
     ...(isOff(judged, load) ? [] : LOAD_RULES.map(rule => asked(rule, drop))),
     ...(heater === null ? [] : HEATER_RULES.map(rule => asked(rule, heater)))
@@ -57,9 +57,9 @@ function loadThing(judged: CircuitJudged, load: JobLoad, bounds: CircuitJudged['
   return { place: `circuit.${loadName(load)}`, path: load.path, results: resultsBy(LOAD_RESULTS, bounds), findings }
 }
 
-/** Neither a lowest bus nor bounds of it. */
-function isSteady({ source: { bus, low } }: JobCircuit): boolean {
-  return low === null && !(bus.low < bus.value)
+/** Whether nobody told how low the bus gets, and how high. */
+function steadyOf({ source: { bus, low, high } }: JobCircuit) {
+  return { steadyBus: low === null && !(bus.low < bus.value), steadyHigh: high === null && !(bus.high > bus.value) }
 }
 
 /** Drawn switched off it has no drop to be judged; a heater is what the job is about, and is judged as it is drawn. */

@@ -43,11 +43,13 @@ interface Seen {
 
 function subjectOf(job: Job, hole: JobHole, { found, bounds }: Seen): JointSubject {
   const metal = metalOf(hole)
+  const { body } = job.parts[hole.takes]!
   return {
     ...(bounds ?? NOTHING),
     lacks: found.lacks ?? (job.parts[hole.takes]!.torque === null ? withoutCard(hole) : null),
     lacksRing: ringLack(job, hole),
-    solid: (job.parts[hole.takes]!.body?.bore ?? null) === null,
+    solid: (body?.bore ?? null) === null,
+    noNeck: (body?.neck ?? null) === null,
     typical: metal !== null && hole.casting.shear === null,
     castingMetal: metal
   }

@@ -11,11 +11,11 @@ it.each([
   ['more than equipment is tried at', between(150, 178), 'fail'],
   ['just the rating', between(80, 100), 'caution']
 ])('%s', (_, ratedSharePercent, verdict) => {
-  expect(verdictOf(aboveRating, { ratedSharePercent })).toBe(verdict)
+  expect(verdictOf(aboveRating, { ratedSharePercent, steadyHigh: false })).toBe(verdict)
 })
 
 it('gives the margin at the worst end', () => {
-  expect(asked(aboveRating, { ratedSharePercent: between(80, 137.5) })).toMatchObject({
+  expect(asked(aboveRating, { ratedSharePercent: between(80, 137.5), steadyHigh: false })).toMatchObject({
     value: 137.5,
     limit: 100,
     margin: -37.5,
@@ -24,5 +24,9 @@ it('gives the margin at the worst end', () => {
 })
 
 it('on an assumed value is a caution at best', () => {
-  expectDoubted(aboveRating, { ratedSharePercent: assumed(between(50, 60)) })
+  expectDoubted(aboveRating, { ratedSharePercent: assumed(between(50, 60)), steadyHigh: false })
+})
+
+it('at a bus of which nobody told how high it gets is a caution at best', () => {
+  expect(verdictOf(aboveRating, { ratedSharePercent: between(80, 95), steadyHigh: true })).toBe('caution')
 })

@@ -1,17 +1,17 @@
 // table: a torque against both ends of its band; the numbers are invented
 import { describe, expect, it } from 'vitest'
-import { Given } from '../../../src/formula/given.ts'
 import { outsideBand } from '../../../src/rules/joint/outside-band.ts'
 import { asked } from '../../../src/rules/rule.ts'
 import { assumed, between, expectDoubted, expectNotJudged, searched, sharp, verdictOf } from '../bounded.ts'
 
-const about = (low: number, high: number) => new Given((low + high) / 2, { low, high, at: ['torque'] })
+const about = between
 const subject = (low: number, high: number) => ({
   torqueNm: about(low, high),
   lowestTorqueNm: between(5, 6),
   highestTorqueNm: between(20, 24),
   proofTorqueNm: between(21, 25),
   solid: false,
+  noNeck: false,
   lacks: null
 })
 
@@ -51,12 +51,14 @@ it('on an assumed value, or an end that was searched for, is a caution at best',
 
 it.each([
   ['a bore that nobody told', { solid: true }, 'reckoned with a solid body'],
+  ['a neck that nobody told', { noNeck: true }, 'reckoned without one'],
+  ['a wrench that nobody knows', { torqueNm: assumed(between(10, 11)) }, 'hangs on what was assumed'],
   ['a wall beside the thread that nobody told', { wall: { leftMm: null, leastMm: 4, shareFactor: null } }, 'casting.wall is not given'],
   ['a wall too thin to be known', { wall: { leftMm: 1, leastMm: 4, shareFactor: null } }, 'nobody knows what it holds']
 ])('%s is a caution at best, and beyond the band a fail', (_, more, says) => {
   const inside = asked(outsideBand, { ...subject(10, 11), ...more })
   expect(inside).toMatchObject({ verdict: 'caution', says: expect.stringContaining(says) })
-  expect(verdictOf(outsideBand, { ...subject(19, 20.01), ...more })).toBe('fail')
+  expect(verdictOf(outsideBand, { ...subject(19, 20.01), ...more, torqueNm: between(19, 20.01) })).toBe('fail')
 })
 
 it('without a proof stress the band is a caution at best, and beyond it a fail', () => {

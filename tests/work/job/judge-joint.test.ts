@@ -11,7 +11,7 @@ parts:
     thread: M12x1.5
     thread-length: 12 mm
     shoulder: 17 mm
-    body: { tensile: 380 MPa, proof: 260 MPa, bore: 0 mm }
+    body: { tensile: 380 MPa, proof: 260 MPa, neck: 12 mm, bore: 0 mm }
     torque: { card: 12 N·m, threads: dry }
 tools: { wrench: { range: 5..25 N·m, accuracy: 4 % }, stop-error: 0 mm, tap-clear: 1 mm, taps: [{ name: bottoming, chamfer: 1.5 }] }
 holes:
@@ -63,8 +63,9 @@ describe('a whole joint', () => {
   })
 
   it('a class promises its strengths, and what is given goes before them', () => {
-    const yields = (body: string) => joint(judged(text => text.replace('{ tensile: 380 MPa, proof: 260 MPa, bore: 0 mm }', body)))[2]!
-    expect(yields('{ class: A2-70, bore: 0 mm }')).toMatchObject({ verdict: 'pass' })
+    const yields = (body: string) =>
+      joint(judged(text => text.replace('{ tensile: 380 MPa, proof: 260 MPa, neck: 12 mm, bore: 0 mm }', body)))[2]!
+    expect(yields('{ class: A2-70, neck: 12 mm, bore: 0 mm }')).toMatchObject({ verdict: 'pass' })
     expect(yields('{ class: A2-70 }')).toMatchObject({ verdict: 'caution', says: expect.stringContaining('solid') })
     expect(yields('{ class: A2-70, proof: 60 MPa }')).toMatchObject({ verdict: 'fail' })
     expect(yields('{ tensile: 380 MPa }')).toMatchObject({ verdict: 'not-judged', says: expect.stringContaining('body.proof') })
@@ -92,7 +93,7 @@ describe('what is missing is named first', () => {
   it.each([
     ['    thread-length: 12 mm\n', 'thread-length', 'parts.part'],
     ['alloy: A380, ', 'casting.alloy', 'holes.left.casting'],
-    ['    body: { tensile: 380 MPa, proof: 260 MPa, bore: 0 mm }\n', 'body.tensile', 'parts.part'],
+    ['    body: { tensile: 380 MPa, proof: 260 MPa, neck: 12 mm, bore: 0 mm }\n', 'body.tensile', 'parts.part'],
     ['    friction: { nut-factor: 0.16..0.24 }\n', 'friction.nut-factor', 'holes.left'],
     ['    torque: { card: 12 N·m, threads: dry }\n', 'torque.card', 'holes.left']
   ])('%j', (text, field, path) => {
