@@ -41,6 +41,13 @@ it('readings as expected never raise suspicion, whichever were taken', () => {
   )
 })
 
+it('what reads nought was misread by nobody', () => {
+  const zero = TWO_POINTS.map((_, i) => (i === 0 ? 0 : 1))
+  const misread = judged(TWO_POINTS, zero).suspects.flatMap(({ members }) => members.flatMap(({ fault }) => fault.reading ?? []))
+  expect(misread).not.toContain(0)
+  expect(misread).toContain(1)
+})
+
 describe('a clear fault comes first', () => {
   it.each(
     twoFaultList()
