@@ -39,7 +39,7 @@ export function fitOf(candidate: Candidate, measured: Measured): Fit {
   const worn = side === 'external' ? offMm < 0 : offMm > 0
   const explainedMm = errorMm + (worn ? WEAR_RATIO * candidate.pitchMm : 0)
   const misfitFactor = Math.hypot(offMm / explainedMm, (pitchOffMm ?? 0) / pitchErrorMm)
-  const pitchFits = Math.abs(pitchOffMm ?? 0) <= pitchErrorMm
+  const pitchFits = pitchOffMm === null || Math.abs(pitchOffMm) <= pitchErrorMm
   const verdict = !pitchFits || Math.abs(offMm) > explainedMm ? 'does not fit' : Math.abs(offMm) <= errorMm ? 'fits' : 'fits if worn'
   return { candidate, band, offMm, pitchOffMm, verdict, misfitFactor }
 }

@@ -24,6 +24,6 @@ export function pipesLike({
       return measuredMm >= least - errorMm && measuredMm <= greatest + errorMm
     })
     .map(thread => ({ thread, pitchOffMm: pitchMm === undefined ? null : pitchMm - thread.pitchMm }))
-    .filter(({ pitchOffMm }) => Math.abs(pitchOffMm ?? 0) <= pitchErrorMm)
+    .filter(({ pitchOffMm }) => pitchOffMm === null || Math.abs(pitchOffMm) <= pitchErrorMm)
     .sort((a, b) => Math.abs(a.pitchOffMm ?? 0) - Math.abs(b.pitchOffMm ?? 0))
 }

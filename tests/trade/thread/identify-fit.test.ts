@@ -16,6 +16,7 @@ const ROWS: readonly (readonly [Side, measuredMm: number, offMm: number, verdict
   ['external', 9.68, -0.02, 'fits', 0.02 / 0.18],
   ['external', 9.64, -0.06, 'fits if worn', 0.06 / 0.18],
   ['external', 9.5, -0.2, 'does not fit', 0.2 / 0.18],
+  ['external', 10.005, 0.005, 'fits', 0.005 / 0.03],
   ['external', 10.02, 0.02, 'fits', 0.02 / 0.03],
   ['external', 10.06, 0.06, 'does not fit', 2],
   ['internal', 8.5, 0, 'fits', 0],
@@ -23,6 +24,7 @@ const ROWS: readonly (readonly [Side, measuredMm: number, offMm: number, verdict
   ['internal', 8.72, 0.02, 'fits', 0.02 / 0.18],
   ['internal', 8.76, 0.06, 'fits if worn', 0.06 / 0.18],
   ['internal', 8.9, 0.2, 'does not fit', 0.2 / 0.18],
+  ['internal', 8.375, -0.005, 'fits', 0.005 / 0.03],
   ['internal', 8.36, -0.02, 'fits', 0.02 / 0.03],
   ['internal', 8.32, -0.06, 'does not fit', 2]
 ]
