@@ -70,25 +70,21 @@ export function evaluatorOf<R>({ givens, nominal, run }: Runner<R>): Evaluator &
 
 /** Remembers what it gave: the ways along inputs from several corners meet. Only the inputs at these places ever move. */
 export function recallingAt({ at }: Evaluator, moving: readonly number[]): Evaluator['at'] {
-  const known: Known = { below: new Map() }
+  const known = new Map<number, Known[]>()
   return values => {
-    let held = known
-    for (const i of moving) held = below(held, values[i]!)
-    held.numbers ??= at(values)
-    return held.numbers
+    const sum = moving.reduce((sum, i, k) => sum + values[i]! * (k + 1), 0)
+    const alike = known.get(sum) ?? []
+    for (const one of alike) if (moving.every(i => one.values[i] === values[i])) return one.numbers
+    const numbers = at(values)
+    known.set(sum, [...alike, { values, numbers }])
+    return numbers
   }
 }
 
-/** By the number of the first input, then of the next, down to what was given there. */
+/** What was given at one place. */
 interface Known {
-  readonly below: Map<number, Known>
-  numbers?: Float64Array
-}
-
-function below(known: Known, value: number): Known {
-  const held = known.below.get(value) ?? { below: new Map() }
-  known.below.set(value, held)
-  return held
+  readonly values: Values
+  readonly numbers: Float64Array
 }
 
 /** All numbers with one given a small step aside. Steps down where a step up leaves the range of a formula. */

@@ -19,7 +19,7 @@ const STRENGTH = 'or a shear strength, as "160 MPa"'
 
 /** An alloy as people write it: `A380`, `a 380.0`, `356-T6 sand cast`, `Zamak 3`, `gray iron class 30`. */
 export function readCasting(text: string): Outcome<Casting> {
-  const found = CASTING_ALLOYS.filter(alloy => spellings(alloy).includes(plain(text)))
+  const found = bySpelling().get(plain(text)) ?? []
   if (found.length > 1) return severalCasts(text, found)
   return found[0] === undefined ? unknownAlloy(text) : known(found[0])
 }
@@ -61,6 +61,21 @@ function shown([alloy, temper, cast]: Name): string {
 
 function short([alloy]: Name): string {
   return alloy.replace(/\.0$/, '')
+}
+
+let alloys: ReadonlyMap<string, readonly CastingAlloy[]> | undefined
+
+/** Made when the first alloy is read. */
+function bySpelling(): ReadonlyMap<string, readonly CastingAlloy[]> {
+  alloys ??= grouped()
+  return alloys
+}
+
+function grouped(): ReadonlyMap<string, readonly CastingAlloy[]> {
+  const found = new Map<string, CastingAlloy[]>()
+  for (const alloy of CASTING_ALLOYS)
+    for (const spelling of new Set(spellings(alloy))) found.set(spelling, [...(found.get(spelling) ?? []), alloy])
+  return found
 }
 
 /** Temper and way of casting may be left out, and so may the words `class` and `cast`. */

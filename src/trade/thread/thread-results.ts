@@ -1,3 +1,4 @@
+import { fewRecalled } from '../../formula/few-recalled.ts'
 import { silently } from '../../formula/working.ts'
 import { type BasicSizes, basicSizes } from './basic.ts'
 import { type ClearanceHole, clearanceHole } from './clearance-hole.ts'
@@ -58,8 +59,14 @@ export function threadResults(x: { readonly thread: Thread; readonly toleranceCl
 
 /** Minor diameter of the hole, in the class of the designation, else the usual one. */
 export function minorLimits(thread: Thread): Span {
-  return silently(() => limitsOf({ thread, toleranceClass: classOf(thread), basics: basicSizes(thread) }).internal.minor)
+  return silently(() => usualMinor(thread))
 }
+
+/** Jobs have the same few threads. */
+const usualMinor = fewRecalled(
+  8,
+  (thread: Thread) => limitsOf({ thread, toleranceClass: classOf(thread), basics: basicSizes(thread) }).internal.minor
+)
 
 /** Each standard rounds in its own way. */
 export function limitsOf({ thread, toleranceClass, basics }: Fit): Limits {
