@@ -12,6 +12,10 @@ it.each([
   expect(Math.abs(mouth.depthMm - depthMm)).toBeLessThanOrEqual(0.0005)
 })
 
+it('is countersunk to 90° where nobody says otherwise', () => {
+  expect(mouthChamfer({ majorMm: 10, minorMm: 8.376 })).toEqual(mouthChamfer({ majorMm: 10, minorMm: 8.376, angleDeg: 90 }))
+})
+
 it('a wider countersink and a sharper one cost more thread', () => {
   const depth = (mouthDiameterMm: number, angleDeg: number) => mouthDepthMm({ mouthDiameterMm, minorMm: 8, angleDeg })
   expect(depth(11, 90)).toBeGreaterThan(depth(10, 90))
