@@ -1,6 +1,6 @@
-// property: laws of the mouth of a tapped hole; the triangle worked by hand
+// property: laws of the mouth of a tapped hole; table: the triangle worked by hand, angles of the standard
 import { expect, it } from 'vitest'
-import { mouthChamfer, mouthDepthMm } from '../../../src/trade/thread/mouth-chamfer.ts'
+import { MOUTH_ANGLES_DEG, mouthChamfer, mouthDepthMm } from '../../../src/trade/thread/mouth-chamfer.ts'
 
 // By hand: M10x1.5, D1 8.376, countersink 11.0 wide. 90°: (11 − 8.376)/2 · 1 = 1.312. 120°: 1.312 / tan 60° = 1.312/1.73205 = 0.7575.
 it.each([
@@ -10,6 +10,15 @@ it.each([
   const mouth = mouthChamfer({ majorMm: 10, minorMm: 8.376, angleDeg })
   expect([mouth.leastMm, mouth.greatestMm]).toEqual([10, expect.closeTo(11, 9)])
   expect(Math.abs(mouth.depthMm - depthMm)).toBeLessThanOrEqual(0.0005)
+})
+
+// DIN 76-1: countersinks of 90 or 120 degrees (memory).
+it('has the angles of its standard', () => {
+  expect(MOUTH_ANGLES_DEG).toEqual([90, 120])
+})
+
+it('is countersunk to 90° where nobody says otherwise', () => {
+  expect(mouthChamfer({ majorMm: 10, minorMm: 8.376 })).toEqual(mouthChamfer({ majorMm: 10, minorMm: 8.376, angleDeg: 90 }))
 })
 
 it('a wider countersink and a sharper one cost more thread', () => {
