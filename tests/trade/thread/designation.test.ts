@@ -37,7 +37,7 @@ describe('refuses', () => {
     ['M12x1.6', 'no pitch of 1.6 mm', '1.75 (coarse), 1.5, 1.25, 1', 'M12x1.5'],
     ['M10x2', 'no pitch of 2 mm', '1.5 (coarse), 1.25, 1, 0.75', 'M10x1.5'],
     ['M15', 'no coarse pitch', '1.5, 1', 'M15x1.5'],
-    ['M13', 'no M13', 'M12, M14', 'M12'],
+    ['M13', 'no M13', 'M12, M14, M11 or another of M1.6 to M36', 'M12'],
     ['M39', 'no M39', 'M1.6 to M36', 'M36'],
     ['M 12 × 1,5', 'decimal comma', 'decimal point', 'M12x1.5'],
     ['M1,6', 'decimal comma', 'decimal point', 'M1.6'],

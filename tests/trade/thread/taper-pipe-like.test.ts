@@ -37,6 +37,8 @@ describe('a pitch that may be 0.05 mm off', () => {
     [0.94, [NPT, ISO]],
     [0.91, [ISO, NPT]],
     [0.98, [NPT]],
+    [0.9905, [NPT]],
+    [0.991, []],
     [0.87, [ISO]],
     [1, []]
   ])('%d mm: %j, nearest first', (pitchMm, expected) => {
