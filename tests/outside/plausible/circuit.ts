@@ -227,7 +227,7 @@ export const CIRCUIT: Guards = {
     }
   },
   'circuit/fuse-blade.ts BLADE': {
-    numbers: 42,
+    numbers: 38,
     rows: PROTECTION,
     plausible: cells => {
       protector(cells)
@@ -244,7 +244,7 @@ export const CIRCUIT: Guards = {
     }
   },
   'circuit/fuse-glass.ts BREAKING': {
-    numbers: 8,
+    numbers: 6,
     rows: PROTECTION,
     plausible: cells => {
       rises(column(cells, 'greatestRatingA'))
