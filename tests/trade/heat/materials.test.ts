@@ -44,3 +44,24 @@ it('melts in the order that every foundry knows, and half of it in kelvin is whe
   expect(softensC({ meltsC: MATERIALS['zinc-alloy-3'].meltsC })).toBeCloseTo(54, 0)
   expect(softensC({ meltsC: 540 })).toBeCloseTo(133.425, 6)
 })
+
+// Handbooks of metals in °F (memory): where melting begins, of castings the low end of the range.
+it.each([
+  ['zinc-alloy-3', 718],
+  ['az91d', 875],
+  ['380', 1000],
+  ['a380', 1000],
+  ['a356', 1035],
+  ['brass-c36000', 1630],
+  ['copper-c11000', 1949],
+  ['grey-iron', 2065],
+  ['stainless-316', 2507],
+  ['steel-1020', 2680]
+] as const)('%s begins to melt at %d °F', (name, fahrenheit) => {
+  expect(Math.abs(MATERIALS[name].meltsC - (fahrenheit - 32) / 1.8)).toBeLessThan(5)
+})
+
+it('aluminium that is not named melts no later than any of its casting alloys', () => {
+  // 319, the lowest of them: 960 °F (memory).
+  expect(Math.abs(MATERIALS.aluminium.meltsC - (960 - 32) / 1.8)).toBeLessThan(2)
+})
