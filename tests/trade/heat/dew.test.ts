@@ -157,3 +157,14 @@ it('tells air that is too dry in its humidity', () => {
   // Magnus at 4 °C: 812.9 Pa (WMO form); 11.17 Pa of it are 1.37 %.
   expect(() => moist(4, 0)).toThrow(expect.objectContaining({ found: 'humidity is 0 %', least: 1.37 }))
 })
+
+// 6.112·exp(17.62·(−45)/(243.12 − 45)) = 0.1117 hPa, the least that has a dew point, over 23.33 hPa at 20 °C (WMO-No. 8, read-secondary): 0.479 %.
+it('air too dry for a dew point is told by the least humidity that has one', () => {
+  const at = (humidityPercent: number) => () =>
+    dew(
+      { airC: 20, moisture: { by: 'humidity', humidityPercent }, altitudeM: 0, surfaceC: null },
+      { frostPoint: 'stands', humidity: 'none' }
+    )
+  expect(at(0.478)).toThrow(expect.objectContaining({ input: 'humidityPercent', least: 0.479, greatest: 100 }))
+  expect(at(0.48)).not.toThrow()
+})
