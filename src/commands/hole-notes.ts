@@ -1,6 +1,7 @@
 import type { BoundsOf } from '../formula/bounds.ts'
 import type { Given } from '../formula/given.ts'
 import { showMetricAndInch, showNumber } from '../quantity/show.ts'
+import { thinnestFloor } from '../rules/thinnest-floor.ts'
 import { wideSays } from '../rules/thread-doubts.ts'
 import type { hole } from '../trade/hole/hole.ts'
 import type { Wide } from '../trade/hole/wide.ts'
@@ -10,11 +11,10 @@ type Results = BoundsOf<ReturnType<typeof hole>>
 
 /** The one number that scraps the casting first. */
 export function stopFirst({ tipDepthMm, metalLeftMm, metalBelowMm }: Results): string {
-  // A drill that stops short of the old bottom leaves what lies below that.
-  const floorMm = Math.min(metalLeftMm?.low ?? Number.NaN, metalBelowMm?.low ?? Number.NaN)
-  const left = Number.isNaN(floorMm)
-    ? 'the metal below is not known'
-    : `${showNumber(floorMm, 'depth-down')} mm of metal left below the hole at the worst end`
+  const left =
+    metalLeftMm === null || metalBelowMm === null
+      ? 'the metal below is not known'
+      : `${showNumber(thinnestFloor(metalLeftMm, metalBelowMm).low, 'depth-down')} mm of metal left below the hole at the worst end`
   return `first: set the stop to ${showMetricAndInch(tipDepthMm.value, 'depth-down')}, tip below the face: deeper, and the casting is scrap; ${left}`
 }
 

@@ -9,6 +9,7 @@ import { jamsWithoutTerminal } from '../rules/seat/jams-without-terminal.ts'
 import { stackTooThick } from '../rules/seat/stack-too-thick.ts'
 import { threadNotEngaged } from '../rules/seat/thread-not-engaged.ts'
 import { type Clocking, clockingOf } from '../trade/hole/clocking.ts'
+import { crushedAway, shortPart } from '../trade/hole/odd-lengths.ts'
 import { seat as calculation, type Floor, type Seat } from '../trade/hole/seat.ts'
 import { basicSizes } from '../trade/thread/basic.ts'
 import { readThread } from '../trade/thread/designation.ts'
@@ -81,20 +82,21 @@ function floorOf(words: SeatWords): Floor | null | ReturnType<typeof refusal> {
   if (overall === null && floorDepthMm === null) return crushFault(words)
   if (overall === null) return refusal('--overall', '--floor-depth without --overall', 'both, or neither')
   if (floorDepthMm === null) return refusal('--floor-depth', '--overall without --floor-depth', 'both, or neither')
-  return mismatchOf(words) ?? { overallMm: overall, floorDepthMm }
+  return mismatchOf(words, { overallMm: overall, floorDepthMm }) ?? { overallMm: overall, floorDepthMm }
 }
 
 /** Lengths that cannot be those of one part in one hole. */
-function mismatchOf(words: SeatWords): ReturnType<typeof refusal> | null {
-  const { overall, 'thread-length': length, 'floor-depth': floor, 'thread-depth': depth } = words
-  if (overall!.high < length.low) return refusal('--overall', 'a part that ends before its thread does', 'at least --thread-length')
-  if (floor!.high < depth.low) return refusal('--floor-depth', 'a floor above the end of the full thread', 'at least --thread-depth')
+function mismatchOf(words: SeatWords, { overallMm, floorDepthMm }: Floor): ReturnType<typeof refusal> | null {
+  const short = shortPart(overallMm, words['thread-length'])
+  if (short !== null) return refusal('--overall', short, 'at least --thread-length')
+  if (floorDepthMm.high < words['thread-depth'].low)
+    return refusal('--floor-depth', 'a floor above the end of the full thread', 'at least --thread-depth')
   return crushFault(words)
 }
 
 function crushFault({ crush, stack }: SeatWords): ReturnType<typeof refusal> | null {
-  const thickestMm = stack.reduce((sum, { high }) => sum + high, 0)
-  return crush.low > thickestMm ? refusal('--crush', 'a stack that loses more than it has', 'less than --stack in all') : null
+  const away = crushedAway(crush, stack)
+  return away === null ? null : refusal('--crush', away, 'less than --stack in all')
 }
 
 /** Where the connector points, where it should, and how far it may turn: all three or none. */

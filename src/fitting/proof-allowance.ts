@@ -1,10 +1,9 @@
 import { boundsOf } from '../formula/bounds.ts'
-import { Given, type Plain } from '../formula/given.ts'
+import { Given } from '../formula/given.ts'
 import { SOURCES, type Source } from '../formula/source.ts'
 import type { ConductorKind } from '../trade/circuit/conductor.ts'
-import { coldOhm } from '../trade/circuit/switch-on.ts'
-import { elementOhm } from '../trade/circuit/warmth.ts'
 import type { Follows } from './circuit.ts'
+import { followedOhm } from './rated-ohm.ts'
 
 /** What a circuit in order may differ from its drawing without anybody having said so. */
 export interface Allowance {
@@ -44,15 +43,10 @@ export function joined(jointOhm: Given): Given {
 /** Cold over hot: as the heater tells it, in a shop of 0 to 40 °C; else of three resistance alloys at 300 °C, 1.008 to 1.038 hot over cold. */
 export function coldFactor(follows: Follows | null): Given {
   if (follows === null) return new Given(1, { low: 1 / 1.038, high: 1 })
-  const at = (elementC: number) => boundsOf(follows, x => overHot(x, elementC))
+  const at = (elementC: number) => boundsOf(follows, x => followedOhm(1, x, elementC))
   const [frost, shop, heat] = [at(0), at(20), at(40)]
   const ends = [frost.low, frost.high, heat.low, heat.high]
   return new Given(shop.value, { low: Math.min(...ends), high: Math.max(...ends), at: follows.resistanceChangePerK.at })
-}
-
-/** Its resistance at a temperature over that which its rating means. */
-function overHot({ resistanceChangePerK, hotC }: Plain<Follows>, elementC: number): number {
-  return elementOhm({ coldOhm: coldOhm({ resistanceOhm: 1, resistanceChangePerK, hotC }), resistanceChangePerK, elementC })
 }
 
 /** With the power on it is somewhere between cold and hot. */

@@ -1,3 +1,4 @@
+import { crushedAway, shortPart } from '../trade/hole/odd-lengths.ts'
 import type { Job } from './read-job.ts'
 import type { LinkFault } from './unknown-name.ts'
 
@@ -7,12 +8,12 @@ export function fitLinks({ parts, holes }: Job): readonly LinkFault[] {
 }
 
 function partLinks({ overall, 'thread-length': length, path }: Job['parts'][string]): readonly LinkFault[] {
-  if (overall === null || length === null || overall.high >= length.low) return []
-  return [{ found: 'a part that ends before its thread does', accepted: 'at least thread-length', path: [...path, 'overall'] }]
+  const found = overall === null || length === null ? null : shortPart(overall, length)
+  return found === null ? [] : [{ found, accepted: 'at least thread-length', path: [...path, 'overall'] }]
 }
 
 function stackLinks({ crush, 'under-shoulder': under, path }: Job['holes'][string]): readonly LinkFault[] {
-  const thickestMm = under.reduce((sum, { thickness }) => sum + thickness.high, 0)
-  if (crush.low <= thickestMm) return []
-  return [{ found: 'a stack that loses more than it has', accepted: 'less than under-shoulder has in all', path: [...path, 'crush'] }]
+  const stack = under.map(({ thickness }) => thickness)
+  const found = crushedAway(crush, stack)
+  return found === null ? [] : [{ found, accepted: 'less than under-shoulder has in all', path: [...path, 'crush'] }]
 }

@@ -6,8 +6,9 @@ import type { Span } from '../quantity/parse-quantity.ts'
 import type { WalkedFault } from '../trade/circuit/fault-walk.ts'
 import type { WallNeeds } from '../trade/hole/wall.ts'
 import type { Wide } from '../trade/hole/wide.ts'
+import type { BodyUnknown } from './body-doubts.ts'
 import type { Lack, Limit } from './judge.ts'
-import type { BodyUnknown, ThreadPlace } from './thread-doubts.ts'
+import type { ThreadPlace } from './thread-doubts.ts'
 
 type Fitted = BoundsOf<ReturnType<typeof holeFit>>
 

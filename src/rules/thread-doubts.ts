@@ -21,20 +21,6 @@ export function wideSays({ widestMm, minorMaxMm }: Wide): string {
   return `a hole ${widestMm.toFixed(2)} mm wide, above the ${minorMaxMm.toFixed(3)} mm of its thread, leaves a shallow thread`
 }
 
-/** Why a good margin of the body of the part is still no pass. */
-export function bodyDoubts({ solid, noNeck }: BodyUnknown): readonly string[] {
-  return [
-    ...(solid ? ['the bore of the part is not given (0 mm where there is none): this is reckoned with a solid body'] : []),
-    ...(noNeck ? ['the neck of the part is not given (the diameter of the thread where there is none): this is reckoned without one'] : [])
-  ]
-}
-
-/** What nobody told of the body of a part. */
-export interface BodyUnknown {
-  readonly solid: boolean
-  readonly noNeck: boolean
-}
-
 /** Why a good margin of the thread in the casting is still no pass. */
 export function threadDoubts({ wall, wide }: ThreadPlace): readonly string[] {
   return [...wallDoubts(wall), ...(wide == null ? [] : [`${wideSays(wide)}, and this is reckoned with a full one`])]

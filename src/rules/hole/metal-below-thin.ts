@@ -5,6 +5,7 @@ import type { WallNeeds } from '../../trade/hole/wall.ts'
 import { atLeast, doubtsOf, figure, type Limit, notJudged } from '../judge.ts'
 import { openBehind } from '../open-behind.ts'
 import type { Rule } from '../rule.ts'
+import { thinnestFloor } from '../thinnest-floor.ts'
 
 interface Subject {
   readonly metalBelowMm: Bounded | null
@@ -15,7 +16,7 @@ interface Subject {
   readonly leastFloor: Limit | null
 }
 
-/** Where the drill stops short of the old bottom, the floor is what lies below that. No standard gives a least floor; the trade leaves it no thinner than the wall beside the hole. A wall that is thin itself is no measure. */
+/** No standard gives a least floor; the trade leaves it no thinner than the wall beside the hole. A wall that is thin itself is no measure. */
 export const metalBelowThin: Rule<Subject> = {
   id: 'hole/metal-below-thin',
   question:
@@ -31,7 +32,7 @@ export const metalBelowThin: Rule<Subject> = {
     if (metalBelowMm.low < 0) return openBehind(metalBelowMm)!
     if (metalLeftMm.low < 0) return atLeast(facts, metalLeftMm, { ...limit, value: Math.max(0, limit?.value ?? 0) })
     if (limit === null) return notJudged('casting.wall', 'measure from the hole to the nearest face with a calliper')
-    return metalBelowMm.low < metalLeftMm.low
+    return thinnestFloor(metalLeftMm, metalBelowMm) === metalBelowMm
       ? { ...atLeast(METAL_BELOW, metalBelowMm, limit), change: THIN_AS_IT_IS }
       : atLeast(facts, metalLeftMm, limit)
   }

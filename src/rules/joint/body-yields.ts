@@ -1,9 +1,9 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { breakMarginMpa as beyond, bodyMarginMpa as facts } from '../../trade/joint/body.ts'
+import { type BodyUnknown, bodyDoubts } from '../body-doubts.ts'
 import { atLeast, doubted, type Lack, missing, notJudged } from '../judge.ts'
 import type { Rule } from '../rule.ts'
-import { type BodyUnknown, bodyDoubts } from '../thread-doubts.ts'
 
 interface Subject extends BodyUnknown {
   readonly bodyMarginMpa: Bounded | null

@@ -1,9 +1,10 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import * as pull from '../../trade/joint/preload.ts'
+import { type BodyUnknown, bodyDoubts } from '../body-doubts.ts'
 import { doubtsOf, figuresApart, type Lack, missing, notJudged, plainly } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
-import { type BodyUnknown, bodyDoubts, type ThreadPlace, threadDoubts } from '../thread-doubts.ts'
+import { type ThreadPlace, threadDoubts } from '../thread-doubts.ts'
 
 interface Subject extends ThreadPlace, BodyUnknown {
   /** With the error of the wrench as its bounds, where that is known. */

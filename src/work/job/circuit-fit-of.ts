@@ -7,6 +7,7 @@ import { conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
+import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
 import { fittedProtector, fittedShorts, type Guards, ratedProtectors } from './circuit-guards.ts'
 import { BUS, type JobCircuit, type JobRun, namedRuns, wiringOf } from './circuit-wiring.ts'
@@ -28,7 +29,7 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const named = namedRuns(circuit)
   const wiring = wiringOf(circuit)
   refuseLooseEnd(circuit, wiring)
-  const guards: Guards = { wiring, guarding: guardings(wiring), protectors: ratedProtectors(named) }
+  const guards: Guards = { wiring, guarding: guardings(wiring), unguarded: unguardedOf(wiring), protectors: ratedProtectors(named) }
   const runs = named.map(({ id, run }) => runOf(job, circuit, { id, run }))
   const { source } = circuit
   const fit: CircuitFit = {

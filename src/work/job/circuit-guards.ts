@@ -5,6 +5,7 @@ import { conductorBySize } from '../../trade/circuit/ampacity-conductor.ts'
 import { type Guarding, loadGuards, type Wiring, wayTo } from '../../trade/circuit/guarding.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../../trade/circuit/protection-wire-limit.ts'
+import type { Unguarded } from '../../trade/circuit/unguarded.ts'
 import { protectorMark } from './circuit-wiring.ts'
 
 /** A fuse or breaker of a job whose rating and style are known. */
@@ -28,6 +29,7 @@ export function ratedProtectors(
 export interface Guards {
   readonly wiring: Wiring
   readonly guarding: ReadonlyMap<string, Guarding>
+  readonly unguarded: Unguarded
   readonly protectors: readonly RatedProtector[]
 }
 

@@ -6,7 +6,7 @@ import { type WalkedFault, walkFaults } from '../../trade/circuit/fault-walk.ts'
 import { wayTo } from '../../trade/circuit/guarding.ts'
 import { openingTime } from '../../trade/circuit/protection-opening.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
-import { barePoints, unguardedPoints } from '../../trade/circuit/unguarded.ts'
+import { barePoints } from '../../trade/circuit/unguarded.ts'
 import type { FittedCircuit } from './circuit-fit-of.ts'
 import type { Guards } from './circuit-guards.ts'
 import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
@@ -21,13 +21,13 @@ export interface CircuitWalk {
 }
 
 /** Every single fault of a circuit, worst first, at the nominal. A short before every protector is told by the place of the first, where there is one. */
-export function circuitWalk(circuit: JobCircuit, { fit, guards: { wiring, protectors } }: FittedCircuit): CircuitWalk {
-  const [bare, unguarded] = [barePoints(wiring), unguardedPoints(wiring)]
+export function circuitWalk(circuit: JobCircuit, { fit, guards: { wiring, unguarded, protectors } }: FittedCircuit): CircuitWalk {
+  const bare = barePoints(wiring)
   const points = new Set([...wiring.runs, ...wiring.loads].flatMap(({ from, to }) => [from, to]))
   const { cranking } = circuit
   const roles = {
     threads: namedRuns(circuit).flatMap(({ id, run }) => (run.threads === 'yes' ? [id] : [])),
-    points: [...points].filter(point => !bare.has(point) || unguarded.has(point)),
+    points: [...points].filter(point => !bare.has(point) || unguarded.points.has(point)),
     cranking:
       cranking === null
         ? null

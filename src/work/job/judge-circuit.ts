@@ -12,7 +12,6 @@ import { asked } from '../../rules/rule.ts'
 import type { LoadSubject } from '../../rules/subjects.ts'
 import { switchedOff } from '../../trade/circuit/guarding.ts'
 import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
-import { unguardedLoads } from '../../trade/circuit/unguarded.ts'
 import { GROUND_RESULTS } from '../results/circuit-results.ts'
 import { LOAD_RESULTS } from '../results/drop-results.ts'
 import { devicesOf } from '../wiring/devices.ts'
@@ -96,7 +95,7 @@ function wholeThing(judged: CircuitJudged): Placed {
     .filter(({ does }) => does !== 'joins')
     .map(({ mark }) => mark)
   const subject = { groundPoints: bounds.groundPoints, limit, ...circuitWalk(circuit, judged), marks, labels: circuit.labels }
-  const unprotected = unguardedLoads(guards.wiring).length > 0
+  const unprotected = guards.unguarded.loads.length > 0
   const findings = [
     ...CIRCUIT_RULES.map(rule => asked(rule, subject)),
     ...(unprotected ? [asked(tooFar, { protector: null, unprotectedMm: null, place: PROTECTOR_PLACES[job.job.practice].open })] : [])

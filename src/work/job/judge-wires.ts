@@ -12,7 +12,6 @@ import { tooSmall } from '../../rules/wire/too-small.ts'
 import { conductorBySize } from '../../trade/circuit/ampacity-conductor.ts'
 import { smallestAllowed } from '../../trade/circuit/ampacity-smallest-wire.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
-import { unguardedRuns } from '../../trade/circuit/unguarded.ts'
 import { assumedOf } from '../../trade/circuit/wire-choice.ts'
 import { RUN_RESULTS } from '../results/circuit-results.ts'
 import { reliesOn } from './circuit-guards.ts'
@@ -84,7 +83,7 @@ function worstShort(
 function shortFinding(judged: CircuitJudged, run: Run, worst: ReturnType<typeof worstShort>) {
   const protector = reliesOn(judged.guards, run.id)
   const bare = judged.guards.guarding.get(run.id)!.guards.length === 0
-  if (bare && !unguardedRuns(judged.guards.wiring).has(run.id)) return []
+  if (bare && !judged.guards.unguarded.runs.has(run.id)) return []
   const says =
     protector === undefined
       ? 'no protector of known style and rating'

@@ -1,8 +1,7 @@
 // example: what hangs on what, in a drawn circuit; invented
 import { describe, expect, it } from 'vitest'
 import { guardings, loadGuards, looseEnd, returnPoints, switchedOff, type Wiring, wayTo } from '../../../src/trade/circuit/guarding.ts'
-
-const run = (id: string, from: string, to: string, protects: 'yes' | 'no' = 'no') => ({ id, from, to, protects })
+import { run } from './invented.ts'
 
 /** Main fuse, then two branches; only the lamp has a fuse of its own. Both come back over one strap. */
 const WIRING: Wiring = {

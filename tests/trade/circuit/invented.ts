@@ -3,6 +3,11 @@ import { type Conductor, type ConductorKind, conductorOf } from '../../../src/tr
 import type { Drop } from '../../../src/trade/circuit/drop.ts'
 import { readWire } from '../../../src/trade/circuit/wire-size.ts'
 
+/** A run as a line between two points. */
+export function run(id: string, from: string, to: string, protects: 'yes' | 'no' = 'no') {
+  return { id, from, to, protects }
+}
+
 export function wire(size: string, kind: ConductorKind): Conductor {
   const read = readWire(size)
   if (!read.ok) throw new Error(read.fault.found)

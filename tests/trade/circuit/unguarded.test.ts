@@ -1,9 +1,8 @@
 // example: loads that no protector stands before; invented
 import { describe, expect, it } from 'vitest'
 import type { Wiring } from '../../../src/trade/circuit/guarding.ts'
-import { unguardedLoads, unguardedPoints, unguardedRuns } from '../../../src/trade/circuit/unguarded.ts'
-
-const run = (id: string, from: string, to: string, protects: 'yes' | 'no' = 'no') => ({ id, from, to, protects })
+import { unguardedOf } from '../../../src/trade/circuit/unguarded.ts'
+import { run } from './invented.ts'
 
 /** The heater behind a fuse; the lamp straight from the bus, with a fuse in its return alone. */
 const WIRING: Wiring = {
@@ -25,16 +24,16 @@ const WIRING: Wiring = {
 const around = { ...WIRING, runs: [...WIRING.runs, run('around the fuse', 'box', 'h+')] }
 
 describe('what nobody protects', () => {
-  it('is a load with no fuse in its feed, whatever stands in its return', () => expect(unguardedLoads(WIRING)).toEqual(['lamp']))
-  it('is a load with a way around its fuse', () => expect(unguardedLoads(around)).toEqual(['heater', 'lamp']))
+  it('is a load with no fuse in its feed, whatever stands in its return', () => expect(unguardedOf(WIRING).loads).toEqual(['lamp']))
+  it('is a load with a way around its fuse', () => expect(unguardedOf(around).loads).toEqual(['heater', 'lamp']))
   it('is its way from the bus', () => {
-    expect([...unguardedRuns(WIRING)]).toEqual(['lead', 'bypass', 'to lamp'])
-    expect([...unguardedPoints(WIRING)]).toEqual(['box', 'tee', 'l+'])
+    expect([...unguardedOf(WIRING).runs]).toEqual(['lead', 'bypass', 'to lamp'])
+    expect([...unguardedOf(WIRING).points]).toEqual(['box', 'tee', 'l+'])
   })
   it('is nothing where every feed has a fuse, and nothing of a load that is not fed', () => {
     const fused = { ...WIRING, runs: WIRING.runs.map(one => (one.id === 'bypass' ? { ...one, protects: 'yes' as const } : one)) }
-    expect(unguardedLoads(fused)).toEqual([])
-    expect(unguardedPoints(fused).size).toBe(0)
-    expect(unguardedLoads({ ...WIRING, runs: WIRING.runs.filter(({ id }) => id !== 'bypass') })).toEqual([])
+    expect(unguardedOf(fused).loads).toEqual([])
+    expect(unguardedOf(fused).points.size).toBe(0)
+    expect(unguardedOf({ ...WIRING, runs: WIRING.runs.filter(({ id }) => id !== 'bypass') }).loads).toEqual([])
   })
 })
