@@ -34,10 +34,16 @@ export function climb(corner: Values, loose: readonly Loose[], worth: (values: V
   return { values, best, turned: [...turned] }
 }
 
-/** Where along one input to look for something worth more than an end: both ends, just inside them, the nominal. */
-export function placesAlong({ low, high, value }: Given): readonly number[] {
+/** Where along one input to look for something worth more than where it stands: both ends, just inside them, the nominal. */
+function placesAlong({ low, high, value }: Given): readonly number[] {
   const step = INSIDE * (high - low)
   return [low, low + step, value, high - step, high]
+}
+
+/** The same seen from one end: just inside it, the nominal, the far end. */
+export function placesFrom(end: number, { low, high, value }: Given): readonly number[] {
+  const step = INSIDE * (high - low)
+  return end === low ? [low + step, value, high] : [high - step, value, low]
 }
 
 /** Whether a place is worth more than the best one, beyond rounding. */

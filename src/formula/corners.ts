@@ -1,4 +1,4 @@
-import { type climb, isMore, type Loose, placesAlong } from './climb.ts'
+import { type climb, isMore, type Loose, placesFrom } from './climb.ts'
 import { change, type Evaluator, nudgedAt, type Values } from './evaluator.ts'
 import { NoAnswer } from './no-answer.ts'
 import { OutsideRange } from './outside-range.ts'
@@ -23,7 +23,7 @@ interface Corner {
 export interface Looked {
   readonly values: Values
   readonly base: Float64Array
-  /** By loose input: all results with that input at each place that is looked at. */
+  /** By loose input: all results with that input at each place that is looked at from the corner. */
   readonly along: readonly (readonly Float64Array[])[]
 }
 
@@ -50,7 +50,7 @@ export function lookedAt({ ends }: Corner, { nominal, at }: Evaluator, loose: re
   const values = placed(nominal, loose, ends)
   try {
     const base = at(values)
-    const along = loose.map(({ given, i }) => placesAlong(given).map(x => (x === values[i] ? base : at(values.with(i, x)))))
+    const along = loose.map(({ given, i }) => placesFrom(values[i]!, given).map(x => at(values.with(i, x))))
     return { values, base, along }
   } catch (error) {
     if (error instanceof OutsideRange || error instanceof NoAnswer) return undefined

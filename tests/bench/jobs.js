@@ -1,17 +1,20 @@
 // Generated jobs through `check --format ndjson` against the bare YAML parse of the same files: CPU and wall of whole processes, memory, and where the time goes. Never a test.
-// node tests/bench/jobs.js [jobs] [seed]: an example with every number of it moved a little, a fresh file each; --without a,b leaves out whole blocks
+// node tests/bench/jobs.js [jobs] [seed]: one job with every number of it moved a little, a fresh file each; --job takes another, --without a,b leaves out whole blocks
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
+import { parseArgs } from 'node:util'
 import { parseDocument, visit } from 'yaml'
 import { bundled } from './bundled.js'
 
-const [left, words] = [process.argv.indexOf('--without'), process.argv.slice(2)]
-const JOBS = Number(words[0] ?? 10_000)
-const SEED = Number(words[1] ?? 20261)
-const WITHOUT = left < 0 ? [] : process.argv[left + 1].split(',')
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { job: { type: 'string', default: 'tests/bench/eighty-fields.yaml' }, without: { type: 'string', default: '' } }
+})
+const [JOBS, SEED] = [Number(positionals[0] ?? 10_000), Number(positionals[1] ?? 20261)]
+const WITHOUT = values.without.split(',').filter(Boolean)
 
 const folder = mkdtempSync(join(tmpdir(), 'fettle-bench-'))
 process.on('exit', () => rmSync(folder, { recursive: true }))
@@ -25,7 +28,7 @@ function random() {
   return ((t ^ (t >>> 14)) >>> 0) / 4294967296
 }
 
-const document = parseDocument(readFileSync('examples/gearbox-preheater.yaml', 'utf8'))
+const document = parseDocument(readFileSync(values.job, 'utf8'))
 for (const block of WITHOUT) document.delete(block)
 const template = document.toString()
 /** Figures of sizes that are free, by up to two percent: the verdicts stay of several kinds. */
@@ -76,7 +79,7 @@ const line = (name, { cpu, wall, mb }) =>
   console.log(
     `${name.padEnd(34)} ${cpu.toFixed(1).padStart(7)} s CPU ${wall.toFixed(1).padStart(7)} s wall ${mb.toFixed(0).padStart(5)} MB at most`
   )
-console.log(`${JOBS} jobs of ${fields} fields, bounds on ${bounds}; seed ${SEED}${WITHOUT.length > 0 ? `; without ${WITHOUT}` : ''}`)
+console.log(`${JOBS} jobs after ${values.job}, of ${fields} fields, bounds on ${bounds}; seed ${SEED}${WITHOUT.length > 0 ? `; without ${WITHOUT}` : ''}`)
 line('bare YAML parse', parsed)
 line('fettle check', checked)
 line(`fettle check, ${Math.ceil(JOBS / 10)} jobs`, tenth)
