@@ -75,9 +75,9 @@ function ratedOhm({ powerW, ratedV }: { readonly powerW: Given; readonly ratedV:
 }
 
 /** What was worked out stands as given to what follows, with the place of what moves it most and all that was assumed for it. */
-function asGiven({ value, low, high, shares, hangsOn }: Bounded): Given {
+function asGiven({ value, low, high, movers, hangsOn }: Bounded): Given {
   const [first, ...others] = hangsOn
   const also = others.length === 0 ? '' : `, and ${others.map(({ at }) => at.join('.')).join(', ')}`
-  const at = first?.at ?? shares.find(({ given }) => given.at.length > 0)?.given.at ?? []
+  const at = first?.at ?? movers.find(({ at }) => at.length > 0)?.at ?? []
   return new Given(value, { low, high, at, assumed: first && `${first.assumed}${also}` })
 }

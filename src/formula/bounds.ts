@@ -4,8 +4,9 @@ import { change, type Evaluator, evaluatorOf, ranAt, recallingAt, runnerOf, type
 import { exactValues, type Given, type Plain } from './given.ts'
 import { checked, withLeaves } from './leaves.ts'
 import { recalled } from './memory.ts'
+import { moversOf, movesOf, spread } from './moves.ts'
 import { drawsWanted, type Seen, sampled } from './samples.ts'
-import { type Step, worstEnds } from './worst-ends.ts'
+import { worstEnds } from './worst-ends.ts'
 
 export interface Bounded {
   readonly value: number
@@ -16,8 +17,8 @@ export interface Bounded {
   readonly rss: readonly [low: number, high: number]
   /** Where most of the random draws fell, where they were asked for: an estimate. */
   readonly samples?: readonly [low: number, high: number]
-  /** How far each input alone moves the result, widest first. */
-  readonly shares: readonly { readonly given: Given; readonly move: number }[]
+  /** The inputs with bounds that move the result, the widest first. */
+  readonly movers: readonly Given[]
   /** Assumed values that move the result. */
   readonly hangsOn: readonly Given[]
   /** Inputs whose direction turned inside the bounds: there the extreme was searched for, not proved. */
@@ -73,12 +74,9 @@ function withNumbers<R>(results: R, bounded: (value: number) => Bounded): Bounds
 
 /** Every result: how each input moves it alone, then its two worst ends, then what it hangs on. */
 function boundedBy(evaluator: Evaluator, loose: readonly Loose[], assumed: readonly Loose[]): readonly Bounded[] {
-  const { nominal, base, at } = evaluator
-  const moves = loose.map(({ given, i }) => ({ given, down: at(nominal.with(i, given.low)), up: at(nominal.with(i, given.high)) }))
-  const steps = Array.from(base, (value, leaf) =>
-    moves.map(({ given, down, up }) => ({ given, down: change(value, down[leaf]!), up: change(value, up[leaf]!) }))
-  )
-  const worst = worstEnds(evaluator, { loose, assumed, steps })
+  const { nominal, base } = evaluator
+  const moves = movesOf(evaluator, loose)
+  const worst = worstEnds(evaluator, { loose, assumed, moves })
   const movedNominal = movedAt(evaluator, assumed, nominal, base)
   return Array.from(base, (value, leaf) => {
     const { low, high } = worst(leaf)
@@ -87,21 +85,14 @@ function boundedBy(evaluator: Evaluator, loose: readonly Loose[], assumed: reado
       value,
       low: 0 - low.best,
       high: high.best,
-      rss: spread(value, steps[leaf]!),
-      shares: sharesOf(steps[leaf]!),
+      rss: spread(moves, value, leaf),
+      movers: moversOf(moves, loose, leaf),
       hangsOn: assumed.filter(moved).map(({ given }) => given),
       turned: [...new Set([...low.turned, ...high.turned])],
       lowAt: low.values,
       highAt: high.values
     }
   })
-}
-
-function sharesOf(steps: readonly Step[]): Bounded['shares'] {
-  return steps
-    .map(({ given, down, up }) => ({ given, move: Math.max(Math.abs(down), Math.abs(up)) }))
-    .filter(({ move }) => move > 0)
-    .sort((a, b) => b.move - a.move)
 }
 
 /** With the estimate beside it. A draw beyond the worst case shows that the search for it missed something: then the draw is the worst. */
@@ -121,19 +112,10 @@ function widened(bounded: Bounded, seen: Seen, loose: readonly Loose[]): Bounded
 
 /** A number that nothing moves: what the user set, or what follows from nothing uncertain. */
 export function exactly(value: number, at: Values = []): Bounded {
-  return { value, low: value, high: value, rss: [value, value], shares: [], hangsOn: [], turned: [], lowAt: at, highAt: at }
+  return { value, low: value, high: value, rss: [value, value], movers: [], hangsOn: [], turned: [], lowAt: at, highAt: at }
 }
 
 /** A number that was set or chosen, exact; assumed where nobody chose it. */
 export function asChosen(given: Given): Bounded {
   return { ...exactly(given.value), hangsOn: given.assumed === undefined ? [] : [given] }
-}
-
-/** What never comes to an end stays so: the moves are no distance from it. */
-function spread(value: number, steps: readonly { readonly down: number; readonly up: number }[]): readonly [number, number] {
-  if (!Number.isFinite(value)) return [value, value]
-  return [
-    value - Math.hypot(...steps.map(s => Math.min(0, s.down, s.up))),
-    value + Math.hypot(...steps.map(s => Math.max(0, s.down, s.up)))
-  ]
 }

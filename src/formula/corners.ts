@@ -1,88 +1,112 @@
-import { type climb, isMore, type Loose, placesFrom } from './climb.ts'
+import { isMore, type Loose, placesFrom } from './climb.ts'
 import { change, type Evaluator, nudgedAt, type Values } from './evaluator.ts'
+import type { Moves } from './moves.ts'
 import { NoAnswer } from './no-answer.ts'
 import { OutsideRange } from './outside-range.ts'
 
-/** One worst end of one result that is looked for: which inputs move it, and to which of their ends. */
-export interface Search {
-  readonly leaf: number
-  readonly sign: 1 | -1
-  /** By place in the loose inputs: the end to go to; undefined where the input does not move it from the nominal. */
-  readonly ends: readonly (number | undefined)[]
+/** To which of its ends each loose input goes: -1 low, 1 high; 0 where it moves nothing from the nominal, and stands anywhere. */
+interface Toward {
+  readonly toward: Int8Array
 }
 
-export type Worst = ReturnType<typeof climb>
+/** One worst end of one result that is looked for: which inputs move it, and to which of their ends. */
+export interface Search extends Toward {
+  readonly leaf: number
+  readonly sign: 1 | -1
+  /** How many inputs move it. */
+  readonly count: number
+}
 
-/** A point that is a corner for several searches at once: where they want nothing, it stands anywhere. */
-interface Corner {
-  readonly ends: (number | undefined)[]
+/** A point that is a corner for several searches at once. */
+interface Corner extends Toward {
   readonly searches: Search[]
 }
 
 /** What stands at a corner and around it, worked out once for all results. */
-export interface Looked {
+export interface Looked extends Toward {
   readonly values: Values
   readonly base: Float64Array
   /** By loose input: all results with that input at each place that is looked at from the corner. */
   readonly along: readonly (readonly Float64Array[])[]
 }
 
+export function searchOf(leaf: number, sign: 1 | -1, { down, up }: Moves): Search {
+  const toward = new Int8Array(down.length)
+  let count = 0
+  for (let j = 0; j < toward.length; j++) {
+    const [fall, rise] = [down[j]![leaf]!, up[j]![leaf]!]
+    if (fall === 0 && rise === 0) continue
+    toward[j] = sign * (rise - fall) > 0 ? 1 : -1
+    count++
+  }
+  return { leaf, sign, toward, count }
+}
+
 /** Puts searches that do not contradict each other on one corner: what moves one of them leaves the others alone. */
 export function cornersOf(searches: readonly Search[]): readonly Corner[] {
   const corners: Corner[] = []
-  for (const search of searches.toSorted((a, b) => countOf(b) - countOf(a))) {
-    const fitting = corners.find(({ ends }) => search.ends.every((end, j) => end === undefined || ends[j] === undefined || ends[j] === end))
-    if (fitting === undefined) corners.push({ ends: [...search.ends], searches: [search] })
-    else {
-      for (const [j, end] of search.ends.entries()) fitting.ends[j] ??= end
-      fitting.searches.push(search)
-    }
+  for (const search of searches.toSorted((a, b) => b.count - a.count)) {
+    const fitting = corners.find(corner => agree(corner, search))
+    if (fitting === undefined) corners.push({ toward: search.toward.slice(), searches: [search] })
+    else join(fitting, search)
   }
   return corners
 }
 
-function countOf({ ends }: Search): number {
-  return ends.filter(end => end !== undefined).length
+function agree({ toward: a }: Toward, { toward: b }: Toward): boolean {
+  for (let j = 0; j < a.length; j++) if (a[j]! * b[j]! < 0) return false
+  return true
+}
+
+/** Whether a search moves every input that its corner moves. */
+export function isWhole({ toward: a }: Toward, { toward: b }: Toward): boolean {
+  for (let j = 0; j < a.length; j++) if (a[j]! !== b[j]!) return false
+  return true
+}
+
+function join({ toward, searches }: Corner, search: Search): void {
+  for (let j = 0; j < toward.length; j++) toward[j] ||= search.toward[j]!
+  searches.push(search)
 }
 
 /** Every result at a corner and along each loose input from there; nothing where one of these points has no answer. */
-export function lookedAt({ ends }: Corner, { nominal, at }: Evaluator, loose: readonly Loose[]): Looked | undefined {
-  const values = placed(nominal, loose, ends)
+export function lookedAt(corner: Toward, evaluator: Evaluator, loose: readonly Loose[]): Looked | undefined {
+  const values = placed(corner, evaluator, loose)
+  const { at } = evaluator
   try {
     const base = at(values)
     const along = loose.map(({ given, i }) => placesFrom(values[i]!, given).map(x => at(values.with(i, x))))
-    return { values, base, along }
+    return { toward: corner.toward, values, base, along }
   } catch (error) {
     if (error instanceof OutsideRange || error instanceof NoAnswer) return undefined
     throw error
   }
 }
 
-/** The corner of one search alone: an input that does not move it stands at its low end. */
-export function cornerOf({ ends }: Pick<Search, 'ends'>, { nominal }: Evaluator, loose: readonly Loose[]): Values {
-  return placed(nominal, loose, ends)
-}
-
-function placed(nominal: Values, loose: readonly Loose[], ends: readonly (number | undefined)[]): Values {
+/** The inputs at a corner: what may stand anywhere stands at its low end. */
+export function placed({ toward }: Toward, { nominal }: Evaluator, loose: readonly Loose[]): Values {
   const values = [...nominal]
-  for (const [j, { given, i }] of loose.entries()) values[i] = ends[j] ?? given.low
+  for (const [j, { given, i }] of loose.entries()) values[i] = toward[j]! > 0 ? given.high : given.low
   return values
 }
 
 /** Whether the shared corner is the worst end of one search: nothing along any input is worth more, and what should not move it does not. */
-export function isWorst({ leaf, sign, ends }: Search, { base, along }: Looked): boolean {
-  const best = sign * base[leaf]!
-  return along.every((places, j) =>
-    ends[j] === undefined
-      ? places.every(numbers => change(base[leaf]!, numbers[leaf]!) === 0)
-      : places.every(numbers => !isMore(sign * numbers[leaf]!, best))
-  )
+export function isWorst({ leaf, sign, toward }: Search, { base, along }: Looked): boolean {
+  const best = base[leaf]!
+  for (let j = 0; j < along.length; j++)
+    for (const numbers of along[j]!) {
+      const number = numbers[leaf]!
+      if (toward[j] === 0 ? change(best, number) !== 0 : isMore(sign * number, sign * best)) return false
+    }
+  return true
 }
 
 /** Which results a small step of each assumed input moves, at one point. */
 export function movedAt(evaluator: Evaluator, assumed: readonly Loose[], values: Values, base: Float64Array): readonly Uint8Array[] {
   return assumed.map(({ i }) => {
     const beside = nudgedAt(evaluator, values, i)
-    return Uint8Array.from(base, (number, leaf) => (change(number, beside[leaf]!) === 0 ? 0 : 1))
+    const moved = new Uint8Array(base.length)
+    for (let leaf = 0; leaf < moved.length; leaf++) if (change(base[leaf]!, beside[leaf]!) !== 0) moved[leaf] = 1
+    return moved
   })
 }

@@ -1,24 +1,20 @@
 import { climb, type Loose } from './climb.ts'
-import { cornerOf, cornersOf, isWorst, type Looked, lookedAt, movedAt, type Search, type Worst } from './corners.ts'
-import type { Evaluator } from './evaluator.ts'
+import { cornersOf, isWhole, isWorst, type Looked, lookedAt, movedAt, placed, type Search, searchOf } from './corners.ts'
+import type { Evaluator, Values } from './evaluator.ts'
 import type { Given } from './given.ts'
-
-/** How one input moves one result from the nominal, alone. */
-export interface Step {
-  readonly given: Given
-  readonly down: number
-  readonly up: number
-}
+import type { Moves } from './moves.ts'
 
 interface Inputs {
   readonly loose: readonly Loose[]
   readonly assumed: readonly Loose[]
-  /** By result, then by loose input. */
-  readonly steps: readonly (readonly Step[])[]
+  readonly moves: Moves
 }
 
-/** A worst end, and whether a step of an assumed input moves the result there. */
-export interface End extends Worst {
+/** A worst end, its inputs, and whether a step of an assumed input moves the result there. */
+export interface End {
+  readonly best: number
+  readonly turned: readonly Given[]
+  readonly values: Values
   readonly moves: (assumed: number) => boolean
 }
 
@@ -27,7 +23,7 @@ export interface End extends Worst {
  * where it does not, the end is climbed to from a corner of its own. The ends found are the same.
  */
 export function worstEnds(evaluator: Evaluator, inputs: Inputs): (leaf: number) => { readonly low: End; readonly high: End } {
-  const searches = inputs.steps.flatMap((steps, leaf) => [searchOf(leaf, -1, steps), searchOf(leaf, 1, steps)])
+  const searches = Array.from({ length: 2 * evaluator.base.length }, (_, k) => searchOf(k >> 1, k % 2 === 0 ? -1 : 1, inputs.moves))
   const found = new Map<Search, End>()
   for (const corner of cornersOf(searches)) {
     const looked = lookedAt(corner, evaluator, inputs.loose)
@@ -37,14 +33,6 @@ export function worstEnds(evaluator: Evaluator, inputs: Inputs): (leaf: number) 
   return leaf => ({ low: found.get(searches[2 * leaf]!)!, high: found.get(searches[2 * leaf + 1]!)! })
 }
 
-function searchOf(leaf: number, sign: 1 | -1, steps: readonly Step[]): Search {
-  const ends = steps.map(({ given, down, up }) => {
-    if (down === 0 && up === 0) return undefined
-    return sign * (up - down) > 0 ? given.high : given.low
-  })
-  return { leaf, sign, ends }
-}
-
 interface Around {
   readonly evaluator: Evaluator
   readonly inputs: Inputs
@@ -52,14 +40,19 @@ interface Around {
   readonly moved: (() => readonly Uint8Array[]) | undefined
 }
 
-function endOf(search: Search, { evaluator, inputs, looked, moved }: Around): End {
+function endOf(search: Search, around: Around): End {
+  const { evaluator, inputs, looked, moved } = around
   const { leaf, sign } = search
-  const values = cornerOf(search, evaluator, inputs.loose)
   if (looked !== undefined && moved !== undefined && isWorst(search, looked))
-    return { values, best: sign * looked.base[leaf]!, turned: [], moves: k => moved()[k]![leaf] === 1 }
-  const climbed = climb(values, inputs.loose, at => sign * evaluator.at(at)[leaf]!)
+    return { values: valuesAt(search, looked, around), best: sign * looked.base[leaf]!, turned: [], moves: k => moved()[k]![leaf] === 1 }
+  const climbed = climb(placed(search, evaluator, inputs.loose), inputs.loose, at => sign * evaluator.at(at)[leaf]!)
   const movedThere = once(() => movedAt(evaluator, inputs.assumed, climbed.values, evaluator.at(climbed.values)))
   return { ...climbed, moves: k => movedThere()[k]![leaf] === 1 }
+}
+
+/** The shared corner, where it moves nothing else; one search alone leaves its other inputs at their low ends. */
+function valuesAt(search: Search, looked: Looked, { evaluator, inputs }: Around): Values {
+  return isWhole(search, looked) ? looked.values : placed(search, evaluator, inputs.loose)
 }
 
 /** Worked out when it is first asked for. */

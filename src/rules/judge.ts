@@ -62,7 +62,7 @@ function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, marg
     margin: none ? 0 : margin,
     unit: unitOf(facts.gives),
     says: [says ?? `${plain}; ${wanted}`, ...doubts].join('; '),
-    at: (result.shares[0]?.given ?? result.hangsOn[0])?.at ?? [],
+    at: (result.movers[0] ?? result.hangsOn[0])?.at ?? [],
     worstAt,
     assumes: result.hangsOn.length === 0 ? undefined : result.hangsOn.map(({ at }) => at),
     source: limit.source

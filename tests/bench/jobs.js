@@ -79,7 +79,9 @@ const line = (name, { cpu, wall, mb }) =>
   console.log(
     `${name.padEnd(34)} ${cpu.toFixed(1).padStart(7)} s CPU ${wall.toFixed(1).padStart(7)} s wall ${mb.toFixed(0).padStart(5)} MB at most`
   )
-console.log(`${JOBS} jobs after ${values.job}, of ${fields} fields, bounds on ${bounds}; seed ${SEED}${WITHOUT.length > 0 ? `; without ${WITHOUT}` : ''}`)
+console.log(
+  `${JOBS} jobs after ${values.job}, of ${fields} fields, bounds on ${bounds}; seed ${SEED}${WITHOUT.length > 0 ? `; without ${WITHOUT}` : ''}`
+)
 line('bare YAML parse', parsed)
 line('fettle check', checked)
 line(`fettle check, ${Math.ceil(JOBS / 10)} jobs`, tenth)

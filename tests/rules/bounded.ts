@@ -7,8 +7,8 @@ import { asked, type Rule } from '../../src/rules/rule.ts'
 export function between(low: number, high: number): Bounded {
   const value = (low + high) / 2
   const given = new Given(value, { low, high, at: ['holes', 'left', 'measured'] })
-  const shares = low < high ? [{ given, move: value - low }] : []
-  return { value, low, high, rss: [low, high], shares, hangsOn: [], turned: [], lowAt: [low], highAt: [high] }
+  const movers = low < high ? [given] : []
+  return { value, low, high, rss: [low, high], movers, hangsOn: [], turned: [], lowAt: [low], highAt: [high] }
 }
 
 /** A result without bounds. */

@@ -57,7 +57,7 @@ function judged({ band, value, limit, margin, word }: End, doubts: readonly stri
   const [is, bound] = figuresApart(value, limit, facts)
   const says = [`torque ${is}; ${word} ${bound} at the worst end`, ...all].join('; ')
   return {
-    ...plainly(verdict, says, band.shares[0]?.given.at ?? []),
+    ...plainly(verdict, says, band.movers[0]?.at ?? []),
     value,
     limit,
     margin: none ? 0 : margin,

@@ -49,12 +49,12 @@ function heaterOf(job: Job, name: string, load: FedLoads[number] | undefined): W
 }
 
 /** As one number with bounds: what moves it in the circuit most is its place, and what it hangs on there goes along. */
-function fromCircuit({ value, low, high, shares, hangsOn }: Bounded): Given {
+function fromCircuit({ value, low, high, movers, hangsOn }: Bounded): Given {
   const [doubt] = hangsOn
   return new Given(value, {
     low,
     high,
-    at: (shares[0]?.given ?? doubt)?.at ?? ['circuit'],
+    at: (movers[0] ?? doubt)?.at ?? ['circuit'],
     assumed: doubt && `${doubt.at.join('.')}: ${doubt.assumed}`
   })
 }
