@@ -51,6 +51,7 @@ import { outsideWrenchRange } from './torque/outside-wrench-range.ts'
 import { metalSoftens } from './warm/metal-softens.ts'
 import { needsThermostat } from './warm/needs-thermostat.ts'
 import { neverReaches } from './warm/never-reaches.ts'
+import { thermostatNotWired } from './warm/thermostat-not-wired.ts'
 import { tooHot } from './warm/too-hot.ts'
 import { tooSlow } from './warm/too-slow.ts'
 import { overAmpacity } from './wire/over-ampacity.ts'
@@ -93,6 +94,9 @@ const BOND_RULES = [magnesium, throughThreads]
 
 export const WARM_RULES = together(neverReaches, tooSlow, tooHot, metalSoftens, needsThermostat)
 
+/** Asked where a thermostat is given. */
+const THERMOSTAT_RULES = [thermostatNotWired]
+
 export const AIR_RULES = together(surfaceWet)
 
 export const MASS_RULES = together(outsideLimits, change)
@@ -121,6 +125,7 @@ export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...CIRCUIT_RULES,
   ...BOND_RULES,
   ...WARM_RULES,
+  ...THERMOSTAT_RULES,
   ...AIR_RULES,
   ...MASS_RULES,
   ...QUICK_RULES,

@@ -1,14 +1,17 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { cutMarginK as cut, holdMarginK as facts } from '../../trade/heat/heating.ts'
-import { atLeast, figure } from '../judge.ts'
+import { atLeast, doubted, figure } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
+import { partTimeDoubts } from '../part-time.ts'
 import type { Rule } from '../rule.ts'
 
 interface Hold {
   readonly holdMarginK: Bounded
   /** How far above the target a thermostat takes the power off, where there is one. */
   readonly cutMarginK: Bounded | null
+  /** Heaters that are on for a part of the time. */
+  readonly partTime?: readonly string[]
 }
 
 /** Whether the block settles above its target. What settles just there reaches it in the end, that is never. */
@@ -20,7 +23,7 @@ export const neverReaches: Rule<{ readonly hold: Missing | Hold }> = {
   source: SOURCES['heat-balance'],
   judge: ({ hold }) => {
     if (isMissing(hold)) return notJudgedFor(hold)
-    const { holdMarginK, cutMarginK } = hold
+    const { holdMarginK, cutMarginK, partTime } = hold
     if (cutMarginK !== null && cutMarginK.low <= 0)
       return atLeast(cut, cutMarginK, { value: 0 }, 'the thermostat opens before the target is reached')
     const { value, low, high } = holdMarginK
@@ -28,7 +31,7 @@ export const neverReaches: Rule<{ readonly hold: Missing | Hold }> = {
     const gap = figure(Math.abs(low), facts)
     const says =
       low > 0 ? `it settles ${gap} above the target${end}` : `the target is ${word(value)} reached: it settles ${gap} below it${end}`
-    return atLeast(facts, holdMarginK, { value: 0 }, says)
+    return doubted(atLeast(facts, holdMarginK, { value: 0 }, says), partTimeDoubts(partTime))
   }
 }
 

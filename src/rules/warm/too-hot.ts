@@ -12,6 +12,8 @@ interface Subject {
   readonly limit: Limit | null
   /** The metal at which a thermostat takes the power off, at its highest. */
   readonly thermostatC: number | null
+  /** The hottest air that stands, at its highest; null where nobody gave it. */
+  readonly hotAirC: number | null
 }
 
 const facts = { ...steadyC, says: 'standing still on a hot day it settles at' }
@@ -23,20 +25,27 @@ export const tooHot: Rule<Subject> = {
   why: 'Air that stands takes far less heat than air that moves: seals, wires and fuel beside it get hotter than on any cold morning.',
   change: 'fit a thermostat, an interlock that needs moving air, or less power',
   source: SOURCES['heat-balance'],
-  judge: ({ hot, limit, thermostatC }) => {
+  judge: ({ hot, limit, thermostatC, hotAirC }) => {
     if (isMissing(hot)) return notJudgedFor(hot)
     if (limit === null) return notJudged('warm.limit', 'ask what the seals, wires and parts beside it stand, and give it with its reason')
-    const off = thermostatC === null ? null : held(hot, limit, thermostatC)
+    const off = thermostatC === null ? null : held(hot, limit, { thermostatC, hotAirC: hotAirC ?? thermostatC })
     if (off !== null) return off
     if ('hottestC' in hot) return atMost(facts, hot.hottestC, limit)
     return plainly('fail', `it gets hotter than the ${figure(hot.beyondC, facts)} up to which a film is worked out`)
   }
 }
 
-/** The thermostat counts where without it the limit would be passed. */
-function held(hot: Exclude<Subject['hot'], Missing>, limit: Limit, thermostatC: number): Judged | null {
+interface Off {
+  readonly thermostatC: number
+  readonly hotAirC: number
+}
+
+/** The thermostat counts where without it the limit would be passed. It cools nothing: in hotter air the metal gets as hot as the air. */
+function held(hot: Exclude<Subject['hot'], Missing>, limit: Limit, { thermostatC, hotAirC }: Off): Judged | null {
   if ('hottestC' in hot && hot.hottestC.high <= thermostatC) return null
   const without = 'hottestC' in hot ? `would settle at ${figure(hot.hottestC.high, facts)}` : 'would get hotter than can be told'
-  const says = `the thermostat takes the power off at ${figure(thermostatC, facts)}; without it, it ${without}`
-  return atMost(facts, exactly(thermostatC), limit, says)
+  const off = `the thermostat takes the power off at ${figure(thermostatC, facts)}`
+  if (hotAirC > thermostatC)
+    return atMost(facts, exactly(hotAirC), limit, `${off}; the air alone brings the metal to ${figure(hotAirC, facts)}`)
+  return atMost(facts, exactly(thermostatC), limit, `${off}; without it, it ${without}`)
 }

@@ -1,12 +1,14 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { timeToTargetS as facts } from '../../trade/heat/heating.ts'
-import { atMost, type Limit, notJudged } from '../judge.ts'
+import { atMost, doubted, type Limit, notJudged } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
+import { partTimeDoubts } from '../part-time.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
-  readonly reach: Missing | { readonly timeToTargetS: Bounded }
+  /** And heaters that are on for a part of the time. */
+  readonly reach: Missing | { readonly timeToTargetS: Bounded; readonly partTime?: readonly string[] }
   readonly within: Limit | null
 }
 
@@ -20,15 +22,12 @@ export const tooSlow: Rule<Subject> = {
   judge: ({ reach, within }) => {
     if (isMissing(reach)) return notJudgedFor(reach)
     if (within === null) return notJudged('warm.within', 'say how long the warming may take')
-    const { timeToTargetS } = reach
-    return timeToTargetS.high === Number.POSITIVE_INFINITY
-      ? atMost(facts, timeToTargetS, within, `the target may never be reached, and it may take ${spoken(within.value)}`)
-      : atMost(
-          facts,
-          timeToTargetS,
-          within,
-          `it takes ${spoken(timeToTargetS.high)}${worst(timeToTargetS)}, and may take ${spoken(within.value)}`
-        )
+    const { timeToTargetS, partTime } = reach
+    const takes =
+      timeToTargetS.high === Number.POSITIVE_INFINITY
+        ? 'the target may never be reached, and it'
+        : `it takes ${spoken(timeToTargetS.high)}${worst(timeToTargetS)}, and`
+    return doubted(atMost(facts, timeToTargetS, within, `${takes} may take ${spoken(within.value)}`), partTimeDoubts(partTime))
   }
 }
 

@@ -1,9 +1,10 @@
 import type { ColdAir } from '../../fitting/warm-fit.ts'
-import { Given } from '../../formula/given.ts'
+import { Given, type Plain } from '../../formula/given.ts'
+import { OutsideRange } from '../../formula/outside-range.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Missing } from '../../rules/missing.ts'
 import type { Cooling } from '../../trade/heat/cooling.ts'
-import type { Dew } from '../../trade/heat/dew.ts'
+import { type Dew, dew } from '../../trade/heat/dew.ts'
 import { type Figure, givenOf } from '../../trade/heat/figure.ts'
 import { FUEL_AND_AIR } from '../../trade/heat/fuel.ts'
 import type { JobWarm } from './block-of.ts'
@@ -11,6 +12,10 @@ import type { JobWarm } from './block-of.ts'
 export type JobSurroundings = NonNullable<Job['surroundings']>
 
 export const NO_AIR: Missing = { field: 'surroundings.air', measure: 'a thermometer in the shade on the coldest day it has to work' }
+const NO_POINT: Missing = {
+  field: 'a dew point',
+  measure: 'this air is colder or drier than the formula is good for: give the target as a temperature'
+}
 export const NO_HUMIDITY: Missing = { field: 'surroundings.humidity', measure: 'a hygrometer or a wet bulb beside the casting' }
 
 /** The coldest air at the part. Without a word on evaporation and throat nothing behind them can be judged. */
@@ -22,7 +27,33 @@ export function coldAirOf({ air: airC, altitude: altitudeM, ...rest }: JobSurrou
         'fall: 0 K where no fuel evaporates and no throat speeds up the air; else measure the air at the part, or give fuel-air and throat',
       at: path
     }
-  return { airC, altitudeM, moisture: moistureOf(rest), cooling: coolingOf(cooling) }
+  const moisture = moistureOf(rest)
+  return {
+    airC,
+    altitudeM,
+    moisture: moisture !== null && hasPoint({ airC, altitudeM, moisture }) ? moisture : null,
+    cooling: coolingOf(cooling)
+  }
+}
+
+/** Whether the air is warm and moist enough for its dew point, at its coldest and driest. */
+export function hasPoint({ airC, altitudeM, moisture }: Pick<Dew, 'airC' | 'altitudeM' | 'moisture'>): boolean {
+  const driest: Plain<Dew>['moisture'] =
+    moisture.by === 'humidity'
+      ? { ...moisture, humidityPercent: moisture.humidityPercent.low }
+      : { ...moisture, wetBulbC: moisture.wetBulbC.low }
+  try {
+    dew({ airC: airC.low, altitudeM: altitudeM.value, moisture: driest, surfaceC: null })
+    return true
+  } catch (error) {
+    if (error instanceof OutsideRange && error.formula === 'dewPointC') return false
+    throw error
+  }
+}
+
+/** Of all it lacks: what was given, or a formula for it. */
+export function noPointOf({ humidity, 'wet-bulb': wetBulb }: Pick<JobSurroundings, 'humidity' | 'wet-bulb'>): Missing {
+  return humidity === null && wetBulb === null ? NO_HUMIDITY : NO_POINT
 }
 
 export function moistureOf({ humidity, 'wet-bulb': wetBulbC }: Pick<JobSurroundings, 'humidity' | 'wet-bulb'>): Dew['moisture'] | null {

@@ -1,6 +1,7 @@
 import { type HeatedCircuit, heatedCold } from '../../fitting/heated-circuit.ts'
 import type { WarmFit } from '../../fitting/warm-fit.ts'
 import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
+import { OutsideRange } from '../../formula/outside-range.ts'
 import type { Job } from '../../job/read-job.ts'
 import { isMissing } from '../../rules/missing.ts'
 import { fittedTest } from './block-of.ts'
@@ -20,7 +21,17 @@ export function heatedOf(job: Job): Heated | null {
   const cold = coldTree({ job: { ...job, warm }, heaters, test: fittedTest(warm) })
   if (isMissing(cold)) return null
   const tree: HeatedCircuit<WarmFit> | null = withCircuit(job, heaters, cold)
-  return tree === null ? null : boundsOf(tree, withIce(cold.air, heatedCold))
+  return tree === null ? null : orApart(() => boundsOf(tree, withIce(cold.air, heatedCold)))
+}
+
+/** A casting hotter than films are worked out for is judged apart from the circuit, and found too hot. */
+function orApart(heated: () => Heated): Heated | null {
+  try {
+    return heated()
+  } catch (error) {
+    if (error instanceof OutsideRange && error.input === 'surfaceC') return null
+    throw error
+  }
 }
 
 /** The heaters that a circuit feeds come from it, the others stay as they are. */

@@ -1,4 +1,3 @@
-import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { withSamples } from '../../formula/samples.ts'
 import type { BenchText } from '../../job/bench.ts'
@@ -6,7 +5,7 @@ import { inputsOf } from '../../job/inputs.ts'
 import { brokenLinks } from '../../job/links.ts'
 import { type ReadJob, readJob } from '../../job/read-job.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
-import { noAnswer, worstOf } from '../../rules/finding.ts'
+import { worstOf } from '../../rules/finding.ts'
 import type { PracticeName } from '../../rules/practice/practice.ts'
 import { heatThings } from './heat-things.ts'
 import { type Heated, heatedOf } from './heated-circuit-of.ts'
@@ -16,7 +15,7 @@ import { judgeHole } from './judge-hole.ts'
 import { judgeMass } from './judge-mass.ts'
 import { judgeSupply } from './judge-supply.ts'
 import { outsideFaults } from './outside-faults.ts'
-import { type Placed, placed } from './placed.ts'
+import { type Placed, placed, unanswered } from './placed.ts'
 import { withWholeField } from './whole-field.ts'
 
 /** How a job is to be judged, where not as it says itself. */
@@ -107,9 +106,8 @@ function electricThings(job: ReadJob['job']): ElectricThings {
     const electric = [...(judged === null ? [] : judgeCircuit(judged)), ...(supply === null ? [] : judgeSupply(job, supply, judged))]
     return { electric, fed: judged?.bounds.loads ?? [], heated }
   } catch (error) {
-    if (!(error instanceof NoAnswer)) throw error
     return {
-      electric: [{ place: 'circuit', path: circuit?.path ?? [], results: [], findings: [noAnswer('circuit', error)] }],
+      electric: [{ place: 'circuit', path: circuit?.path ?? [], results: [], findings: [unanswered('circuit', error)] }],
       fed: [],
       heated: null
     }

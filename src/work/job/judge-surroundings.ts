@@ -8,9 +8,9 @@ import * as cautions from '../../trade/heat/cautions.ts'
 import { dew, overIce } from '../../trade/heat/dew.ts'
 import { dewCautions } from '../../trade/heat/warm-cautions.ts'
 import { DEW_RESULTS } from '../results/dew-results.ts'
-import { type JobSurroundings, moistureOf, NO_HUMIDITY } from './cold-air-of.ts'
-import type { Warmed } from './judge-warm.ts'
+import { hasPoint, type JobSurroundings, moistureOf, NO_HUMIDITY, noPointOf } from './cold-air-of.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
+import type { Warmed } from './warm-worked.ts'
 
 /** What the rules are asked about. */
 type AirSubject = SubjectOf<(typeof AIR_RULES)[number]>
@@ -21,7 +21,8 @@ const NO_METAL: Missing = { field: 'surroundings.metal', measure: 'a contact the
 export function judgeSurroundings(surroundings: JobSurroundings, warmed: Warmed | Missing | null): JudgedThing {
   const { air: airC, altitude: altitudeM, metal: surfaceC } = surroundings
   const moisture = moistureOf(surroundings)
-  if (moisture === null) return { results: [], findings: found({ surface: NO_HUMIDITY }) }
+  if (moisture === null || !hasPoint({ airC, altitudeM, moisture }))
+    return { results: [], findings: found({ surface: noPointOf(surroundings) }) }
   const tree = { airC, altitudeM, moisture, surfaceC }
   const ice = boundsOf(tree, overIce)
   const bounds = boundsOf(tree, x => dew(x, ice))

@@ -1,6 +1,7 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
+import { OutsideRange } from '../../formula/outside-range.ts'
 import type { Path } from '../../job/field.ts'
-import { noAnswer } from '../../rules/finding.ts'
+import { type Finding, noAnswer } from '../../rules/finding.ts'
 import type { JudgedThing } from './judged-thing.ts'
 
 /** A thing that was judged, and where it stands in the job. */
@@ -9,12 +10,24 @@ export interface Placed extends JudgedThing {
   readonly path: Path
 }
 
+/** What a calculation that gave up says; anything else is a fault of the program. */
+export function unanswered(room: string, error: unknown): Finding {
+  if (error instanceof NoAnswer) return noAnswer(room, error)
+  if (error instanceof OutsideRange) return { ...noAnswer(room, beyond(error)), at: error.from[0]?.at ?? [] }
+  throw error
+}
+
+/** A figure worked out on the way that leaves what is known: how far off is told by the range. */
+export function beyond({ found, accepted, from }: OutsideRange): NoAnswer {
+  const fields = from.map(({ at }) => at.join('.')).join(', ')
+  return new NoAnswer(`${found}; accepted: ${accepted}`, fields === '' ? 'look at what leads there' : `look at what leads there: ${fields}`)
+}
+
 /** What has no answer at all is a finding of its own; the other things are judged all the same. */
 export function placed<T extends JudgedThing>(place: string, path: Path, room: string, judge: () => T): Placed & (T | JudgedThing) {
   try {
     return { place, path, ...judge() }
   } catch (error) {
-    if (!(error instanceof NoAnswer)) throw error
-    return { place, path, results: [], findings: [noAnswer(room, error)] }
+    return { place, path, results: [], findings: [unanswered(room, error)] }
   }
 }

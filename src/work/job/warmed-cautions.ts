@@ -1,8 +1,8 @@
 import type { WarmFit } from '../../fitting/warm-fit.ts'
 import * as cautions from '../../trade/heat/cautions.ts'
 import { warmCautions } from '../../trade/heat/warm-cautions.ts'
-import type { Warmed } from './judge-warm.ts'
 import type { WarmJob } from './warm-trees.ts'
+import type { Warmed } from './warm-worked.ts'
 
 /** What has to be said beside a job's warm-up. */
 export function warmedCautions({ warm }: WarmJob, { block }: WarmFit, warmed: Warmed): readonly string[] {

@@ -5,7 +5,7 @@ import { tooHot } from '../../../src/rules/warm/too-hot.ts'
 import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
 
 const limit = { value: 110, reason: 'card of the seal' }
-const alone = (hottestC: ReturnType<typeof sharp>) => ({ hot: { hottestC }, limit, thermostatC: null })
+const alone = (hottestC: ReturnType<typeof sharp>) => ({ hot: { hottestC }, limit, thermostatC: null, hotAirC: null })
 
 it.each([
   ['below at the worst end', between(60, 109), 'pass'],
@@ -21,7 +21,7 @@ it('gives limit, margin and the reason', () => {
 })
 
 it('hotter than can be told fails', () => {
-  const { verdict, says } = asked(tooHot, { hot: { beyondC: 355 }, limit, thermostatC: null })
+  const { verdict, says } = asked(tooHot, { hot: { beyondC: 355 }, limit, thermostatC: null, hotAirC: null })
   expect(verdict).toBe('fail')
   expect(says).toContain('hotter than the 355.0 °C')
 })
@@ -35,11 +35,17 @@ describe('with a thermostat', () => {
   ])('%s', (_, hottestC, thermostatC, verdict) => {
     expect(verdictOf(tooHot, { ...alone(hottestC), thermostatC })).toBe(verdict)
   })
+  it('cools nothing: hotter air makes the metal as hot as the air', () => {
+    const inAir = { ...alone(sharp(142)), thermostatC: 80, hotAirC: 115 }
+    expect(asked(tooHot, inAir)).toMatchObject({ verdict: 'fail', value: 115, margin: -5 })
+    expect(asked(tooHot, inAir).says).toContain('the air alone brings the metal to 115.0 °C')
+    expect(verdictOf(tooHot, { ...inAir, hotAirC: 79 })).toBe('pass')
+  })
   it('says what it keeps off', () => {
     expect(asked(tooHot, { ...alone(sharp(142)), thermostatC: 80 }).says).toBe(
       'the thermostat takes the power off at 80.0 °C; without it, it would settle at 142.0 °C'
     )
-    expect(asked(tooHot, { hot: { beyondC: 355 }, limit, thermostatC: 80 })).toMatchObject({ verdict: 'pass', margin: 30 })
+    expect(asked(tooHot, { ...alone(sharp(0)), hot: { beyondC: 355 }, thermostatC: 80 })).toMatchObject({ verdict: 'pass', margin: 30 })
   })
 })
 

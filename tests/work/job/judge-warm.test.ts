@@ -124,13 +124,65 @@ describe('start', () => {
 })
 
 describe('a thermostat', () => {
+  const WIRED = CIRCUIT.replace('to: hot, bond: 0 ohm', 'to: hot, through: [{ thermostat: T2, resistance: 0 ohm }]')
+  const at60 = AIR + warm(BLOCK, WANTED, NONE, 'thermostat: { off: 60 °C ± 5 K }')
   it('keeps it from getting too hot', () => {
-    const { verdicts } = judged(CIRCUIT + AIR + warm(BLOCK, WANTED, NONE, 'thermostat: { off: 60 °C ± 5 K }'))
-    expect(verdicts).toMatchObject({ 'warm/too-hot': 'pass', 'warm/needs-thermostat': 'pass', 'warm/never-reaches': 'pass' })
+    expect(judged(WIRED + at60).verdicts).toMatchObject({
+      'warm/too-hot': 'pass',
+      'warm/needs-thermostat': 'pass',
+      'warm/never-reaches': 'pass',
+      'warm/thermostat-not-wired': 'pass'
+    })
+  })
+  it('counts for nothing where it is in no wire of the heater', () => {
+    const { verdicts, finding } = judged(CIRCUIT + at60)
+    expect(verdicts).toMatchObject({ 'warm/too-hot': 'fail', 'warm/thermostat-not-wired': 'fail' })
+    expect(finding('warm/thermostat-not-wired')?.says).toContain('on the way to left:')
+    const beside = WIRED.replace('runs: [', 'runs: [{ from: bus, to: hot, bond: 0.1 ohm }, ')
+    expect(judged(beside + at60).verdicts['warm/thermostat-not-wired']).toBe('fail')
+  })
+  it('may work a relay, or stand in the return', () => {
+    const relay = CIRCUIT.replace('to: hot, bond: 0 ohm', 'to: hot, through: [{ what: relay K1 of thermostat T2, resistance: 0 ohm }]')
+    const back = CIRCUIT.replace('to: frame, bond: 0 ohm', 'to: frame, through: [{ thermostat: T2, resistance: 0 ohm }]')
+    for (const circuit of [relay, back]) expect(judged(circuit + at60).verdicts['warm/thermostat-not-wired']).toBe('pass')
+  })
+  it('without a circuit is taken at its word, and that is not judged', () => {
+    expect(judged(at60).verdicts).toMatchObject({ 'warm/too-hot': 'pass', 'warm/thermostat-not-wired': 'not-judged' })
+  })
+  it('cools nothing: in air above the limit the metal is as hot as the air', () => {
+    const hot = at60.replace('hot: 40 °C', 'hot: 118 °C ± 5 K')
+    expect(judged(WIRED + hot).finding('warm/too-hot')).toMatchObject({ verdict: 'fail', value: 123 })
   })
   it('that may open below the target keeps it from that, too', () => {
     const { verdicts } = judged(CIRCUIT + AIR + warm(BLOCK, WANTED, NONE, 'thermostat: { off: 6 °C ± 3 K }'))
     expect(verdicts).toMatchObject({ 'warm/never-reaches': 'fail', 'warm/too-slow': 'fail' })
+  })
+})
+
+it('a heater that is on for a part of the time is no sure way to warm anything', () => {
+  const { finding } = judged(CIRCUIT.replace('heater: left,', 'heater: left, on: 40 %,') + WHOLE)
+  for (const rule of ['warm/never-reaches', 'warm/too-slow']) expect(finding(rule)?.verdict).toBe('caution')
+  expect(finding('warm/never-reaches')?.says).toContain('as if left stays on all the while')
+})
+
+describe('what lies beyond the range of one formula', () => {
+  it('in the coldest air already is too hot, and the other rooms are judged', () => {
+    const { verdicts, errors } = judged((CIRCUIT + WHOLE).replace('0.03 m2', '0.0005 m2').replace('airflow: 2 m/s', 'airflow: 0.1 m/s'))
+    expect(errors).toEqual([])
+    expect(verdicts).toMatchObject({ 'warm/too-hot': 'fail', 'warm/metal-softens': 'fail', 'warm/never-reaches': 'not-judged' })
+  })
+  it('is no dew point where the air is colder than its formula: the warm-up is judged', () => {
+    const { verdicts, errors, finding } = judged(
+      CIRCUIT + AIR.replace('air: 4 °C', 'air: -45 °C') + warm(BLOCK, WANTED.replace('3 K above dew', '-40 °C'), NONE)
+    )
+    expect(errors).toEqual([])
+    expect(verdicts).toMatchObject({ 'dew/surface-wet': 'not-judged', 'warm/never-reaches': 'pass' })
+    expect(finding('dew/surface-wet')?.says).toContain('colder or drier')
+  })
+  it('is no window where the limit is hotter than any film', () => {
+    const { verdicts, errors } = judged(CIRCUIT + WHOLE.replace('greatest: 120 °C', 'greatest: 500 °C'))
+    expect(errors).toEqual([])
+    expect(verdicts).toMatchObject({ 'warm/needs-thermostat': 'not-judged', 'warm/too-hot': 'pass' })
   })
 })
 

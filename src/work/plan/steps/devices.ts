@@ -5,6 +5,9 @@ import { type Device, devicesOf } from '../../wiring/devices.ts'
 import { ofNumber, written } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
 
+/** It has to feel what it guards. */
+const THERMOSTAT = /\bthermostat\b/i
+
 /** Protection near the source, the switch on the feed side, and what stands on both. */
 export const devices: StepsOf = ({ job }) => {
   if (job.circuit === null) return undefined
@@ -35,6 +38,10 @@ function protection(all: readonly Device[], { greatestMm, says, source }: PlaceR
 }
 
 function switching({ what }: Device): Step {
+  if (THERMOSTAT.test(what))
+    return step('wire', '', `mount ${what} on the casting that it is to guard, metal to metal, in the feed, not in the return`, {
+      source: 'practice'
+    })
   return step('wire', '', `mount ${what} in the feed, not in the return, where it can be reached`, { source: 'cfr-27.1367' })
 }
 

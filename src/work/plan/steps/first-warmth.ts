@@ -6,6 +6,7 @@ import { type StepsOf, step } from '../step.ts'
 /** Heat where it belongs, and nowhere else; what heat does to a joint. */
 export const firstWarmth: StepsOf = judged => [
   ...steady(judged),
+  ...cutOff(judged),
   ...(judged.job.circuit === null
     ? []
     : [step('first run', '', 'feel every joint, the fuse and the switch: none is warmer than the wire beside it')]),
@@ -23,6 +24,17 @@ function steady(judged: Parameters<StepsOf>[0]): readonly Step[] {
       ? []
       : [step('first run', '', 'look for the casting to settle near this: an estimate of the metal, not of what flows past it', { figure })]
   })
+}
+
+/** A thermostat that has never opened is a hope. */
+function cutOff({ job: { warm } }: Parameters<StepsOf>[0]): readonly Step[] {
+  if (warm?.thermostat == null) return []
+  return [
+    step('first run', '', 'stay beside it until the thermostat has opened, and has closed again: write the metal at both', {
+      blank: 'thermostat opens, closes',
+      caution: 'if it has not opened at the highest it may, switch off: nothing else takes the power away'
+    })
+  ]
 }
 
 function temperature({ name, place }: Parameters<StepsOf>[0]['holes'][number]): Step {

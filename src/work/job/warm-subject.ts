@@ -1,0 +1,72 @@
+import { exactly } from '../../formula/bounds.ts'
+import type { Given } from '../../formula/given.ts'
+import type { WARM_RULES } from '../../rules/list.ts'
+import { isMissing, type Missing } from '../../rules/missing.ts'
+import type { SubjectOf } from '../../rules/rule.ts'
+import { type Settled, settledMetal } from '../../rules/settled-metal.ts'
+import { noPointOf } from './cold-air-of.ts'
+import { NO_TARGET, type WarmJob } from './warm-trees.ts'
+import { type Beyond, isWarmed, type Warmed, type Worked } from './warm-worked.ts'
+
+/** What the rules of a warm-up are asked about. */
+type WarmSubject = SubjectOf<(typeof WARM_RULES)[number]>
+
+export interface Switched {
+  /** The metal at which a thermostat that counts takes the power off. */
+  readonly offC: Given | null
+  /** Heaters that are on for a part of the time. */
+  readonly partTime: readonly string[]
+}
+
+export function warmSubject(job: WarmJob, worked: Worked, { offC, partTime }: Switched): WarmSubject {
+  const { limit, within } = job.warm
+  const thermostatC = offC?.high ?? null
+  return {
+    ...inTheCold(job, worked, partTime),
+    within: within === null ? null : { value: within.low },
+    hot: isMissing(worked.hot) && 'beyondC' in worked.warmed ? worked.warmed : worked.hot,
+    metal: metalOf(job, worked, thermostatC),
+    limit: limit === null ? null : { value: limit.greatest.low, reason: limit.reason },
+    window: worked.window,
+    thermostatC,
+    hotAirC: hotAirOf(job)
+  }
+}
+
+function hotAirOf({ surroundings }: WarmJob): number | null {
+  return surroundings?.hot?.high ?? null
+}
+
+function inTheCold(
+  { warm: { target }, surroundings }: WarmJob,
+  { warmed }: Worked,
+  partTime: readonly string[]
+): Pick<WarmSubject, 'hold' | 'reach'> {
+  if (!isWarmed(warmed)) return { hold: asMissing(warmed), reach: asMissing(warmed) }
+  const { holdMarginK, cutMarginK, timeToTargetS } = warmed
+  const none = target === null || surroundings === null ? NO_TARGET : noPointOf(surroundings)
+  return {
+    hold: holdMarginK === null ? none : { holdMarginK, cutMarginK, partTime },
+    reach:
+      timeToTargetS === null ? none : { timeToTargetS: cutShort(cutMarginK) ? exactly(Number.POSITIVE_INFINITY) : timeToTargetS, partTime }
+  }
+}
+
+/** Where it gets hotter than films are worked out for, no question of the cold has an answer. */
+export function asMissing(warmed: Beyond | Missing): Missing {
+  if (!('beyondC' in warmed)) return warmed
+  const measure = `the metal gets hotter than the ${warmed.beyondC} °C up to which a film is worked out: less power, or more surface`
+  return { field: 'the warm-up', measure }
+}
+
+/** A thermostat that may open below the target keeps the metal from it. */
+function cutShort(cutMarginK: Warmed['cutMarginK']): boolean {
+  return cutMarginK !== null && cutMarginK.low <= 0
+}
+
+/** A thermostat cools nothing: in hotter air the metal gets as hot as the air. */
+function metalOf(job: WarmJob, { warmed, hot }: Worked, thermostatC: number | null): WarmSubject['metal'] {
+  if (isMissing(warmed)) return warmed
+  const settled: readonly Settled[] = isMissing(hot) ? [warmed] : [warmed, hot]
+  return settledMetal(job.warm.material, settled, thermostatC === null ? null : Math.max(thermostatC, hotAirOf(job) ?? thermostatC))
+}
