@@ -1,3 +1,4 @@
+import { PRACTICE_NAMES } from '../trade/practice-names.ts'
 import { choice, describe, flag, quantity, word } from './describe.ts'
 
 export const check = describe({
@@ -19,7 +20,7 @@ export const check = describe({
     ),
     only: word('RULE', 'rules to ask, and no others', { many: 'comma' }),
     skip: word('RULE', 'rules not to ask', { many: 'comma' }),
-    practice: choice(['general', 'road', 'boat', 'aircraft'], 'the practice whose limits apply, whatever a job says'),
+    practice: choice(PRACTICE_NAMES, 'the practice whose limits apply, whatever a job says'),
     samples: quantity('count', 'N', 'random draws inside the bounds of every thing besides, as a check of the worst case; into JSON'),
     watch: flag('judge again whatever changes, and the jobs of a bench that does, until it is stopped')
   },

@@ -1,3 +1,4 @@
+import { PRACTICE_NAMES } from '../trade/practice-names.ts'
 import { choice, describe, flag, quantity, word } from './describe.ts'
 
 export const drop = describe({
@@ -19,7 +20,7 @@ export const drop = describe({
       ['class-2', 'class-5', 'iso-6722', 'solid', 'aircraft'],
       'kind of conductor; without it class-5 for mm2 and solid for AWG'
     ),
-    practice: choice(['general', 'road', 'boat', 'aircraft'], 'practice whose limit the drop is judged by'),
+    practice: choice(PRACTICE_NAMES, 'practice whose limit the drop is judged by'),
     duty: choice(['continuous', 'intermittent'], 'how long the load is on; aircraft practice allows a short one more', {
       default: 'continuous',
       why: 'a heater stays on'

@@ -1,3 +1,4 @@
+import { PRACTICE_NAMES } from '../trade/practice-names.ts'
 import { choice, describe, flag, quantity, word } from './describe.ts'
 
 export const protect = describe({
@@ -14,7 +15,7 @@ export const protect = describe({
     rating: quantity('current', 'A', 'its rating, to be judged; without it the smallest that does'),
     inrush: word('A,TIME', 'current at switch-on and how long it lasts, as "20 A,0.5 s"'),
     fault: quantity('current', 'A', 'current of a short at the far end'),
-    practice: choice(['general', 'road', 'boat', 'aircraft'], 'practice whose limits hold', {
+    practice: choice(PRACTICE_NAMES, 'practice whose limits hold', {
       default: 'general',
       why: 'no other was named'
     }),

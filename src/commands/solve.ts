@@ -1,3 +1,4 @@
+import { PRACTICE_NAMES } from '../trade/practice-names.ts'
 import { choice, describe, quantity, word } from './describe.ts'
 
 export const solve = describe({
@@ -15,7 +16,7 @@ export const solve = describe({
     }),
     only: word('RULE', 'rules to ask, and no others', { many: 'comma' }),
     skip: word('RULE', 'rules not to ask', { many: 'comma' }),
-    practice: choice(['general', 'road', 'boat', 'aircraft'], 'the practice whose limits apply, whatever the job says')
+    practice: choice(PRACTICE_NAMES, 'the practice whose limits apply, whatever the job says')
   },
   examples: [
     'solve examples/gearbox-preheater.yaml --field circuit.runs.2.wire.length --from "2 m" --to "60 m" --want greatest',

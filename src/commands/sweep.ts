@@ -1,3 +1,4 @@
+import { PRACTICE_NAMES } from '../trade/practice-names.ts'
 import { choice, describe, flag, quantity, word } from './describe.ts'
 
 export const sweep = describe({
@@ -13,7 +14,7 @@ export const sweep = describe({
     plot: word('ID', 'draw this result over the field'),
     only: word('RULE', 'rules to ask, and no others', { many: 'comma' }),
     skip: word('RULE', 'rules not to ask', { many: 'comma' }),
-    practice: choice(['general', 'road', 'boat', 'aircraft'], 'the practice whose limits apply, whatever the job says'),
+    practice: choice(PRACTICE_NAMES, 'the practice whose limits apply, whatever the job says'),
     format: choice(['table', 'json', 'csv', 'svg'], 'what to print; --json is --format json, and goes before another', {
       default: 'table',
       why: 'for the eye'

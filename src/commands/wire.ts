@@ -1,3 +1,4 @@
+import { PRACTICE_NAMES } from '../trade/practice-names.ts'
 import { choice, describe, quantity, word } from './describe.ts'
 
 export const wire = describe({
@@ -9,7 +10,7 @@ export const wire = describe({
     voltage: quantity('voltage', 'V', 'rated voltage of the load'),
     length: quantity('run', 'L', 'length one way; the return is a wire of the same size and length', { required: true }),
     bus: quantity('voltage', 'V', 'voltage at the source', { required: true }),
-    practice: choice(['general', 'road', 'boat', 'aircraft'], 'practice whose limits hold', {
+    practice: choice(PRACTICE_NAMES, 'practice whose limits hold', {
       default: 'general',
       why: 'no other was named'
     }),

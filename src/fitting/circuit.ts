@@ -1,8 +1,8 @@
 import type { Given } from '../formula/given.ts'
-import type { Practice } from '../trade/circuit/ampacity-conductor.ts'
 import type { Conductor } from '../trade/circuit/conductor.ts'
 import type { StyleId } from '../trade/circuit/protection-style.ts'
 import type { SwitchLoad } from '../trade/circuit/switch-factor.ts'
+import type { PracticeName } from '../trade/practice-names.ts'
 
 /** How a wire lies, where that was told. */
 export interface WireLies {
@@ -10,7 +10,7 @@ export interface WireLies {
   readonly ambientC: Given
   readonly bundleCount: Given
   readonly altitudeM: Given
-  readonly practice: Practice
+  readonly practice: PracticeName
 }
 
 export interface RunWire {

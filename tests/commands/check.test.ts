@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
 import { check as description } from '../../src/commands/check.ts'
 import { drop } from '../../src/commands/drop.ts'
-import { PRACTICE_NAMES } from '../../src/rules/practice/practice.ts'
+import { PRACTICE_NAMES } from '../../src/trade/practice-names.ts'
 import { ran } from './run.ts'
 
 const GOOD = 'examples/gearbox-preheater.yaml'

@@ -6,7 +6,7 @@ import { XmlDocument } from 'libxml2-wasm'
 import { afterAll, describe, expect, it } from 'vitest'
 import { solve } from '../../src/commands/solve.ts'
 import { sweep } from '../../src/commands/sweep.ts'
-import { PRACTICE_NAMES } from '../../src/rules/practice/practice.ts'
+import { PRACTICE_NAMES } from '../../src/trade/practice-names.ts'
 import { HEATER_OHM, OHM_PER_M, WIRED } from '../work/plain-jobs.ts'
 import { ran } from './run.ts'
 

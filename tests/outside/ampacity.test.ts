@@ -1,18 +1,19 @@
 // table: outside source. Rows of rows/ampacity.ts, each with its source and label.
+
 import { describe, expect, it } from 'vitest'
 import { ampacity, ampacityA } from '../../src/trade/circuit/ampacity.ts'
 import { factorAtAltitude } from '../../src/trade/circuit/ampacity-altitude.ts'
 import { BOAT_TABLE } from '../../src/trade/circuit/ampacity-boat.ts'
 import { BOAT_BUNDLE, ecssBundleFactor, ecssPartLoadFactor } from '../../src/trade/circuit/ampacity-bundle.ts'
-import type { Practice } from '../../src/trade/circuit/ampacity-conductor.ts'
 import { BUNDLE_ANCHORS, bundledA, FREE_AIR_ANCHORS, freeAirA } from '../../src/trade/circuit/ampacity-free-air.ts'
 import { SMALLEST_WIRES } from '../../src/trade/circuit/ampacity-smallest-wire.ts'
+import type { PracticeName } from '../../src/trade/practice-names.ts'
 import { awgIn, checkRows, numberIn } from './electrical-rows.ts'
 import { AMPACITY_ROWS } from './rows/ampacity.ts'
 import type { ElectricalRow } from './rows/electrical-row.ts'
 
 interface Lies {
-  readonly practice: Practice
+  readonly practice: PracticeName
   readonly item: string
   readonly insulationC: number
   readonly ambientC?: number

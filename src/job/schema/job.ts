@@ -1,4 +1,4 @@
-import { PRACTICE_NAMES } from '../../rules/practice/practice.ts'
+import { PRACTICE_NAMES } from '../../trade/practice-names.ts'
 import { readBenchName } from '../bench-name.ts'
 import { choice, map, named, quantity, text, word } from '../field.ts'
 import { ASK_FIRST } from './ask-first.ts'

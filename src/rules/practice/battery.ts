@@ -1,6 +1,6 @@
 import type { Source } from '../../formula/source.ts'
+import { type PracticeName, perPractice } from '../../trade/practice-names.ts'
 import { SUPPLY_FIGURES } from '../../trade/supply/margin.ts'
-import type { PracticeName } from './practice.ts'
 
 export interface HoldLimit {
   readonly timeS: number
@@ -11,9 +11,6 @@ export interface HoldLimit {
 const { leastS, says, source } = SUPPLY_FIGURES.batteryAlone
 
 /** How long the battery alone must last, where a practice says so. */
-export const HOLD_LIMITS: { readonly [N in PracticeName]: HoldLimit | null } = {
-  general: null,
-  road: null,
-  boat: null,
+export const HOLD_LIMITS: { readonly [N in PracticeName]: HoldLimit | null } = perPractice<HoldLimit | null>(null, {
   aircraft: { timeS: leastS, says, source }
-}
+})

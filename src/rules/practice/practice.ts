@@ -1,4 +1,5 @@
 import { SOURCES, type Source } from '../../formula/source.ts'
+import type { PracticeName } from '../../trade/practice-names.ts'
 
 /** How long a load is on at a time. Where a practice prints no other figure for a short one, the same holds. */
 export const DUTIES = ['continuous', 'intermittent'] as const
@@ -29,9 +30,6 @@ export interface Practice {
   readonly drop: readonly DropLimit[]
   readonly looser?: LooserDrop
 }
-
-export const PRACTICE_NAMES = ['general', 'road', 'boat', 'aircraft'] as const
-export type PracticeName = (typeof PRACTICE_NAMES)[number]
 
 const anyVoltage = { fromV: 0, toV: 60, duty: 'any' } as const
 const on14V = { fromV: 11, toV: 15 } as const

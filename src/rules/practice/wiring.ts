@@ -1,6 +1,6 @@
 import { SOURCES, type Source } from '../../formula/source.ts'
 import { MM_PER_IN } from '../../quantity/units.ts'
-import type { PracticeName } from './practice.ts'
+import { type PracticeName, perPractice } from '../../trade/practice-names.ts'
 
 /** A length that a practice asks of a harness, and where it says so. */
 export interface WiringLength {
@@ -22,7 +22,7 @@ export interface Wiring {
   readonly refinish: { readonly hours: number; readonly source: Source } | null
 }
 
-const small: Wiring = {
+const common: Wiring = {
   support: { leastMm: 150, lengthMm: 200, source: SOURCES.practice },
   deflection: null,
   fuelLine: null,
@@ -30,10 +30,8 @@ const small: Wiring = {
   refinish: null
 }
 
-export const WIRING: { readonly [N in PracticeName]: Wiring } = {
-  general: small,
-  road: small,
-  boat: { ...small, support: { leastMm: null, lengthMm: 18 * MM_PER_IN, source: SOURCES['abyc-e-11-support'] } },
+export const WIRING: { readonly [N in PracticeName]: Wiring } = perPractice(common, {
+  boat: { ...common, support: { leastMm: null, lengthMm: 18 * MM_PER_IN, source: SOURCES['abyc-e-11-support'] } },
   aircraft: {
     support: { leastMm: null, lengthMm: 24 * MM_PER_IN, source: SOURCES['ac-43.13-1b-11-96'] },
     deflection: { lengthMm: 0.5 * MM_PER_IN, source: SOURCES['ac-43.13-1b-11-118'] },
@@ -41,4 +39,4 @@ export const WIRING: { readonly [N in PracticeName]: Wiring } = {
     groundJoint: { jointOhm: 0.003, source: SOURCES['ac-bonding'] },
     refinish: { hours: 24, source: SOURCES['ac-bonding'] }
   }
-}
+})

@@ -2,7 +2,7 @@ import { fact } from '../../formula/formula.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
 import { recordStep } from '../../formula/working.ts'
-import type { Practice } from './ampacity-conductor.ts'
+import type { PracticeName } from '../practice-names.ts'
 import { alreadyIn, applied, type Derating, nothingOff } from './ampacity-derating.ts'
 import type { PrintedCurrent } from './ampacity-table.ts'
 
@@ -37,7 +37,7 @@ const GENERAL_BUNDLE: readonly BundleRow[] = [
 ]
 
 /** Null where the figure holds for a smaller bundle than this one and nothing published says what a larger one does. */
-export function bundleDerating({ column, contains }: PrintedCurrent, practice: Practice, bundleCount: number): Derating | null {
+export function bundleDerating({ column, contains }: PrintedCurrent, practice: PracticeName, bundleCount: number): Derating | null {
   if (!(bundleCount >= 1)) throw new OutsideRange('bundleFactor', 'bundleCount', bundleCount, 1, Number.MAX_SAFE_INTEGER)
   if (contains.bundleCount > 1)
     return bundleCount > contains.bundleCount ? null : alreadyIn(`the table holds for ${contains.says}`, column.source)

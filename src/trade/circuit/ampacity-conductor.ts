@@ -3,8 +3,6 @@ import type { WireSize } from './wire-size.ts'
 /** A conductor as it is asked for. Gauges run 0, −1 (00), −2 (000), −3 (0000). */
 export type Conductor = { readonly standard: 'awg'; readonly awg: number } | { readonly standard: 'mm2'; readonly areaMm2: number }
 
-export type Practice = 'general' | 'road' | 'boat' | 'aircraft'
-
 export function conductorBySize(size: WireSize): Conductor {
   return size.system === 'awg' ? { standard: 'awg', awg: size.gaugeCount } : { standard: 'mm2', areaMm2: size.sectionMm2 }
 }

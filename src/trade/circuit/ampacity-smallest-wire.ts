@@ -1,5 +1,6 @@
 import { SOURCES, type Source } from '../../formula/source.ts'
-import { type Conductor, conductorName, type Practice } from './ampacity-conductor.ts'
+import { type PracticeName, perPractice } from '../practice-names.ts'
+import { type Conductor, conductorName } from './ampacity-conductor.ts'
 
 /** `sheathed`: one of several in a common sheath. */
 export type WireRun = 'single' | 'sheathed'
@@ -23,9 +24,7 @@ const COMMON: readonly SmallestWire[] = [
 const CLAMPED = 'smaller only with high-strength conductors, extra clamps, and beside at least three other wires'
 
 /** Smallest wire that will last, whatever the current. */
-export const SMALLEST_WIRES: Readonly<Record<Practice, readonly SmallestWire[]>> = {
-  general: COMMON,
-  road: COMMON,
+export const SMALLEST_WIRES: Readonly<Record<PracticeName, readonly SmallestWire[]>> = perPractice(COMMON, {
   boat: [
     { run: 'single', conductor: { standard: 'awg', awg: 16 }, says: 'run singly', source: SOURCES['33-cfr-183.425-size'] },
     {
@@ -48,7 +47,7 @@ export const SMALLEST_WIRES: Readonly<Record<Practice, readonly SmallestWire[]>>
     { run: 'single', conductor: { standard: 'mm2', areaMm2: 0.52 }, says: CLAMPED, source: SOURCES['ac-small-wire'] },
     { run: 'sheathed', conductor: { standard: 'mm2', areaMm2: 0.52 }, says: CLAMPED, source: SOURCES['ac-small-wire'] }
   ]
-}
+})
 
 export interface SmallestAllowed {
   readonly allowed: 'yes' | 'no'
@@ -57,7 +56,11 @@ export interface SmallestAllowed {
   readonly source: Source
 }
 
-export function smallestAllowed(x: { readonly practice: Practice; readonly conductor: Conductor; readonly run: WireRun }): SmallestAllowed {
+export function smallestAllowed(x: {
+  readonly practice: PracticeName
+  readonly conductor: Conductor
+  readonly run: WireRun
+}): SmallestAllowed {
   const row = SMALLEST_WIRES[x.practice].find(row => row.run === x.run && row.conductor.standard === x.conductor.standard)!
   const allowed = sizeOf(x.conductor) >= sizeOf(row.conductor) ? 'yes' : 'no'
   return { allowed, smallest: row.conductor, says: `smallest ${conductorName(row.conductor)}: ${row.says}`, source: row.source }

@@ -2,18 +2,19 @@ import { fewRecalled } from '../../formula/few-recalled.ts'
 import { formula } from '../../formula/formula.ts'
 import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
+import { type PracticeName, perPractice } from '../practice-names.ts'
 import { AIRCRAFT_TABLE } from './ampacity-aircraft.ts'
 import { altitudeDerating } from './ampacity-altitude.ts'
 import { ambientDerating, requireCooler } from './ampacity-ambient.ts'
 import { BOAT_TABLE } from './ampacity-boat.ts'
 import { bundleDerating } from './ampacity-bundle.ts'
-import { type Conductor, conductorName, type Practice } from './ampacity-conductor.ts'
+import { type Conductor, conductorName } from './ampacity-conductor.ts'
 import type { Derating } from './ampacity-derating.ts'
 import { freeAirOf } from './ampacity-free-air.ts'
 import { type AmpacityTable, type PrintedCurrent, printedCurrent } from './ampacity-table.ts'
 
 export interface AmpacityGiven {
-  readonly practice: Practice
+  readonly practice: PracticeName
   readonly conductor: Conductor
   readonly insulationC: Given
   readonly ambientC: Given
@@ -62,23 +63,19 @@ interface Tables {
 
 const BOAT_FIRST: Tables = { main: BOAT_TABLE, thin: AIRCRAFT_TABLE }
 
-/** Road and general work have no published table. */
-const TABLES: Readonly<Record<Practice, Tables>> = {
+/** General work has no published table. */
+const TABLES = perPractice(BOAT_FIRST, {
   aircraft: { main: AIRCRAFT_TABLE, thin: null },
-  boat: { main: BOAT_TABLE, thin: null },
-  road: BOAT_FIRST,
-  general: BOAT_FIRST
-}
+  boat: { main: BOAT_TABLE, thin: null }
+})
 
 const BOAT_FIRST_SAYS =
   'common practice, no published source: the boat table, a metric size read at the next smaller gauge; below AWG 18 the aircraft table, but never more than AWG 18 carries by the boat table'
 
-const SAYS: Readonly<Record<Practice, string>> = {
+const SAYS = perPractice(BOAT_FIRST_SAYS, {
   aircraft: 'a single wire in free air carries more; the figure is for the bundle it names',
-  boat: 'rule for boats under 50 V',
-  road: BOAT_FIRST_SAYS,
-  general: BOAT_FIRST_SAYS
-}
+  boat: 'rule for boats under 50 V'
+})
 
 /** More than most jobs have. */
 const WIRES = 32

@@ -1,8 +1,9 @@
 import { formula } from '../../formula/formula.ts'
 import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
+import type { PracticeName } from '../practice-names.ts'
 import { ampacity } from './ampacity.ts'
-import { conductorBySize, type Practice } from './ampacity-conductor.ts'
+import { conductorBySize } from './ampacity-conductor.ts'
 import type { Conductor } from './conductor.ts'
 import { heatedWire } from './heated-wire.ts'
 import { type ProtectionGiven, protection } from './protection.ts'
@@ -13,7 +14,7 @@ import { wireShort } from './wire-short.ts'
 import { loadedWireC } from './wire-warmth.ts'
 
 export interface GuardedWireGiven extends Lying, Protector, Pick<ProtectionGiven, 'loadA' | 'inrush' | 'faultA'> {
-  readonly practice: Practice
+  readonly practice: PracticeName
   readonly conductor: Conductor
   /** Where the protector sits. */
   readonly protectorC: Given

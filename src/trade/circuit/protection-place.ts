@@ -1,5 +1,5 @@
 import { SOURCES, type Source } from '../../formula/source.ts'
-import type { Practice } from './ampacity-conductor.ts'
+import { type PracticeName, perPractice } from '../practice-names.ts'
 
 export interface PlaceRule {
   /** Greatest run of unprotected wire, along it; null where the rule is in words only. */
@@ -23,20 +23,21 @@ const COMMON: PlaceRule = {
 }
 
 /** How far along the wire the protector may be from its source. */
-export const PROTECTOR_PLACES: Readonly<Record<Practice, PlaceRules>> = {
-  aircraft: { open: NEAR, sheathed: NEAR },
-  boat: {
-    open: {
-      greatestMm: 177.8,
-      says: 'at the source; where that cannot be done, within 7 in along the wire',
-      source: SOURCES['33-cfr-183.455']
-    },
-    sheathed: {
-      greatestMm: 1016,
-      says: 'at the source; where 7 in cannot be kept, within 40 in if the wire is sheathed or enclosed all the way',
-      source: SOURCES['33-cfr-183.455']
+export const PROTECTOR_PLACES: Readonly<Record<PracticeName, PlaceRules>> = perPractice(
+  { open: COMMON, sheathed: COMMON },
+  {
+    aircraft: { open: NEAR, sheathed: NEAR },
+    boat: {
+      open: {
+        greatestMm: 177.8,
+        says: 'at the source; where that cannot be done, within 7 in along the wire',
+        source: SOURCES['33-cfr-183.455']
+      },
+      sheathed: {
+        greatestMm: 1016,
+        says: 'at the source; where 7 in cannot be kept, within 40 in if the wire is sheathed or enclosed all the way',
+        source: SOURCES['33-cfr-183.455']
+      }
     }
-  },
-  road: { open: COMMON, sheathed: COMMON },
-  general: { open: COMMON, sheathed: COMMON }
-}
+  }
+)

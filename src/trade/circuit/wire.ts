@@ -1,8 +1,9 @@
 import { formula } from '../../formula/formula.ts'
 import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
+import type { PracticeName } from '../practice-names.ts'
 import { type Ampacity, ampacity, type NoFigure } from './ampacity.ts'
-import { conductorBySize, type Practice } from './ampacity-conductor.ts'
+import { conductorBySize } from './ampacity-conductor.ts'
 import type { Conductor } from './conductor.ts'
 import * as copper from './copper.ts'
 import { drop, type FedLoad } from './drop.ts'
@@ -28,7 +29,7 @@ export interface Protector {
 }
 
 export interface WireGiven extends Lying {
-  readonly practice: Practice
+  readonly practice: PracticeName
   readonly conductor: Conductor
   /** One way; the return is a wire of the same size and length. */
   readonly lengthM: Given

@@ -188,8 +188,8 @@ export const CIRCUIT: Guards = {
     numbers: 8,
     rows: AMPACITY,
     plausible: cells => {
-      smallest(at(cells, 'boat'))
-      smallest(at(cells, 'aircraft'))
+      smallest(at(cells, 1, 'boat'))
+      smallest(at(cells, 1, 'aircraft'))
     }
   },
   'circuit/breaker-styles.ts THERMAL_MULTIPLIERS': {

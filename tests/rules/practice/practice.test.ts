@@ -3,7 +3,8 @@
 // ABYC E-11, critical circuits: 3 % (read-secondary, quoted by a marine wire maker)
 // 3 % for plant, machines and road vehicles: common practice
 import { describe, expect, it } from 'vitest'
-import { DUTIES, dropLimit, PRACTICE_NAMES, PRACTICES } from '../../../src/rules/practice/practice.ts'
+import { DUTIES, dropLimit, PRACTICES } from '../../../src/rules/practice/practice.ts'
+import { PRACTICE_NAMES } from '../../../src/trade/practice-names.ts'
 
 it.each([
   ['aircraft', 14, 0.5, 'V', 'ac-43.13-1b-11-6'],

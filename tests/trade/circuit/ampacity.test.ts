@@ -1,11 +1,13 @@
 // property: laws of the physics and of the tables.
+
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Plain } from '../../../src/formula/given.ts'
 import { OutsideRange } from '../../../src/formula/outside-range.ts'
 import { withWorking } from '../../../src/formula/working.ts'
 import { type Ampacity, type AmpacityGiven, ampacity } from '../../../src/trade/circuit/ampacity.ts'
-import type { Conductor, Practice } from '../../../src/trade/circuit/ampacity-conductor.ts'
+import type { Conductor } from '../../../src/trade/circuit/ampacity-conductor.ts'
+import type { PracticeName } from '../../../src/trade/practice-names.ts'
 
 type Asked = Plain<AmpacityGiven>
 
@@ -13,7 +15,7 @@ const awg = (awg: number): Conductor => ({ standard: 'awg', awg })
 const mm2 = (areaMm2: number): Conductor => ({ standard: 'mm2', areaMm2 })
 const GAUGES = [24, 22, 20, 18, 16, 14, 12, 10, 8, 6, 4, 3, 2, 1, 0, -1, -2, -3].map(awg)
 const METRIC = [0.22, 0.35, 0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120].map(mm2)
-const PRACTICES: readonly Practice[] = ['general', 'road', 'boat', 'aircraft']
+const PRACTICES: readonly PracticeName[] = ['general', 'road', 'boat', 'aircraft']
 
 const PLAIN: Asked = { practice: 'boat', conductor: awg(14), insulationC: 105, ambientC: 30, altitudeM: 0, bundleCount: 1 }
 

@@ -1,9 +1,10 @@
 // example: arithmetic by hand from the published tables.
-import { expect, it } from 'vitest'
-import type { Practice } from '../../../src/trade/circuit/ampacity-conductor.ts'
-import { wireLimit } from '../../../src/trade/circuit/protection-wire-limit.ts'
 
-const wire = (practice: Practice, awg: number, kind: 'fuse' | 'breaker' = 'fuse') => ({
+import { expect, it } from 'vitest'
+import { wireLimit } from '../../../src/trade/circuit/protection-wire-limit.ts'
+import type { PracticeName } from '../../../src/trade/practice-names.ts'
+
+const wire = (practice: PracticeName, awg: number, kind: 'fuse' | 'breaker' = 'fuse') => ({
   practice,
   kind,
   conductor: { standard: 'awg', awg } as const,

@@ -1,12 +1,14 @@
 // property: what heat flow demands of a warmed wire; table: aircraft wire by hand.
+
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { ampacity } from '../../../src/trade/circuit/ampacity.ts'
-import type { Conductor, Practice } from '../../../src/trade/circuit/ampacity-conductor.ts'
+import type { Conductor } from '../../../src/trade/circuit/ampacity-conductor.ts'
 import { loadedWireC } from '../../../src/trade/circuit/wire-warmth.ts'
+import type { PracticeName } from '../../../src/trade/practice-names.ts'
 
 const awg = (awg: number): Conductor => ({ standard: 'awg', awg })
-const PRACTICES: readonly Practice[] = ['general', 'road', 'boat', 'aircraft']
+const PRACTICES: readonly PracticeName[] = ['general', 'road', 'boat', 'aircraft']
 
 /** At a share of what the wire carries for good. */
 function warmed(x: Parameters<typeof ampacity>[0], share: number): number {
