@@ -8,14 +8,17 @@ const RUNS = Number(process.argv[2] ?? 7)
 const LINES = 10_000
 const folder = mkdtempSync(join(tmpdir(), 'fettle-bench-'))
 const torques = Array.from({ length: LINES }, (_, i) => (50 + i * 0.037).toFixed(3))
-const lists = { fettle: join(folder, 'lines.txt'), units: join(folder, 'units.txt') }
+const lists = { fettle: join(folder, 'lines.txt'), units: join(folder, 'units.txt'), six: join(folder, 'six.txt') }
+const SIX = ['N m', 'lbf inch', 'lbf ft', 'kgf cm', 'kgf m', 'oz force inch']
 writeFileSync(lists.fettle, torques.map(torque => `torque ${torque} in-lb\n`).join(''))
+writeFileSync(lists.six, torques.flatMap(torque => SIX.map(unit => `${torque} inch lbf\n${unit}\n`)).join(''))
 writeFileSync(lists.units, torques.map(torque => `${torque} inch lbf\nN m\n`).join(''))
 
 const PROGRAMS = {
   'empty node process': [process.execPath, ['-e', ''], '/dev/null'],
   'fettle each': [process.execPath, ['bin/fettle.js', 'each'], lists.fettle],
-  'GNU units, one unit': ['units', ['-q', '-t'], lists.units]
+  'GNU units, one unit': ['units', ['-q', '-t'], lists.units],
+  'GNU units, the same six': ['units', ['-q', '-t'], lists.six]
 }
 
 function millis([program, words, input]) {
@@ -31,4 +34,4 @@ for (let run = 0; run < RUNS; run++) for (const [name, program] of Object.entrie
 const floor = median(taken['GNU units, one unit'])
 console.log(`${LINES} torques; fettle gives six units, bounds and sources of each, GNU units one number`)
 for (const [name, times] of Object.entries(taken))
-  console.log(`${name.padEnd(22)} ${median(times).toFixed(0).padStart(6)} ms   ${(median(times) / floor).toFixed(2)} × GNU units`)
+  console.log(`${name.padEnd(24)} ${median(times).toFixed(0).padStart(6)} ms   ${(median(times) / floor).toFixed(2)} × GNU units`)
