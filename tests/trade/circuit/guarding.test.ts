@@ -84,15 +84,6 @@ it('points are reached up to the stop, and not through it', () => {
   expect([...reached('frame', 'bus', runs)].sort()).toEqual(['bus', 'frame', 'p', 'q'])
 })
 
-describe('a run from the feed side to the return side', () => {
-  // A load drawn as two runs with a joint between them is no load: what joins both sides lies on either.
-  const across = { ...WIRING, runs: [...WIRING.runs, run('across', 'h+', 'h-')] }
-  it('makes both sides one', () => {
-    expect([...reached('bus', 'frame', across.runs)]).toContain('h-')
-    expect(loadGuards(across, 'heater')).toEqual(['main fuse'])
-  })
-})
-
 describe('switched off', () => {
   it.each([
     [['lamp fuse'], ['lamp']],
