@@ -19,7 +19,8 @@ const STRENGTH = 'or a shear strength, as "160 MPa"'
 
 /** An alloy as people write it: `A380`, `a 380.0`, `356-T6 sand cast`, `Zamak 3`, `gray iron class 30`. */
 export function readCasting(text: string): Outcome<Casting> {
-  const found = bySpelling().get(plain(text)) ?? []
+  const asked = bare(text).replace('gray', 'grey').replace('mold', 'mould')
+  const found = CASTING_ALLOYS.filter(({ name }) => isWritten(name, asked))
   if (found.length > 1) return severalCasts(text, found)
   return found[0] === undefined ? unknownAlloy(text) : known(found[0])
 }
@@ -38,19 +39,17 @@ function unknownAlloy(text: string): Outcome<never> {
 
 /** `cast iron` is a grey iron before it is anything else. */
 function shareWord(name: string, text: string): boolean {
-  const words = text.toLowerCase().match(/[a-z]{4,}/g) ?? []
-  return words.some(word => word !== 'cast' && name.toLowerCase().split(' ').includes(word))
+  const words = name.toLowerCase().split(' ')
+  return text
+    .toLowerCase()
+    .split(/[^a-z]/)
+    .some(word => words.includes(word))
 }
 
+/** The rows have the weakest way of casting first. */
 function severalCasts(text: string, found: readonly CastingAlloy[]): Outcome<never> {
   const names = found.map(({ name }) => shown(name))
-  const weakest = found.reduce((a, b) => (shearOf(b) < shearOf(a) ? b : a))
-  return bad(`casting alloy ${quoted(text)} is cast in more than one way`, `one of ${names.join(', ')}, ${STRENGTH}`, shown(weakest.name))
-}
-
-/** What nobody printed is never taken for the weakest. */
-function shearOf({ shearMpa }: CastingAlloy): number {
-  return shearMpa ?? Number.POSITIVE_INFINITY
+  return bad(`casting alloy ${quoted(text)} is cast in more than one way`, `one of ${names.join(', ')}, ${STRENGTH}`, names[0])
 }
 
 type Name = CastingAlloy['name']
@@ -63,32 +62,13 @@ function short([alloy]: Name): string {
   return alloy.replace(/\.0$/, '')
 }
 
-let alloys: ReadonlyMap<string, readonly CastingAlloy[]> | undefined
-
-/** Made when the first alloy is read. */
-function bySpelling(): ReadonlyMap<string, readonly CastingAlloy[]> {
-  alloys ??= grouped()
-  return alloys
-}
-
-function grouped(): ReadonlyMap<string, readonly CastingAlloy[]> {
-  const found = new Map<string, CastingAlloy[]>()
-  for (const alloy of CASTING_ALLOYS)
-    for (const spelling of new Set(spellings(alloy))) found.set(spelling, [...(found.get(spelling) ?? []), alloy])
-  return found
-}
-
 /** Temper and way of casting may be left out, and so may the words `class` and `cast`. */
-function spellings({ name: [alloy, temper, cast] }: CastingAlloy): readonly string[] {
-  const tempered = [alloy, alloy.replace('class', ''), alloy + temper]
-  return tempered.flatMap(a => [a, a + cast, a + cast.replace(' cast', '')]).map(plain)
+function isWritten([alloy, temper, cast]: Name, asked: string): boolean {
+  const begins = [alloy, alloy.replace('class', ''), alloy + temper].map(bare).filter(begin => asked.startsWith(begin))
+  const ends = ['', cast, cast.replace(' cast', '')].map(bare)
+  return begins.some(begin => ends.includes(asked.slice(begin.length)))
 }
 
-function plain(text: string): string {
-  return text
-    .toLowerCase()
-    .replace(/gray/, 'grey')
-    .replace(/mold/, 'mould')
-    .replace(/\.0(?!\d)/, '')
-    .replace(/[^a-z0-9]/g, '')
+function bare(text: string): string {
+  return text.toLowerCase().replace(/\.0(?!\d)|[^a-z0-9]/g, '')
 }

@@ -77,7 +77,7 @@ function shownAt(over: Predictor, fault: Fault, size: number, readings: readonly
   const taken = readings.length
   const mean = over.settled(whole)
   const part = { points: over.points.slice(0, taken), settled: () => mean.slice(0, taken) }
-  const known = gaussianOf(part, { values: whole.values.slice(0, taken), slopes: whole.slopes.map(row => row.slice(0, taken)) })
+  const known = gaussianOf(part, whole)
   const off = readings.map((reading, i) => reading - mean[i]!)
   const pull = known.solve(off)
   return over.points.slice(taken).map((point, k) => {

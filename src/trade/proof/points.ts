@@ -13,8 +13,8 @@ const ACCEPTED = 'two points of the circuit, the red lead first, as "bus to chas
 export function readPoints(text: string, known: readonly string[]): Outcome<Points> {
   const plain = text.trim()
   const splits = [...plain.matchAll(/\s+to\s+/gi)].map(({ index, 0: word }) => ({
-    red: plain.slice(0, index).trim(),
-    black: plain.slice(index + word.length).trim()
+    red: plain.slice(0, index),
+    black: plain.slice(index + word.length)
   }))
   if (splits.length === 0) return bad(`${quoted(text)} names no two points`, ACCEPTED)
   const found = splits.find(({ red, black }) => known.includes(red) && known.includes(black))

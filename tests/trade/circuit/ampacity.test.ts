@@ -155,5 +155,7 @@ describe('ampacity', () => {
   it('leaves its working', () => {
     const { working } = withWorking(() => figure({ ambientC: 60, bundleCount: 3 }))
     expect(working.map(({ symbol }) => symbol)).toEqual(['It', 'fB', 'r', 'fE', 'r', 'r', 'fT', 'Ia'])
+    expect(working.find(({ symbol }) => symbol === 'fB')!.putIn).toBe('3 wires')
+    expect(working.find(({ symbol }) => symbol === 'It')!.putIn).toMatch(/^AWG 14 read at AWG 14, 105 °C insulation; holds for /)
   })
 })

@@ -126,6 +126,8 @@ describe('a current alone', () => {
     const asked = () => drop({ ...x, load: { takes: 'current', currentA: 100, busV: 12 } })
     expect(asked).toThrow(NoAnswer)
     expect(asked).toThrow('100 A would lose 20 V on the way, more than the 12 V of the bus')
+    // 0.798 V at 4 A are 0.1995 ohm, and 12 V over them 60.15 A, rounded down to three digits.
+    expect(asked).toThrow(expect.objectContaining({ change: expect.stringContaining(': 60.1 A is what would flow into a dead short') }))
   })
 })
 

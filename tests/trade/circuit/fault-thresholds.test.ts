@@ -108,3 +108,32 @@ describe('what is open carries nothing', () => {
 it('nothing is no harm', () => {
   expect(harmOf({ currentsA: {}, opens: [], doubtful: [], backwards: [], overloads: [], lost: [] })).toBe(0)
 })
+
+describe('harm', () => {
+  const nothing = { currentsA: {}, opens: [], doubtful: [], backwards: [], overloads: [], lost: [] }
+  const overload = (currentA: number, ampacityA: number, clearedS = Number.POSITIVE_INFINITY) => ({
+    id: 'wire',
+    currentA,
+    ampacityA,
+    clearedS
+  })
+  const harm = (...overloads: readonly ReturnType<typeof overload>[]) => harmOf({ ...nothing, overloads })
+
+  it('of a wire that burns goes by how many times what it carries', () => {
+    expect(harm(overload(30, 10))).toBeGreaterThan(harm(overload(50, 40)))
+    expect(harm(overload(30, 10), overload(50, 40))).toBe(harm(overload(30, 10)))
+  })
+
+  it('of one that is cleared is less, and goes by how long it takes', () => {
+    expect(harm(overload(300, 10, 2))).toBeLessThan(harm(overload(11, 10)))
+    expect(harm(overload(30, 10, 2))).toBeGreaterThan(harm(overload(30, 10, 1)))
+    expect(harm(overload(30, 10, 2), overload(30, 10, 1))).toBe(harm(overload(30, 10, 2)))
+  })
+
+  it('of both is more than of either', () => {
+    const both = harm(overload(30, 10), overload(20, 10, 2))
+    expect(both).toBeGreaterThan(harm(overload(30, 10)))
+    expect(both).toBeGreaterThan(harm(overload(20, 10, 2)))
+    expect(harm(overload(30, 10), overload(20, 10, 3))).toBeGreaterThan(both)
+  })
+})

@@ -1,6 +1,6 @@
 // example: what single faults do in small circuits, by hand; all of them invented
 import { describe, expect, it } from 'vitest'
-import type { FaultGiven } from '../../../src/trade/circuit/fault.ts'
+import { changeOf, type FaultGiven } from '../../../src/trade/circuit/fault.ts'
 import { walkFaults } from '../../../src/trade/circuit/fault-walk.ts'
 import { faultName, faultText } from '../../../src/trade/circuit/fault-words.ts'
 import type { PlainElement } from '../../../src/trade/circuit/network.ts'
@@ -173,3 +173,68 @@ it.each([0.023, 0.0412, 0.07, 0.33])(
     expect(walkFaults(it_).flatMap(({ backwards }) => backwards)).toEqual([])
   }
 )
+
+describe('two protectors', () => {
+  const elements = [
+    ohm('main fuse', 'bus', 'panel', 0.005),
+    ohm('branch fuse', 'panel', 'fused', 0.005),
+    ohm('feed', 'fused', 'h+', 0.05),
+    ohm('heater', 'h+', 'frame', 2)
+  ]
+  const inRow = (...protectors: FaultGiven['protectors']) =>
+    named(given(elements, { loads: ['heater'], protectors, points: ['h+'] }), 'h+ shorted to ground')
+  const [main, branch] = [
+    { id: 'main fuse', style: 'blade', ratingA: 30 },
+    { id: 'branch fuse', style: 'blade', ratingA: 10 }
+  ] as const
+
+  it('one behind the other: the lesser opens first, and there is nothing left for the greater, in whatever order they are named', () => {
+    for (const named of [
+      [main, branch],
+      [branch, main]
+    ])
+      expect(inRow(...named).opens.map(({ id }) => id)).toEqual(['branch fuse'])
+  })
+
+  it('what must open is not in doubt', () => {
+    expect(inRow(main, branch).doubtful).toEqual([])
+  })
+
+  it('side by side: once one is open the other has all of it, and the wire is rid of it after both times', () => {
+    const beside = [
+      ohm('one', 'bus', 'p', 0.02),
+      ohm('other', 'bus', 'p', 0.02),
+      ohm('wire', 'p', 'h+', 0.05),
+      ohm('heater', 'h+', 'frame', 2)
+    ]
+    const protectors = [
+      { id: 'other', style: 'blade', ratingA: 15 },
+      { id: 'one', style: 'blade', ratingA: 10 }
+    ] as const
+    const it_ = given(beside, { protectors, points: ['h+'], capacities: [{ id: 'wire', ampacityA: 20 }] })
+    const { opens, overloads, currentsA } = named(it_, 'h+ shorted to ground')
+    expect(opens.map(({ id }) => id)).toEqual(['one', 'other'])
+    // 12 V over 0.01 + 0.01 + 0.05 + 0.001 ohm, all but what the heater has; then over 0.081.
+    expect(currentsA.wire).toBeCloseTo(12 / 0.071, 0)
+    expect(opens.map(({ currentA }) => currentA)).toEqual([expect.closeTo(12 / 0.071 / 2, 0), expect.closeTo(12 / 0.081, 0)])
+    expect(overloads).toEqual([{ id: 'wire', ampacityA: 20, currentA: currentsA.wire, clearedS: opens[0]!.longestS + opens[1]!.longestS }])
+  })
+})
+
+// Ideal source, 2 ohm to the block, two ways of 1 ohm home: 4.8 A lift the block by 2.4 V. The starter has 9.6 V for its 200 A: 0.048 ohm.
+// With one way off: 12 V over 1 ohm and 0.048 beside 2.
+it('the starter takes what the other ways let through', () => {
+  const ways = [ohm('heater', 'bus', 'block', 2), ohm('strap', 'block', 'frame', 1), ohm('thin', 'block', 'frame', 1)]
+  const it_ = given([], { cranking: { currentA: 200, at: 'block', straps: ['strap'] } })
+  const network = { ground: 'frame', elements: [...ways, { ...battery, insideOhm: 0 } as PlainElement] }
+  const { currentsA } = named({ ...it_, network }, 'strap off while cranking')
+  const besideOhm = 1 / (1 / 0.048 + 1 / 2)
+  expect(currentsA.starter).toBeCloseTo(((12 / (1 + besideOhm)) * besideOhm) / 0.048, 9)
+})
+
+it('the 0 V node is not shorted to itself, and a change of what is not there is our own mistake', () => {
+  const it_ = given([ohm('heater', 'bus', 'frame', 2)], { points: ['frame', 'bus'] })
+  expect(walkFaults(it_).flatMap(({ fault }) => (fault.kind === 'shorted' ? [fault.point] : []))).toEqual(['bus'])
+  expect(() => changeOf({ kind: 'opened', id: 'nothing' }, it_.network)).toThrow('no element nothing')
+  expect(() => walkFaults({ ...it_, loads: ['nothing'] })).toThrow('no element nothing')
+})

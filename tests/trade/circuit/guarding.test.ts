@@ -1,6 +1,15 @@
 // example: what hangs on what, in a drawn circuit; invented
 import { describe, expect, it } from 'vitest'
-import { guardings, loadGuards, looseEnd, returnPoints, switchedOff, type Wiring, wayTo } from '../../../src/trade/circuit/guarding.ts'
+import {
+  guardings,
+  loadGuards,
+  looseEnd,
+  reached,
+  returnPoints,
+  switchedOff,
+  type Wiring,
+  wayTo
+} from '../../../src/trade/circuit/guarding.ts'
 import { run } from './invented.ts'
 
 /** Main fuse, then two branches; only the lamp has a fuse of its own. Both come back over one strap. */
@@ -61,6 +70,18 @@ it('the way to a point is by the fewest runs', () => {
   expect(wayTo(WIRING, 'panel')).toEqual(['lead', 'main fuse'])
   expect(wayTo(WIRING, 'bus')).toEqual([])
   expect(wayTo(WIRING, 'nowhere')).toEqual([])
+})
+
+it('the way leads along runs that are drawn against it, and round by the shorter side', () => {
+  const runs = [run('a', 'p', 'bus'), run('b', 'q', 'p'), run('c', 'bus', 'r'), run('d', 'r', 's'), run('e', 's', 'q')]
+  expect(wayTo({ bus: 'bus', runs }, 'q')).toEqual(['a', 'b'])
+  expect(wayTo({ bus: 'bus', runs }, 's')).toEqual(['c', 'd'])
+})
+
+it('points are reached up to the stop, and not through it', () => {
+  const runs = [run('a', 'bus', 'p'), run('b', 'p', 'frame'), run('c', 'frame', 'q')]
+  expect([...reached('bus', 'frame', runs)].sort()).toEqual(['bus', 'frame', 'p'])
+  expect([...reached('frame', 'bus', runs)].sort()).toEqual(['bus', 'frame', 'p', 'q'])
 })
 
 describe('switched off', () => {

@@ -1,6 +1,7 @@
 // table: each side of the printed temperatures (rows of tests/outside/rows/protection.ts).
 import { expect, it } from 'vitest'
 import { OutsideRange } from '../../../src/formula/outside-range.ts'
+import { withWorking } from '../../../src/formula/working.ts'
 import { allowedLoadA, coldRatingA, loadRow } from '../../../src/trade/circuit/protection-ambient.ts'
 import type { StyleId } from '../../../src/trade/circuit/protection-style.ts'
 import { styleOf } from '../../../src/trade/circuit/protection-styles.ts'
@@ -42,4 +43,17 @@ it('loads a thermal breaker less in the heat and finds it holding more in the co
 
 it('is a share of the rating', () => {
   expect(allowedLoadA({ ratingA: 20, sharePercent: 75 })).toBe(15)
+})
+
+it('tells at which printed temperature it read', () => {
+  const { working } = withWorking(() => percent('blade', 10, 30))
+  expect(working).toMatchObject([{ symbol: 'p', value: 60, putIn: 'read at 65 °C', says: 'share of the rating that may be used' }])
+  expect(withWorking(() => percent('blade', 10, 70)).working).toEqual([])
+})
+
+it.each([
+  [-30, 10 / 0.76],
+  [-29.9, 10 / 0.76]
+])('a thermal breaker of 10 A at %d °C is read at the row below', (ambientC, heldA) => {
+  expect(coldRatingA(styleOf('thermal'), { ratingA: 10, ambientC })).toBeCloseTo(heldA, 9)
 })

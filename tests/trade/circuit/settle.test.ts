@@ -74,6 +74,17 @@ describe('a load of constant power', () => {
     expect(change).toMatch(/no more than (60|59\.9) % of that/)
   })
 
+  it('two that take too much are both named with what they take', () => {
+    const { says } = refusal(circuit(battery(12), ohm('feed', 'bus', 'tee', 0.5), power('first', 'tee', 60), power('second', 'tee', 50)))
+    expect(says).toContain('"first" takes 60 W and "second" takes 50 W whatever the voltage')
+  })
+
+  it('one that is fed the wrong way round is told of beside one that is not', () => {
+    const minus: PlainPart = { kind: 'source', id: 'second', from: '0', to: 'minus', sourceV: -12, insideOhm: 0 }
+    const { says } = refusal(circuit(battery(12), minus, power('good', 'bus', 5), power('turned', 'minus', 5)))
+    expect(says).toContain('"turned" has no voltage of its own polarity')
+  })
+
   it.each([
     [-12, 5],
     [-12, 0.005],
@@ -219,4 +230,40 @@ it('a power that no load has is refused, with what a load may have', () => {
     expect(refused).toThrow(expect.objectContaining({ value: powerW, least: 0, greatest: 1e6 }))
   }
   expect(() => settle(circuit(battery(12), power('radio', 'bus', 0)))).not.toThrow()
+})
+
+// 12 V behind 1 ohm: 119 mA in a coil of 100 ohm; once a load of 1 ohm is on, some 6 V and 60 mA are left.
+describe('a relay that puts on a heavy load', () => {
+  const relay = (id: string, pullInA: number, dropOutA: number, to = 'load'): PlainPart => ({
+    ...{ kind: 'relay', id, from: 'bus', to, coil: 'coil', atRest: 'open', pullInA, dropOutA, contactOhm: 0.001 }
+  })
+  const heavy = (...relays: readonly PlainPart[]) =>
+    circuit(battery(12, 1), ohm('coil', 'bus', '0', 100), ohm('heater', 'load', '0', 1), ...relays)
+
+  it('holds on at less than it pulls in at', () => {
+    const { contacts, flows } = settle(heavy(relay('main', 0.08, 0.03)))
+    expect(contacts).toEqual({ main: 'closed' })
+    expect(flows.coil!.currentA).toBeCloseTo(0.0599, 3)
+  })
+
+  it('does not pull in below its current', () => {
+    expect(settle(heavy(relay('main', 0.13, 0.03))).contacts).toEqual({ main: 'open' })
+  })
+
+  it('chatters where less is left than it holds on at, and is named alone', () => {
+    const calm = relay('calm', 0.13, 0.03, 'other')
+    const { says } = refusal(heavy(relay('main', 0.08, 0.07), calm, ohm('lamp', 'other', '0', 100)))
+    expect(says).toBe('the relay "main" cannot come to rest: pulling in takes away what holds it')
+  })
+})
+
+it('the working tells of every point what meets there', () => {
+  const { working } = withWorking(() => settle(circuit(battery(12), ohm('feed', 'bus', 'far', 1), ohm('lamp', 'far', '0', 5))))
+  const points = working
+    .filter(({ says }) => says.startsWith('voltage at'))
+    .map(({ says, putIn, value }) => [says, putIn, Number(value.toFixed(9))])
+  expect(points).toEqual([
+    ['voltage at bus against 0', 'battery, 0 to bus; feed, bus to far', 12],
+    ['voltage at far against 0', 'feed, bus to far; lamp, far to 0', 10]
+  ])
 })

@@ -52,6 +52,8 @@ describe('sizes that are not', () => {
     ['0.1 mm2', '0.22 mm2'],
     ['300 mm2', '120 mm2'],
     ['1,5 mm2', '1.5 mm2'],
+    ['12,5 mm2', '12.5 mm2'],
+    ['12/0 AWG', 'AWG 4/0'],
     ['1.5 mm', '1.5 mm2'],
     ['1.5 qmm', '1.5 mm2'],
     ['18 gauge', 'AWG 18'],
@@ -86,9 +88,34 @@ describe('sizes that are not', () => {
     expect(!read.ok && read.fault.accepted).toBe(accepted)
   })
 
-  it('an unknown section names the sizes on both sides', () => {
-    const read = readWire('18 mm2')
-    expect(!read.ok && read.fault.accepted).toBe('16 mm2 or 20 mm2, the nearest sizes made')
+  it.each([
+    ['18 mm2', '16 mm2 or 20 mm2, the nearest sizes made'],
+    ['0.1 mm2', '0.22 mm2, the nearest size made'],
+    ['300 mm2', '120 mm2, the nearest size made']
+  ])('an unknown section names the sizes on both sides of it: %s', (text, accepted) => {
+    const read = readWire(text)
+    expect(!read.ok && read.fault.accepted).toBe(accepted)
+  })
+
+  it.each(['AWG 2/00', 'AWG 2/3/0', 'AWG 1/2', 'AWG 18/', 'AWG /18', 'AWG 018'])('"%s" is no gauge, and near to none', text => {
+    expect(readWire(text)).toEqual({
+      ok: false,
+      fault: { found: `unknown wire size "${text}"`, accepted: 'AWG 4/0 to AWG 40', near: undefined }
+    })
+  })
+
+  it('a comma is a decimal comma where the size begins with it alone', () => {
+    const found = (text: string) => {
+      const read = readWire(text)
+      return read.ok ? '' : read.fault.found
+    }
+    expect(found('1,5 mm2')).toBe('decimal comma in "1,5 mm2"')
+    expect(found('about 1,5 mm2')).toBe('unknown wire size "about 1,5 mm2"')
+  })
+
+  it.each(['/0', '1/0', '0/0'])('a bare %s can be no section', text => {
+    const read = readWire(text)
+    expect(!read.ok && read.fault.accepted).toBe(`"AWG ${text}"`)
   })
 
   it.each(['', 'thick', 'AWG', 'mm2', 'AWG -1', 'AWG 18.5', '-1 mm2', '0 mm2', 'AWG 0/0', 'AWG /', '1e3 mm2', 'AWG 18 AWG', '0x10 mm2'])(

@@ -1,6 +1,7 @@
 // Table: alloy names as people write them.
 import { expect, test } from 'vitest'
 import { readCasting } from '../../../src/trade/joint/casting.ts'
+import { CASTING_ALLOYS } from '../../../src/trade/joint/casting-alloys.ts'
 
 function fault(text: string) {
   const read = readCasting(text)
@@ -36,7 +37,8 @@ test.each([
   ['A381', 'A380'],
   ['AZ91', 'AZ91D'],
   ['zamac 3', 'ZAMAK 3'],
-  ['A380.0 dye cast', 'A380.0 die cast']
+  ['A380.0 dye cast', 'A380.0 die cast'],
+  ['my cast iron', 'grey iron class 20']
 ])('%s is near %s', (text, near) => {
   expect(fault(text).found).toBe(`unknown casting alloy "${text}"`)
   expect(fault(text).near).toBe(near)
@@ -45,4 +47,21 @@ test.each([
 test.each(['unobtainium', '160 MPa', ''])('"%s" is no alloy and near to none', text => {
   expect(fault(text).near).toBeUndefined()
   expect(fault(text).accepted).toContain('or a shear strength, as "160 MPa"')
+})
+
+test('blanks around an alloy are not counted as strokes', () => {
+  expect(fault('        A381        ').near).toBe('A380')
+})
+
+// The alloy is printed, its shear strength was found nowhere.
+test('an alloy without a shear strength says so, and is not offered', () => {
+  expect(fault('383').found).toBe('no shear strength of 383.0 die cast was found in print')
+  expect(fault('unobtainium').accepted).not.toContain('383')
+})
+
+test('of an alloy that is cast in several ways the weakest stands first: the hint takes the first', () => {
+  for (const [i, { name, shearMpa }] of CASTING_ALLOYS.entries()) {
+    const later = CASTING_ALLOYS.slice(i + 1).filter(other => other.name[0] === name[0])
+    for (const other of later) expect(other.shearMpa!, name[0]).toBeGreaterThanOrEqual(shearMpa!)
+  }
 })

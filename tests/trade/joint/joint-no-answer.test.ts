@@ -31,6 +31,12 @@ test.each<[string, Partial<typeof PLAIN>, string]>([
   // 0.57735·(9.91656 - 11.216) = -0.75023, and 0.57735·(9.37656 - 10.676) the same: half the pitch is 0.75.
   ['a screw that just misses', { thread: { ...thread, screwMajorMinMm: 9.91656 } }, 'at least material these two threads do not meet'],
   ['a hole that just misses', { thread: { ...thread, screwPitchMinMm: 9.37656 } }, 'at least material these two threads do not meet'],
+  [
+    'a hole wider than the screw',
+    { thread: { ...thread, holeMinorMaxMm: 11.8 } },
+    'may be 11.80 mm wide and the thread of the part only 11.73 mm'
+  ],
+  ['a hole as wide as the screw', { thread: { ...thread, holeMinorMaxMm: 11.732 } }, 'nothing holds it'],
   ['a nut factor below the pitch', { thread: { ...thread, pitchMm: 1.75 }, friction: slippery }, 'a nut factor of 0.021 is less than'],
   ['a hole as large as the shoulder', { bearing: { faceMm: 12.5, holeMm: 12.5 } }, 'nothing bears']
 ])('%s', (_, change, says) => {
@@ -84,4 +90,9 @@ test.each<[Partial<typeof PLAIN>, string]>([
     return
   }
   throw new Error('an answer was given')
+})
+
+test('a joint that says neither what bears nor how wide it bears is our own mistake', () => {
+  const friction = { ...slippery, bearingDiameterMm: null }
+  expect(() => joint({ ...PLAIN, friction, bearing: null })).toThrow('without the ring that bears')
 })

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { boundsOf } from '../../../src/formula/bounds.ts'
 import { plainOf } from '../../../src/formula/given.ts'
+import { withWorking } from '../../../src/formula/working.ts'
 import { type Joint, joint } from '../../../src/trade/joint/joint.ts'
 import { BARE, BY_FRICTION, JOINT, within } from './example-joint.ts'
 
@@ -84,13 +85,14 @@ describe('what was not given is left out', () => {
     expect(short.firstToGive).toBe('part strips')
   })
   test('without torque no preload, without clamp no lowest torque', () => {
-    const { preloadN, tensionMpa, combinedMpa, bearingPressureMpa, lowestTorqueNm, highestTorqueNm } = run({
+    const { preloadN, tensionMpa, combinedMpa, bearingPressureMpa, lowestTorqueNm, ...rest } = run({
       ...JOINT,
       torqueNm: null,
       clampN: null
     })
     expect([preloadN, tensionMpa, combinedMpa, bearingPressureMpa, lowestTorqueNm]).toEqual([null, null, null, null, null])
-    expect(highestTorqueNm).toBe(run(JOINT).highestTorqueNm)
+    expect([rest.castingMarginN, rest.partMarginN, rest.bodyMarginMpa, rest.breakMarginMpa]).toEqual([null, null, null, null])
+    expect(rest.highestTorqueNm).toBe(run(JOINT).highestTorqueNm)
   })
 })
 
@@ -102,6 +104,23 @@ test('a neck wider than the thread changes nothing', () => {
 
 test('no bore is a bore of nought', () => {
   expect(run({ ...JOINT, boreMm: null })).toEqual(run({ ...JOINT, boreMm: within(0, 0) }))
+})
+
+// (17 + 12.5)/2 = 14.75 mm.
+test('the ring that bears gives the mean diameter, where none is given', () => {
+  const bearing = (bearingDiameterMm: number | null) =>
+    run({ ...JOINT, friction: { ...BY_FRICTION, bearingDiameterMm: bearingDiameterMm === null ? null : within(bearingDiameterMm, 0) } })
+  expect(bearing(null)).toEqual(bearing(14.75))
+})
+
+test('without a ring that bears there is no pressure, and all else is as it was', () => {
+  expect(run({ ...JOINT, bearing: null })).toEqual({ ...run(JOINT), bearingPressureMpa: null })
+})
+
+test('the working of the highest torque names what gives', () => {
+  const { value, working } = withWorking(() => run(JOINT))
+  const highest = working.find(({ symbol }) => symbol === 'Tmax')
+  expect(highest).toMatchObject({ putIn: 'body reaches proof', value: value.highestTorqueNm })
 })
 
 test('bounds leave nulls and words alone', () => {

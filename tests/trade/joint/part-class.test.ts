@@ -28,6 +28,11 @@ test.each([
   expect(read.fault.near).toBe(near)
 })
 
+test('blanks around a class are not counted as strokes', () => {
+  const read = readPartClass('          8,8          ')
+  expect(!read.ok && read.fault.near).toBe('8.8')
+})
+
 test('class 8.8 is stronger above 16 mm', () => {
   const read = readPartClass('8.8')
   if (!read.ok) throw new Error(read.fault.found)

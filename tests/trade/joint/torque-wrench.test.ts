@@ -57,6 +57,14 @@ describe('accuracy of the wrench', () => {
   })
 })
 
+// Set to 20 N·m, and 4 % too strong: 20.8 N·m; with 60 mm on 240 mm, 20·1.04·300/240 = 26 N·m.
+it('a wrench that gives more than it is set to', () => {
+  const straight = pulled({ settingNm: 20, cardNm: 20, errorPercent: 4, adapter: undefined })
+  expect(straight.fastenerNm).toBeCloseTo(20.8, 12)
+  const extended = pulled({ settingNm: 20, cardNm: 20, errorPercent: 4, adapter: { leverMm: 240, adapterMm: 60, angleDeg: 0 } })
+  expect(extended.fastenerNm).toBeCloseTo(26, 12)
+})
+
 it('room in the span of the wrench is negative on the side where the setting lies outside', () => {
   expect(aboveLeastNm({ settingNm: 16, leastNm: 5 })).toBe(11)
   expect(aboveLeastNm({ settingNm: 4, leastNm: 5 })).toBe(-1)

@@ -17,3 +17,12 @@ it.each([
   if (share === null) expect(shareFactor).toBeNull()
   else expect(shareFactor).toBeCloseTo(share, 9)
 })
+
+// 3.8·1.4 − 1.4² − 2.61 = 0.75, whatever is lost in rounding.
+it('the least wall has a factor for every size of thread', () => {
+  for (let tenths = 10; tenths <= 600; tenths++) {
+    const { leastMm } = wallBeside({ leftMm: null, majorMm: tenths / 10 })
+    expect(leastMm).toBeCloseTo(tenths / 50, 9)
+    expect(wallBeside({ leftMm: leastMm, majorMm: tenths / 10 }).shareFactor, `M${tenths / 10}`).toBeCloseTo(0.75, 9)
+  }
+})

@@ -37,6 +37,12 @@ describe('a run', () => {
     expect(named(runFaults({ ...run, from, to }, 'here', 'chassis', duty), kind).says).toBe(says)
   })
 
+  it('is found between its ends', () => {
+    const wire = { name: '4 mm2', wireOhm: 0.03, others: [{ name: '2 mm2', ohmRatio: 2 }] }
+    const faults = runFaults({ ...run, wire }, 'here', 'chassis', duty)
+    expect(faults.map(({ kind, at }) => [kind, at])).toEqual(['high-resistance', 'open', 'wrong-wire'].map(kind => [kind, 'bus to tee']))
+  })
+
   it('names what an open one may have in it', () => {
     expect(named(runFaults(run, 'here', 'chassis', duty), 'open').says).toBe('open: here')
     const through = ['fuse F1', 'switch S1']
@@ -116,6 +122,7 @@ describe('a source of 12 V', () => {
 
   it('changes nothing but itself', () => {
     const [low] = sourceFaults(drawn, new Given(12))
+    expect(low!.at).toBe('bus to chassis')
     const { elements } = low!.changes(plain, 9).network
     expect(elements).toEqual(plain.network.elements.map(one => (one.id === 'source' ? { ...one, sourceV: 9 } : one)))
   })

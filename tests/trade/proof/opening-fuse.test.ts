@@ -49,3 +49,18 @@ it('without a fuse nothing opens', () => {
   // 12/(0.01 + 0.04 + 0.02 + 0.01 + 0.03) with what the other heater takes beside it.
   expect(circuit.currentA('feed')).toBeGreaterThan(100)
 })
+
+// About 170 A through either: 3 times 60 A, and 17 times 10 A.
+it('of two that carry too much the one with the most too much opens', () => {
+  const feed = { id: 'feed', currentA: 60 }
+  const branch = { id: 'left branch', currentA: 10 }
+  for (const behind of [
+    [feed, branch],
+    [branch, feed]
+  ]) {
+    const circuit = faulted({ ...faultNamed('short@left'), behind }, plain, 0.001)
+    expect(circuit.currentA('left branch')).toBeCloseTo(0, 6)
+    // The other heater goes on: 12 V over 6.1 ohm.
+    expect(circuit.currentA('feed')).toBeCloseTo(12 / (0.01 + 0.04 + 0.02 + 6 + 0.03), 3)
+  }
+})

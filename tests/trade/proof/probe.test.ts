@@ -1,8 +1,10 @@
 // table: what a meter shows in circuits worked by hand
 import { describe, expect, it } from 'vitest'
 import { plainOf } from '../../../src/formula/given.ts'
+import { NoAnswer } from '../../../src/formula/no-answer.ts'
+import { withWorking } from '../../../src/formula/working.ts'
 import { type Probe, probed } from '../../../src/trade/proof/probe.ts'
-import { joining, OVER_OHM } from '../../../src/trade/proof/probed-circuit.ts'
+import { joining, OVER_OHM, ProbedCircuit } from '../../../src/trade/proof/probed-circuit.ts'
 import { twoHeaters } from './invented.ts'
 
 // Invented shared return, closed form: Vg = (V/Rs + I)/(1/Rg + 1/Rs) with Rs = 2.45: heater 5.546559 A, strap 0.210931 V.
@@ -73,4 +75,61 @@ describe('power off', () => {
 it('nothing joins points that no element does', () => {
   expect(joining(SHARED.network, { red: 'bus', black: 'engine' }).map(({ id }) => id)).toEqual(['other'])
   expect(joining(SHARED.network, { red: 'bus', black: 'battery-' }).map(({ id }) => id)).toEqual(['source'])
+})
+
+describe('two parts that nothing joins', () => {
+  const apart = {
+    ...SHARED,
+    network: {
+      ground: 'a',
+      elements: [
+        { kind: 'resistor', id: 'one', from: 'a', to: 'b', resistanceOhm: 2 },
+        { kind: 'resistor', id: 'other', from: 'c', to: 'd', resistanceOhm: 3 },
+        { kind: 'resistor', id: 'beside', from: 'c', to: 'd', resistanceOhm: 6 }
+      ]
+    }
+  } as const
+  const between = (red: string, black: string) => new ProbedCircuit(apart).betweenOhm({ red, black })
+
+  it('have a way through each, and none from one to the other', () => {
+    expect([between('a', 'b'), between('d', 'c')]).toEqual([expect.closeTo(2, 9), expect.closeTo(2, 9)])
+    expect([between('a', 'c'), between('d', 'b'), between('x', 'y'), between('a', 'y')]).toEqual([OVER_OHM, OVER_OHM, OVER_OHM, OVER_OHM])
+  })
+})
+
+// 12/(0.01 + 0.04 + 1/(1/4.02 + 1/6.02) + 0.03) = 4.8299 A, of which 6.02 of 10.04 parts go left.
+it('each element has its own current', () => {
+  const circuit = new ProbedCircuit(plainOf(twoHeaters()).plain)
+  const wholeA = 12 / (0.01 + 0.04 + 1 / (1 / 4.02 + 1 / 6.02) + 0.03)
+  expect(circuit.currentA('strap')).toBeCloseTo(wholeA, 9)
+  expect(circuit.currentA('left')).toBeCloseTo((wholeA * 6.02) / 10.04, 9)
+  expect(circuit.currentA('right branch')).toBeCloseTo((wholeA * 4.02) / 10.04, 9)
+})
+
+it('the working of ohms names what the current takes', () => {
+  const { working } = withWorking(() => probed(SHARED, [at('ohms', 'bus', 'battery-')]))
+  expect(working.at(-1)).toMatchObject({
+    says: 'from bus to battery- through the circuit, its sources off',
+    symbol: 'R',
+    putIn: 'feed, heater, strap'
+  })
+})
+
+describe('two sources against each other without any resistance', () => {
+  const fighting = {
+    ...SHARED,
+    network: {
+      ...SHARED.network,
+      elements: [...SHARED.network.elements, { kind: 'source', id: 'second', from: 'battery-', to: 'bus', sourceV: 12, insideOhm: 0 }]
+    }
+  } as const
+
+  it('have no answer with the power on, whatever else is asked', () => {
+    expect(() => probed(fighting, [at('ohms', 'bus', 'heater+'), at('volts', 'bus', 'battery-')])).toThrow(NoAnswer)
+  })
+
+  it('do not matter with the power off', () => {
+    expect(probed(fighting, [at('ohms', 'bus', 'heater+')])[0]).toBeCloseTo(0.25, 9)
+    expect(probed(fighting, [at('volts', 'engine', 'battery-', 10)])[0]).toBeCloseTo(0.2, 9)
+  })
 })

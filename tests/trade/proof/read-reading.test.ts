@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { readPoints } from '../../../src/trade/proof/points.ts'
 import { OVER_OHM } from '../../../src/trade/proof/probed-circuit.ts'
-import { readReading } from '../../../src/trade/proof/read-reading.ts'
+import { readReading, readReadingOhm } from '../../../src/trade/proof/read-reading.ts'
 
 const KNOWN = ['bus', 'left+', 'left-', 'chassis', 'road to nowhere']
 
@@ -45,7 +45,13 @@ describe('what cannot be read', () => {
     ['left+ TO left-=2 A @ 10 A', '2 A', undefined],
     ['left+ TO left-=2 mV @ 0 A', 'test current', undefined],
     ['left+ TO left-=2 mV @ 3 V', '3 V', undefined],
-    ['left+ TO left-=5000 V', '5000 V', undefined]
+    ['left+ TO left-=5000 V', '5000 V', undefined],
+    ['left+ TO left-= 26.4 W ', '"26.4 W"', undefined],
+    ['left+ TO left-= 2 A @ 10 A ', '"2 A @ 10 A"', undefined],
+    ['left+ TO left-=2 mV @  0 A ', 'a test current of "0 A"', undefined],
+    ['left+ TO left-=2 mV @ 3 A @ 4 A', '"2 mV @ 3 A @ 4 A"', undefined],
+    ['left+ TO left-=20L', 'no volts, amps or ohms', undefined],
+    ['left+ TO left-=OLD', 'no volts, amps or ohms', undefined]
   ])('%s', (text, found, near) => {
     const outcome = readReading(text, KNOWN)
     expect(outcome.ok).toBe(false)
@@ -57,4 +63,8 @@ describe('what cannot be read', () => {
 
 it('points are named before anything else is', () => {
   expect(readPoints(' left+  to  left- ', KNOWN)).toEqual({ ok: true, value: { red: 'left+', black: 'left-' } })
+})
+
+it.each(['OL', ' o.l ', '0L', '00L', '0.L'])('"%s" is what a meter shows that finds no end', text => {
+  expect(readReadingOhm(text)).toMatchObject({ ok: true, value: { value: OVER_OHM } })
 })

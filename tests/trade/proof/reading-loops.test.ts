@@ -44,3 +44,16 @@ it('volts of one solved circuit close every loop', () => {
     { numRuns: 60 }
   )
 })
+
+it('the sum is that of the readings, each as often and with the sign that the steps have', () => {
+  const readings = [volts('bus', 'chassis', 12), volts('bus', 'heater', 0.3), volts('chassis', 'heater', -11.6)]
+  const [{ steps, sumV }] = readingLoops(readings) as [ReturnType<typeof readingLoops>[number]]
+  expect(steps.map(({ index }) => index).sort()).toEqual([0, 1, 2])
+  expect(sumV).toBeCloseTo(
+    steps.reduce((sum, { index, sign }) => sum + sign * readings[index]!.value, 0),
+    12
+  )
+  // From bus to heater and back by the chassis: the first and the last the same way round, the second the other.
+  const [whole, feed, back] = [0, 1, 2].map(index => steps.find(step => step.index === index)!.sign)
+  expect([whole === back, whole === feed]).toEqual([true, false])
+})
