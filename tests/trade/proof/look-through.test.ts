@@ -25,3 +25,14 @@ it('goes through a top in steps of its deviation: at three of them to either sid
   expect(Math.log(after!.size)).toBeCloseTo(middle + 0.3, 6)
   expect(more).toEqual([])
 })
+
+it.each([
+  ['high', 1, 20],
+  ['low', -1, 0]
+])('climbs to the %s end and not past it', (_, slope, end) => {
+  const at = (log: number) => ({ size: Math.exp(log), logLikelihood: slope * log })
+  const logs = lookedThrough(at, LINE, CLOSE).map(({ size }) => Math.log(size))
+  expect(Math.min(...logs)).toBeGreaterThanOrEqual(-1e-9)
+  expect(Math.max(...logs)).toBeLessThanOrEqual(20 + 1e-9)
+  expect(Math.log(best(lookedThrough(at, LINE, CLOSE)).size)).toBeCloseTo(end, 9)
+})
