@@ -60,5 +60,8 @@ it('takes the section from the current, the time and the factor', () => {
   expect(leastAreaMm2({ currentA: 1000, timeS: 0.25, withstandARootSPerMm2: 115 })).toBeCloseTo(4.3478, 4)
 })
 
+// Aluminium freezes at 660.323 °C, a fixed point of the International Temperature Scale of 1990 (memory).
+it('aluminium melts', () => expect(WIRE_MATERIALS.aluminium.meltC).toBeCloseTo(660.323, 0))
+
 // IEC 60364-5-54, annex A, steel: its resistance would be nought at -202 °C (memory); mild steel melts at some 1500 °C (memory).
 it('steel', () => expect(WIRE_MATERIALS.steel).toMatchObject({ zeroC: 202, meltC: 1500 }))

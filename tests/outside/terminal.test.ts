@@ -1,4 +1,6 @@
 // table: outside source. Rows of rows/terminal.ts, each with its source and label.
+
+import { expect, it } from 'vitest'
 import { BOND_BANS, BOND_LIMITS, contactRiseK, DROP_LIMITS, PLUG_CONTACT } from '../../src/trade/circuit/terminal-bond.ts'
 import { CRIMP_BANS, CRIMP_PULLS, CRIMP_SHARE_PERCENT } from '../../src/trade/circuit/terminal-crimp.ts'
 import { GROUND_METALS } from '../../src/trade/circuit/terminal-ground.ts'
@@ -31,3 +33,6 @@ checkRows(
   ],
   { 'terminal-023': 'a method of test without a limit' }
 )
+
+// FAA AC 43.13-1B par. 11-66c (read-secondary, row drop-010): 0.005 ohm or less from source ground to device ground counts as satisfactory.
+it('a return through the structure', () => expect(bondOhm('structure-return')()).toBe(0.005))

@@ -30,7 +30,17 @@ export function asking(path, constants) {
 /** Tables are left as they are, and so are the ranges of formulas: those stand in the handbook, and the test of the handbook notices. */
 function isLeft(node) {
   if (ts.isPropertyAssignment(node)) return node.name.getText() === 'inputs'
-  return ts.isTypeNode(node) || (ts.isArrayLiteralExpression(node) && node.elements.length >= TABLE_LENGTH)
+  if (ts.isArrayLiteralExpression(node)) return node.elements.length >= TABLE_LENGTH || isRange(node)
+  return ts.isTypeNode(node)
+}
+
+/** Letter, least and greatest: what several formulas have in common stands outside of them. */
+function isRange({ elements }) {
+  return elements.length === 3 && ts.isStringLiteral(elements[0]) && elements.slice(1).every(isNumber)
+}
+
+function isNumber(node) {
+  return ts.isNumericLiteral(ts.isPrefixUnaryExpression(node) ? node.operand : node)
 }
 
 /** A number that names a place in a list is none. */

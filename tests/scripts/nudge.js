@@ -1,5 +1,7 @@
 // Moves every constant in the code of a trade room by a hundredth, one at a time, and lists those that no test notices.
+import { once } from 'node:events'
 import { setPriority } from 'node:os'
+import { Worker } from 'node:worker_threads'
 import { bundledTests } from './bundled-tests.js'
 import { asking } from './constants.js'
 import { remarksOf, stands } from './explained.js'
@@ -61,33 +63,33 @@ async function tried({ id, run }) {
 /** What noticed one constant is asked first about the next: it is likely to be of the same formula. */
 async function isNoticed({ href, atLoad, tests }, k, { moves }) {
   for (const to of moves) {
-    moved = { k, to }
-    const asking = atLoad.has(k) ? await loadedAgain(`${href}?${k}=${to}`, tests) : tests.filter(test => test.asks.has(k))
-    const failing = await firstFailing(asking)
-    moved = undefined
-    if (failing === undefined) continue
-    const place = tests.findIndex(({ id }) => id === failing.id)
+    const by = await (atLoad.has(k) ? noticingAfresh({ href, k, to, ids: tests.map(({ id }) => id) }) : noticing(tests, { k, to }))
+    if (by === undefined) continue
+    const place = tests.findIndex(({ id }) => id === by)
     if (place > 0) tests.unshift(...tests.splice(place, 1))
     return true
   }
   return false
 }
 
-/** A constant outside functions is read once: everything is loaded again with it moved. What does not even load is noticed. */
-async function loadedAgain(href, tests) {
-  try {
-    const { collected } = await import(href)
-    const byId = new Map(collected.map(test => [test.id, test]))
-    return tests.map(({ id }) => byId.get(id))
-  } catch (error) {
-    const run = () => Promise.reject(error)
-    return [{ run }]
-  }
+async function noticing(tests, move) {
+  moved = move
+  const failing = await firstFailing(tests.filter(test => test.asks.has(move.k)))
+  moved = undefined
+  return failing?.id
 }
 
 async function firstFailing(tests) {
   for (const test of tests) if ((await failureOf(test.run)) !== undefined) return test
   return undefined
+}
+
+/** A constant outside functions is read once: everything is loaded again with it moved. */
+async function noticingAfresh(workerData) {
+  const worker = new Worker(new URL('loaded-again.js', import.meta.url), { workerData })
+  const [by] = await once(worker, 'message')
+  await worker.terminate()
+  return by
 }
 
 setPriority(10)

@@ -1,5 +1,6 @@
 import type { Ampacity, NoFigure } from './ampacity.ts'
 import type { SmallestAllowed } from './ampacity-smallest-wire.ts'
+import { threeDigits } from './three-digits.ts'
 
 /** One size of wire with all that it is judged by; null where something was not asked for or could not be worked out. */
 export interface WireCandidate {
@@ -31,12 +32,12 @@ type Objection = string | undefined
 function tooHot({ current, currentA }: WireCandidate): Objection {
   if (current.kind === 'no figure') return current.says
   if (currentA <= current.ampacityA) return undefined
-  return `carries ${words(current.ampacityA)} A for good, ${words(currentA)} A wanted`
+  return `carries ${threeDigits(current.ampacityA)} A for good, ${threeDigits(currentA)} A wanted`
 }
 
 function tooMuchDrop({ dropped, limit }: WireCandidate): Objection {
   if (limit === null || dropped <= limit.value) return undefined
-  return `drops ${words(dropped)} ${limit.unit} warmed by its current, ${words(limit.value)} ${limit.unit} allowed`
+  return `drops ${threeDigits(dropped)} ${limit.unit} warmed by its current, ${threeDigits(limit.value)} ${limit.unit} allowed`
 }
 
 function tooThin({ smallest }: WireCandidate): Objection {
@@ -45,13 +46,9 @@ function tooThin({ smallest }: WireCandidate): Objection {
 
 function burnsFirst({ heatingMarginK }: WireCandidate): Objection {
   if (heatingMarginK === null || heatingMarginK >= 0) return undefined
-  return `gets ${words(-heatingMarginK)} K too hot in a short circuit before its protector opens`
+  return `gets ${threeDigits(-heatingMarginK)} K too hot in a short circuit before its protector opens`
 }
 
 function staysShut({ short }: WireCandidate): Objection {
   return short === 'may stay shut' ? 'a short at its far end may never open the protector' : undefined
-}
-
-function words(number: number): string {
-  return String(Number(number.toPrecision(3)))
 }

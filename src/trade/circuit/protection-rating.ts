@@ -5,6 +5,7 @@ import { type BandHeatingGiven, bandHeating } from './protection-heating.ts'
 import { openingTime } from './protection-opening.ts'
 import type { ProtectionStyle } from './protection-style.ts'
 import { shortTimeLimitC } from './short-heating-material.ts'
+import { threeDigits } from './three-digits.ts'
 
 const ROUNDING = 1e-12
 
@@ -59,15 +60,15 @@ type Objection = string | undefined
 
 function overloaded({ style, loadA, ambientC }: RatingNeed, ratingA: number): Objection {
   const row = loadRow(style, { ratingA, ambientC })
-  if (row === undefined) return `no re-rating is printed for ${words(ambientC)} °C`
+  if (row === undefined) return `no re-rating is printed for ${threeDigits(ambientC)} °C`
   const allowedA = allowedLoadA({ ratingA, sharePercent: row.loadPercent })
   if (loadA <= allowedA * (1 + ROUNDING)) return undefined
-  return `a load of ${words(loadA)} A is more than the ${words(allowedA)} A it may carry for good at ${words(ambientC)} °C`
+  return `a load of ${threeDigits(loadA)} A is more than the ${threeDigits(allowedA)} A it may carry for good at ${threeDigits(ambientC)} °C`
 }
 
 function aboveWire({ wireLimitA }: RatingNeed, ratingA: number): Objection {
   if (wireLimitA === null || ratingA <= wireLimitA * (1 + ROUNDING)) return undefined
-  return `above the ${words(wireLimitA)} A that this wire may have before it`
+  return `above the ${threeDigits(wireLimitA)} A that this wire may have before it`
 }
 
 function heatsWire({ style, heated }: RatingNeed, ratingA: number): Objection {
@@ -75,35 +76,31 @@ function heatsWire({ style, heated }: RatingNeed, ratingA: number): Objection {
   if (heated === null || worstC === undefined) return undefined
   const bearsC = shortTimeLimitC({ kind: 'unknown', insulationC: heated.limitC })
   if (worstC <= bearsC) return undefined
-  return `an overload that it clears slowly or never brings the wire to ${words(worstC)} °C, it stands ${words(bearsC)} °C for seconds`
+  return `an overload that it clears slowly or never brings the wire to ${threeDigits(worstC)} °C, it stands ${threeDigits(bearsC)} °C for seconds`
 }
 
 function aboveVolts({ style, busV }: RatingNeed, ratingA: number): Objection {
   const volts = breakingCapacity(style, ratingA)?.volts ?? null
   if (busV === null || volts === null || busV <= volts.mostV) return undefined
-  return `what it can open is stated up to ${words(volts.mostV)} V, the bus reaches ${words(busV)} V`
+  return `what it can open is stated up to ${threeDigits(volts.mostV)} V, the bus reaches ${threeDigits(busV)} V`
 }
 
 function opensAtInrush({ style, inrush }: RatingNeed, ratingA: number): Objection {
   if (inrush === null) return undefined
   const opening = openingTime(style, { currentA: inrush.currentA, ratingA })
   if (opening === null || opening.shortestS > inrush.timeS) return undefined
-  if (opening.shortestS === 0) return `no shortest time is published: it may open at an inrush of ${words(inrush.currentA)} A`
-  return `may open in ${words(opening.shortestS)} s, the inrush lasts ${words(inrush.timeS)} s`
+  if (opening.shortestS === 0) return `no shortest time is published: it may open at an inrush of ${threeDigits(inrush.currentA)} A`
+  return `may open in ${threeDigits(opening.shortestS)} s, the inrush lasts ${threeDigits(inrush.timeS)} s`
 }
 
 function notBroken({ style, fault }: RatingNeed, ratingA: number): Objection {
   const row = breakingCapacity(style, ratingA)
   if (fault === null || row === undefined || fault.greatestA <= row.breakingA) return undefined
-  return `a fault of ${words(fault.greatestA)} A is more than the ${words(row.breakingA)} A it can open`
+  return `a fault of ${threeDigits(fault.greatestA)} A is more than the ${threeDigits(row.breakingA)} A it can open`
 }
 
 function staysShut({ style, fault }: RatingNeed, ratingA: number): Objection {
   if (fault === null) return undefined
   const opening = openingTime(style, { currentA: fault.leastA, ratingA })
-  return opening === null || Number.isFinite(opening.longestS) ? undefined : `may never open at a fault of ${words(fault.leastA)} A`
-}
-
-function words(number: number): string {
-  return String(Number(number.toPrecision(3)))
+  return opening === null || Number.isFinite(opening.longestS) ? undefined : `may never open at a fault of ${threeDigits(fault.leastA)} A`
 }

@@ -2,6 +2,7 @@ import { fact, formula } from '../../formula/formula.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { recordStep } from '../../formula/working.ts'
+import { threeDigits } from './three-digits.ts'
 
 export type SwitchLoad = 'lamp' | 'inductive' | 'resistive' | 'motor'
 
@@ -38,5 +39,5 @@ export function switchRow({ busV, load }: { readonly busV: number; readonly load
   if (found === undefined || !(busV > 0)) throw new OutsideRange('switchFactor', 'busV', busV, 0, MOST_SWITCH_V)
   const facts = fact('switchFactor', { says: 'rating over load of a switch', symbol: 'f', source: SOURCES['ac-11-4'] })
   recordStep(facts, found[load], () => `${load} load, ${found.row}`)
-  return { row: found.row, switchFactor: found[load], says: `${Number(busV.toPrecision(3))} V read at the ${found.row} row` }
+  return { row: found.row, switchFactor: found[load], says: `${threeDigits(busV)} V read at the ${found.row} row` }
 }

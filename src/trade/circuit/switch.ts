@@ -1,6 +1,7 @@
 import type { Given, Plain } from '../../formula/given.ts'
 import { LEAST_SILVER_V, MOST_SWITCH_V, neededRatingA, type SwitchLoad, switchRow } from './switch-factor.ts'
 import { makeA } from './switch-inrush.ts'
+import { threeDigits } from './three-digits.ts'
 
 export interface SwitchGiven {
   readonly busV: Given
@@ -29,7 +30,7 @@ export function switchNeed(x: Plain<SwitchGiven>) {
 }
 
 function aboveTable(busV: number): string {
-  return `no factor of a switch is printed above ${MOST_SWITCH_V} V, and the bus has ${Number(busV.toPrecision(3))} V: ask its maker`
+  return `no factor of a switch is printed above ${MOST_SWITCH_V} V, and the bus has ${threeDigits(busV)} V: ask its maker`
 }
 
 function cautions({ busV, rating }: Plain<SwitchGiven>): readonly string[] {

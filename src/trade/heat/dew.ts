@@ -66,7 +66,7 @@ function airVapour({ airC, moisture, altitudeM }: Plain<Dew>) {
 /** Drier air has its dew point below the range of the formula: told in the humidity that was given. */
 function moistEnough(humidityPercent: number, waterSaturationPa: number): number {
   const leastPercent = (100 * moist.dewPointC.inputs.vapourPressurePa[1]) / waterSaturationPa
-  if (humidityPercent >= leastPercent || !(leastPercent <= 100)) return humidityPercent
+  if (humidityPercent >= leastPercent) return humidityPercent
   throw new OutsideRange('dewPointC', 'humidityPercent', humidityPercent, Number(leastPercent.toPrecision(3)), 100)
 }
 

@@ -67,7 +67,7 @@ function quantiles(shares: readonly SizeShare[]): readonly SizeShare[] {
   })
   return Array.from({ length: SIZES }, (_, i) => {
     const middle = ((i + 0.5) / SIZES) * reached
-    return { size: (upTo.find(one => one.reached >= middle) ?? upTo.at(-1)!).size, share: 1 / SIZES }
+    return { size: upTo.find(one => one.reached >= middle)!.size, share: 1 / SIZES }
   })
 }
 

@@ -142,6 +142,10 @@ describe('ampacity', () => {
     )
   })
 
+  it('tells which insulation the boat table has: 60 °C to 200 °C (33 CFR 183.425 table 5, read-secondary)', () => {
+    expect(() => figure({ insulationC: 59 })).toThrow(expect.objectContaining({ accepted: expect.stringContaining('60 to 200 °C') }))
+  })
+
   it.each([
     ['insulation below the first column', { insulationC: 59.9 }],
     ['a place as hot as the insulation', { ambientC: 105 }],

@@ -46,6 +46,14 @@ describe('a size that a kind does not have', () => {
     })
   })
 
+  it('the nearer of the two is so as a ratio', () => {
+    // ASTM B258 (memory): AWG 4/0 is 0.46 in across, 107.2 mm²; 120/107.2 = 1.119, and 107.2/95 = 1.129.
+    expect(refusal('AWG 4/0', 'class-5')).toMatchObject({
+      accepted: expect.stringContaining('95 mm2 or 120 mm2 (AWG 4/0 is 107 mm2)'),
+      near: '120 mm2'
+    })
+  })
+
   it('an odd gauge is not in the aircraft table', () => {
     expect(refusal('AWG 17', 'aircraft')?.accepted).toContain('AWG 18 or AWG 16')
   })

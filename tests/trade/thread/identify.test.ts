@@ -160,3 +160,13 @@ it('nothing near is no answer, in words', () => {
     /no thread of the series has minor diameter 11.5 mm and pitch 3 mm$/
   )
 })
+
+// By hand: 10.206 and 0.9407 rounded; 1/0.06 = 16.67.
+it('tells a diameter to a hundredth of a millimetre, a pitch to a thousandth, a taper to three digits', () => {
+  expect(() => identify({ measuredMm: 10.206, side: 'external', pitchMm: 0.9407, candidates: ALL })).toThrow(
+    'has major diameter 10.21 mm and pitch 0.941 mm'
+  )
+  expect(identify({ measuredMm: 10.206, side: 'external', taperRatio: 0.06, candidates: ALL })).toMatchObject({
+    says: expect.stringContaining('tapers 1:16.7:')
+  })
+})

@@ -102,3 +102,12 @@ it.each([
   const { working } = withWorking(() => limits(thread, '2B', '2A'))
   expect(working.filter(({ symbol }) => symbol === 'TK')).toHaveLength(count)
 })
+
+// ASME B1.1 (read-secondary) reckons the extra fine series with an engagement of nine pitches. By hand, in 0.0001 inch, class 2A:
+// 1/2-28: 11.9055 + 8.5042 + 16.2674 = 36.6771, of which 3A has 0.75: 27.51, rounded 28. 1/4-32: 9.4494 + 7.9550 + 14.8819 = 32.2862, 3B has 0.975: 31.48, rounded 31.
+it('the extra fine series is reckoned with nine pitches', () => {
+  const of = (name: string) => limits(unifiedThreads().find(thread => thread.name === name)!, '3B', '3A')
+  const widthIn = ({ minMm, maxMm }: { readonly minMm: number; readonly maxMm: number }) => (maxMm - minMm) / 25.4
+  expect(widthIn(of('1/2-28 UNEF').external.pitchDiameter)).toBeCloseTo(0.0028, 9)
+  expect(widthIn(of('1/4-32 UNEF').internal.pitchDiameter)).toBeCloseTo(0.0031, 9)
+})
