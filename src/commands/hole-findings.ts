@@ -8,6 +8,7 @@ import { metalBelowThin } from '../rules/hole/metal-below-thin.ts'
 import { noDrillFits } from '../rules/hole/no-drill-fits.ts'
 import { oldHoleTooLarge } from '../rules/hole/old-hole-too-large.ts'
 import { tapCentreMeetsPoint } from '../rules/hole/tap-centre-meets-point.ts'
+import { tapMeetsEnd } from '../rules/hole/tap-meets-end.ts'
 import { threadTooShort } from '../rules/hole/thread-too-short.ts'
 import { wallBroken } from '../rules/hole/wall-broken.ts'
 import { wallThin } from '../rules/hole/wall-thin.ts'
@@ -27,6 +28,7 @@ interface Asked {
   readonly wall: Given | null
   readonly need: Given | null
   readonly taps: readonly Tap[]
+  readonly 'tap-clear': Given | null
   readonly drill: object | null
 }
 
@@ -48,7 +50,7 @@ function ways(thread: Thread, foundDiameterMm: Given, wall: Given | null): reado
 
 /** The rules of a hole in a job, where they have what they judge by; what fails without any wish is told without one. */
 export function holeFindings(words: Asked, drillMm: Given, r: Results): readonly Finding[] {
-  const { thread, need, taps } = words
+  const { thread, need, taps, 'tap-clear': tapClearMm } = words
   return [
     ...drillFindings(words, drillMm, r),
     ...(r.metalLeftMm === null ? [] : [asked(brokenThrough, r)]),
@@ -56,7 +58,8 @@ export function holeFindings(words: Asked, drillMm: Given, r: Results): readonly
     ...(need === null && !(r.best !== null && leavesNone(r.best))
       ? []
       : [asked(threadTooShort, { best: r.best, wide: widened(words, drillMm) })]),
-    ...(taps.some(({ centreMm }) => centreMm !== null) ? [asked(tapCentreMeetsPoint, { majorMm: thread.majorMm, taps: r.taps })] : [])
+    ...(taps.some(({ centreMm }) => centreMm !== null) ? [asked(tapCentreMeetsPoint, { majorMm: thread.majorMm, taps: r.taps })] : []),
+    ...(tapClearMm === null ? [] : [asked(tapMeetsEnd, { ...r, tapClearMm })])
   ]
 }
 

@@ -13,6 +13,7 @@ import { metalBelowThin } from './hole/metal-below-thin.ts'
 import { noDrillFits } from './hole/no-drill-fits.ts'
 import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
 import { tapCentreMeetsPoint } from './hole/tap-centre-meets-point.ts'
+import { tapMeetsEnd } from './hole/tap-meets-end.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
 import { wallThin } from './hole/wall-thin.ts'
@@ -65,6 +66,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   wallThin,
   threadTooShort,
   tapCentreMeetsPoint,
+  tapMeetsEnd,
   jamsInRunOut,
   bottomsOnFloor,
   jamsWithoutTerminal,

@@ -46,6 +46,7 @@ function subjectOf({ job, hole, part, bounds, fit }: Seen): HoleSubject {
     floor: bounds.seat?.floor ?? null,
     engagedMm: bounds.seat?.engagedMm ?? null,
     pitchMm: part.thread.pitchMm,
+    tapClearMm: fit.hole.tapClearMm,
     leastFloor: floor === null ? null : { value: floor.least.high, reason: floor.reason },
     drillMm: asChosen(fit.hole.drillMm),
     thread: part.thread.name,

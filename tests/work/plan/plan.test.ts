@@ -47,13 +47,26 @@ it('the numbers are those of the job (hand arithmetic of the invented hole: flat
   const { steps, scraps } = plan()
   const figures = steps.flatMap(({ figure }) => (figure === null ? [] : [figure.text]))
   expect(figures).toContain('22.20 mm (0.8740 in)')
-  // Full diameter 22.2 - 5.1·cot 59° = 19.136; less 0.6 clear, by 1.75 a turn: 10.59.
-  expect(figures.filter(text => text === '10.5 turns')).toHaveLength(3)
+  // Full diameter 22.2 - 5.1·cot 59° = 19.136, 18.836 where the stop came short; less 0.6 clear 18.236, by 1.75 a turn: 10.42.
+  expect(figures.filter(text => text === '10.4 turns')).toHaveLength(3)
+  expect(figures.filter(text => text === '18.23 mm')).toHaveLength(3)
   // Metal left 24 + 6 - 22.2 = 7.8, at the worst end 6.4.
   expect(scraps.find(({ figure }) => figure.name === 'depth stop')?.room).toBeCloseTo(6.4, 9)
-  // Room of a tap: 0.6 clear less 0.3 of stop error, 0.3/1.75 of a turn.
+  // Room of a tap, counted for the shallowest hole: the 0.6 clear, 0.6/1.75 of a turn.
   expect(scraps[0]).toMatchObject({ figure: { name: 'turns of the tap' } })
-  expect(scraps[0]!.room).toBeCloseTo(0.3 / 1.75, 9)
+  expect(scraps[0]!.room).toBeCloseTo(0.6 / 1.75, 9)
+})
+
+it('a tap is stopped by the mark on its shank; what it dropped in is taken off the turns', () => {
+  const of = plan()
+  expect(saying(of, /^mark the shank of the (taper|second|bottoming) tap/)).toHaveLength(3)
+  expect(saying(of, /^screw in the/).every(({ caution }) => /dropped in before it bit are taken off/.test(caution ?? ''))).toBe(true)
+})
+
+it('no tap is ordered past the end of the shallowest hole, however little it is to keep clear', () => {
+  // 18.836 where the stop came short, less 0.1.
+  const [mark] = saying(planned(jobText({}).replace('tap-clear: 0.6 mm', 'tap-clear: 0.1 mm')), /^mark the shank/)
+  expect(mark?.figure?.value).toBeCloseTo(22.2 - 0.3 - 5.1 / Math.tan((59 * Math.PI) / 180) - 0.1, 9)
 })
 
 describe('what is behind the metal', () => {

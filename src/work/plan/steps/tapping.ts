@@ -2,11 +2,11 @@ import { showNumber } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
 import { HAND_TAPPING_SOURCE, handTapping } from '../../../trade/hole/hand-tapping.ts'
 import type { HoleInWork } from '../../job/judged-job.ts'
-import { ofNumber, ofResult } from '../figure.ts'
+import { ofNumber } from '../figure.ts'
 import { type HoleStepsOf, step } from '../step.ts'
 import { type CutTap, tapsOf } from '../taps-of.ts'
 
-/** Each tap in its turn, counted: a tap is stopped by its turns and not by feel. */
+/** Each tap in its turn, to a mark and counted: a tap is stopped by its depth and not by feel. */
 export const tapping: HoleStepsOf = hole => {
   const taps = tapsOf(hole)
   return taps.length === 0
@@ -22,16 +22,26 @@ function fluid({ place, hole }: HoleInWork): Step {
   })
 }
 
-function tapped({ name, turns, chamferTurns }: CutTap, { place, part }: HoleInWork, first: boolean): readonly Step[] {
-  const figure = ofResult(turns, 'turns-down', `turns, ${name} tap`)
-  if (figure === null) return []
-  if (figure.value <= 0) return [step('tap', place, `leave the ${name} tap: the hole is too shallow for any turn of it`)]
+function tapped({ name, turns, end, chamferTurns }: CutTap, { place, part }: HoleInWork, first: boolean): readonly Step[] {
+  if (turns === null || end === null) return []
+  if (turns.value <= 0) return [step('tap', place, `leave the ${name} tap: the hole is too shallow for any turn of it`)]
   const { forwardTurns, backTurns, clearTurns } = handTapping({ chamferTurns, majorMm: part.thread.majorMm })
   return [
-    step('tap', place, `screw in the ${name} tap, ${part.thread.name}, so many turns and no more; count from its end level with the face`, {
-      figure,
-      caution: first ? 'start it square: look from two sides' : 'start it by hand in the thread that is there'
-    }),
+    step(
+      'tap',
+      place,
+      `mark the shank of the ${name} tap, or note how much is to stand out: the smallest thread of its chamfer ends this far below the face`,
+      { figure: end, caution: 'a front centre reaches further and is not counted' }
+    ),
+    step(
+      'tap',
+      place,
+      `screw in the ${name} tap, ${part.thread.name}, to its mark; from its end level with the face these are the turns, and no more`,
+      {
+        figure: turns,
+        caution: `turns that it dropped in before it bit are taken off. ${first ? 'Start it square: look from two sides' : 'Start it by hand in the thread that is there'}`
+      }
+    ),
     step(
       'tap',
       place,
@@ -49,8 +59,12 @@ function turn(turns: number): string {
   return turns === 1 ? 'a turn' : `${showNumber(turns, 'plain')} turn`
 }
 
-function depth({ name, depth }: CutTap, { place }: HoleInWork): readonly Step[] {
-  const figure = ofResult(depth, 'depth-down', `full thread after the ${name} tap`)
-  if (figure === null || figure.value <= 0) return []
-  return [step('tap', place, 'clean the hole dry, then measure the full thread below the face', { figure, blank: 'full thread' })]
+function depth({ thread }: CutTap, { place }: HoleInWork): readonly Step[] {
+  if (thread === null || thread.value <= 0) return []
+  return [
+    step('tap', place, 'clean the hole dry, then measure the full thread below the face: so much at least', {
+      figure: thread,
+      blank: 'full thread'
+    })
+  ]
 }

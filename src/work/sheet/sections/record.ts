@@ -44,7 +44,7 @@ function signatures({ job: { record, 'ask-first': ask } }: JudgedJob) {
 /** The planned figures: what came out otherwise is written beside them. */
 function done(hole: HoleInWork): string {
   const stop = ofResult(hole.result('hole.tip-depth'), 'depth-down')
-  const thread = ofResult(tapsOf(hole).at(-1)?.depth, 'depth-down')
+  const thread = tapsOf(hole).at(-1)?.thread ?? null
   const drill = ofNumber('drillMm', '', drillMmOf(hole), 'drill')
   const card = hole.part.torque?.card
   return [
