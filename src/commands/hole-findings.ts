@@ -80,7 +80,12 @@ function drillFindings({ thread, drill, wall, 'found-diameter': foundDiameterMm 
 }
 
 function wallFindings(thread: Thread, r: Results): readonly Finding[] {
-  if (r.wallLeftMm === null) return []
   const subject = { ...r, wallNeeds: silently(() => wallNeeds(thread)), leastFloor: null }
+  if (r.wallLeftMm === null) return r.metalLeftMm === null ? [] : thinFloor(asked(metalBelowThin, subject))
   return [asked(wallBroken, subject), asked(wallThin, subject), ...(r.metalLeftMm === null ? [] : [asked(metalBelowThin, subject)])]
+}
+
+/** Without a wall to hold it against: a word where a job would fail, as a quick sum asks only that something is left. */
+function thinFloor(floor: Finding): readonly Finding[] {
+  return floor.verdict === 'fail' ? [{ ...floor, verdict: 'caution' }] : []
 }
