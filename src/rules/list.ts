@@ -40,6 +40,7 @@ import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
 import { connectorMisclocked } from './seat/connector-misclocked.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
+import { stackCrushes } from './seat/stack-crushes.ts'
 import { stackTooThick } from './seat/stack-too-thick.ts'
 import { threadNotEngaged } from './seat/thread-not-engaged.ts'
 import type { CircuitSubject, HeaterSubject, HoleSubject, JointSubject, LoadSubject } from './subjects.ts'
@@ -71,6 +72,7 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   bottomsOnFloor,
   jamsWithoutTerminal,
   threadNotEngaged,
+  stackCrushes,
   cardCondition,
   outsideWrenchRange
 ]

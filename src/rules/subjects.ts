@@ -21,6 +21,8 @@ export type HoleSubject = Fitted['hole'] & {
   readonly engagedMm: Bounded | null
   readonly pitchMm: number
   readonly tapClearMm: Given
+  readonly stack: readonly Given[]
+  readonly crushMm: Given
   readonly drillMm: Bounded
   readonly thread: string
   readonly majorMm: number

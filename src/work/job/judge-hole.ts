@@ -47,6 +47,8 @@ function subjectOf({ job, hole, part, bounds, fit }: Seen): HoleSubject {
     engagedMm: bounds.seat?.engagedMm ?? null,
     pitchMm: part.thread.pitchMm,
     tapClearMm: fit.hole.tapClearMm,
+    stack: fit.part.stack.map(({ thicknessMm }) => thicknessMm),
+    crushMm: fit.part.crushMm,
     leastFloor: floor === null ? null : { value: floor.least.high, reason: floor.reason },
     drillMm: asChosen(fit.hole.drillMm),
     thread: part.thread.name,

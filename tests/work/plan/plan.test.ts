@@ -98,6 +98,29 @@ it('never seat without what belongs under the shoulder, with the state without i
   expect(plan({ stack: '[]' }).steps.every(({ caution }) => !/never without/.test(caution ?? ''))).toBe(true)
 })
 
+describe('the mouth', () => {
+  const withMouth = (mouth: string) => planned(jobText({}).replace('keep-clear: 1.0 mm', `keep-clear: 1.0 mm\n    mouth: ${mouth}`))
+
+  // M12x1.75: D1 12 − 1.0825·1.75 = 10.106; 90° and 1 mm deep: 12.106.
+  it('is cut no wider than the job counts on', () => {
+    const [cut] = saying(withMouth('1 mm'), /break the mouth with a 90° countersink, this far across and no wider: 1.00 mm deep/)
+    expect(cut?.figure?.value).toBeCloseTo(12.106, 3)
+    expect(cut?.caution).toBe('no burr may stand above the face')
+  })
+
+  it.each([
+    ['0.5 mm', 'narrower than is usual, 12 to 13.2 mm'],
+    ['2 mm', 'wider than is usual']
+  ])('of %s is %s', (mouth, says) => {
+    expect(saying(withMouth(mouth), /break the mouth/)[0]?.caution).toContain(says)
+  })
+
+  it('that the job does not count on is not cut', () => {
+    expect(saying(plan(), /countersink, this far across/)).toEqual([])
+    expect(saying(plan(), /take the burr off the mouth, flush with the face, and no countersink/)).toHaveLength(1)
+  })
+})
+
 it('the way back is named, or asked for by each thread', () => {
   expect(says(plan({ wayBack: '{ insert: M12x1.75 thin-walled }' }))).toContain(
     'have the way back in the drawer: insert M12x1.75 thin-walled'
