@@ -8,6 +8,7 @@ import { throughThreads } from './ground/through-threads.ts'
 import { aboveRating } from './heater/above-rating.ts'
 import { weak } from './heater/weak.ts'
 import { brokenThrough } from './hole/broken-through.ts'
+import { chipsBurn } from './hole/chips-burn.ts'
 import { drillOutsideLimits } from './hole/drill-outside-limits.ts'
 import { metalBelowThin } from './hole/metal-below-thin.ts'
 import { noDrillFits } from './hole/no-drill-fits.ts'
@@ -62,6 +63,7 @@ import { tooSmall } from './wire/too-small.ts'
 export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   oldHoleTooLarge,
   drillOutsideLimits,
+  chipsBurn,
   metalBelowThin,
   wallBroken,
   wallThin,

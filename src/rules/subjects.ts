@@ -24,6 +24,7 @@ export type HoleSubject = Fitted['hole'] & {
   readonly stack: readonly Given[]
   readonly crushMm: Given
   readonly drillMm: Bounded
+  readonly alloy: string | null
   readonly thread: string
   readonly majorMm: number
   readonly wallNeeds: WallNeeds

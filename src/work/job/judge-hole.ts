@@ -51,6 +51,7 @@ function subjectOf({ job, hole, part, bounds, fit }: Seen): HoleSubject {
     crushMm: fit.part.crushMm,
     leastFloor: floor === null ? null : { value: floor.least.high, reason: floor.reason },
     drillMm: asChosen(fit.hole.drillMm),
+    alloy: hole.casting.alloy,
     thread: part.thread.name,
     majorMm: part.thread.majorMm,
     wallNeeds: silently(() => wallNeeds(part.thread)),

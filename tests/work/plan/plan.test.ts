@@ -121,6 +121,32 @@ describe('the mouth', () => {
   })
 })
 
+describe('the metal under the drill', () => {
+  const cast = (alloy: string) => planned(jobText({}).replace('alloy: A380', `alloy: ${alloy}`))
+  const cautions = ({ steps }: Plan) => steps.map(({ caution }) => caution ?? '').join('; ')
+
+  it('that burns is told before it is drilled: ask, powder, no water, sharp, coarse', () => {
+    const of = cast('AZ91D')
+    expect(saying(of, /ask the maker whether this casting may be drilled at all/)[0]?.part).toBe('drill')
+    expect(says(of).join('; ')).toMatch(/class D.*sharp drill.*coarse chips.*never one with water/)
+    expect(cautions(of)).toContain('no water, no foam, no carbon dioxide on burning magnesium')
+    expect(says(of).findIndex(one => /class D/.test(one))).toBeLessThan(says(of).findIndex(one => /fix the depth stop/.test(one)))
+  })
+
+  it.each([
+    ['A380', 'light oil'],
+    ['ZAMAK 3', 'light oil, a little'],
+    ['grey iron class 30', 'none on grey iron']
+  ])('%s does not, and has its fluid', (alloy, fluid) => {
+    expect(cautions(cast(alloy))).not.toContain('burn')
+    expect(says(cast(alloy)).join()).toContain(`cutting fluid for the tap: ${fluid}`)
+  })
+
+  it('that nobody named is to be found out', () => {
+    expect(saying(cast('old stuff'), /find out what the casting is before a drill touches it: old stuff does not tell/)).toHaveLength(1)
+  })
+})
+
 it('the way back is named, or asked for by each thread', () => {
   expect(says(plan({ wayBack: '{ insert: M12x1.75 thin-walled }' }))).toContain(
     'have the way back in the drawer: insert M12x1.75 thin-walled'

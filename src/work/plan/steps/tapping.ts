@@ -1,5 +1,6 @@
 import { showNumber } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
+import { type AlloyFamily, alloyFamily } from '../../../trade/circuit/terminal-ground.ts'
 import { HAND_TAPPING_SOURCE, handTapping } from '../../../trade/hole/hand-tapping.ts'
 import type { HoleInWork } from '../../job/judged-job.ts'
 import { ofNumber } from '../figure.ts'
@@ -14,10 +15,21 @@ export const tapping: HoleStepsOf = hole => {
     : [fluid(hole), ...taps.flatMap((tap, i) => tapped(tap, hole, i === 0)), ...depth(taps.at(-1)!, hole)]
 }
 
+const FLUIDS: Readonly<Record<AlloyFamily, string>> = {
+  aluminium: 'light oil',
+  zinc: 'light oil, a little',
+  iron: 'none on grey iron, oil on steel',
+  magnesium: 'none, or mineral oil; never one with water in it'
+}
+
+const EVERY_FLUID = 'light oil on aluminium, zinc and brass, oil on steel, none on grey iron, nothing with water on magnesium'
+
 function fluid({ place, hole }: HoleInWork): Step {
   const { alloy } = hole.casting
-  const ask = alloy === null ? 'ask what the casting is' : `this casting: ${alloy}`
-  return step('tap', place, `put cutting fluid on the tap: light oil on aluminium and brass, oil on steel, none on grey iron (${ask})`, {
+  const family = alloy === null ? undefined : alloyFamily(alloy)
+  const which = family === undefined ? `${EVERY_FLUID} (ask what it is)` : `${FLUIDS[family]} (${alloy})`
+  return step('tap', place, `cutting fluid for the tap: ${which}`, {
+    caution: family === 'magnesium' ? 'water makes burning chips worse, and wet chips give off a gas that burns' : undefined,
     source: HAND_TAPPING_SOURCE.id
   })
 }
