@@ -82,6 +82,25 @@ describe('what is behind the metal', () => {
     expect(saying(of, /fill up again/)).toHaveLength(tested ? 1 : 0)
   })
 
+  it.each([
+    ['petrol', true],
+    ['coolant', true],
+    [null, true],
+    ['nothing', false]
+  ])('%s: vapour told %s', (behind, told) => {
+    const of = plan({ behind })
+    const [aired] = saying(of, /^flush and air what was emptied/)
+    expect(aired?.caution ?? '').toMatch(told ? /vapour.*no spark, no flame, no electric drill/ : /^$/)
+    expect(of.cautions.some(one => /vapour/.test(one))).toBe(told)
+  })
+
+  it('the water that a boat lies in is shut out, not drained', () => {
+    const of = plan({ behind: 'sea water, open to the sea below the water line' })
+    expect(saying(of, /close the seacock/)).toHaveLength(1)
+    expect(saying(of, /drain or lower|fill up again/)).toEqual([])
+    expect(saying(of, /let the water back slowly/)).toHaveLength(1)
+  })
+
   it('a test that the job names is put in', () => {
     const [test] = saying(plan({ leakTest: '{ medium: its own coolant, pressure: 1.4 bar, hold: 10 min }' }), /test for leaks/)
     expect(test).toMatchObject({
@@ -138,7 +157,7 @@ describe('the metal under the drill', () => {
     ['ZAMAK 3', 'light oil, a little'],
     ['grey iron class 30', 'none on grey iron']
   ])('%s does not, and has its fluid', (alloy, fluid) => {
-    expect(cautions(cast(alloy))).not.toContain('burn')
+    expect(cautions(cast(alloy))).not.toContain('magnesium')
     expect(says(cast(alloy)).join()).toContain(`cutting fluid for the tap: ${fluid}`)
   })
 
