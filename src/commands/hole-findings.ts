@@ -8,6 +8,7 @@ import { metalBelowThin } from '../rules/hole/metal-below-thin.ts'
 import { noDrillFits } from '../rules/hole/no-drill-fits.ts'
 import { oldHoleTooLarge } from '../rules/hole/old-hole-too-large.ts'
 import { tapCentreMeetsPoint } from '../rules/hole/tap-centre-meets-point.ts'
+import { tapMeetsEnd } from '../rules/hole/tap-meets-end.ts'
 import { threadTooShort } from '../rules/hole/thread-too-short.ts'
 import { wallBroken } from '../rules/hole/wall-broken.ts'
 import { wallThin } from '../rules/hole/wall-thin.ts'
@@ -27,6 +28,7 @@ interface Asked {
   readonly wall: Given | null
   readonly need: Given | null
   readonly taps: readonly Tap[]
+  readonly 'tap-clear': Given | null
   readonly drill: object | null
 }
 
@@ -48,7 +50,7 @@ function ways(thread: Thread, foundDiameterMm: Given, wall: Given | null): reado
 
 /** The rules of a hole in a job, where they have what they judge by; what fails without any wish is told without one. */
 export function holeFindings(words: Asked, drillMm: Given, r: Results): readonly Finding[] {
-  const { thread, need, taps } = words
+  const { thread, need, taps, 'tap-clear': tapClearMm } = words
   return [
     ...drillFindings(words, drillMm, r),
     ...(r.metalLeftMm === null ? [] : [asked(brokenThrough, r)]),
@@ -56,7 +58,8 @@ export function holeFindings(words: Asked, drillMm: Given, r: Results): readonly
     ...(need === null && !(r.best !== null && leavesNone(r.best))
       ? []
       : [asked(threadTooShort, { best: r.best, wide: widened(words, drillMm) })]),
-    ...(taps.some(({ centreMm }) => centreMm !== null) ? [asked(tapCentreMeetsPoint, { majorMm: thread.majorMm, taps: r.taps })] : [])
+    ...(taps.some(({ centreMm }) => centreMm !== null) ? [asked(tapCentreMeetsPoint, { majorMm: thread.majorMm, taps: r.taps })] : []),
+    ...(tapClearMm === null ? [] : [asked(tapMeetsEnd, { ...r, tapClearMm })])
   ]
 }
 
@@ -77,7 +80,12 @@ function drillFindings({ thread, drill, wall, 'found-diameter': foundDiameterMm 
 }
 
 function wallFindings(thread: Thread, r: Results): readonly Finding[] {
-  if (r.wallLeftMm === null) return []
   const subject = { ...r, wallNeeds: silently(() => wallNeeds(thread)), leastFloor: null }
+  if (r.wallLeftMm === null) return r.metalLeftMm === null ? [] : thinFloor(asked(metalBelowThin, subject))
   return [asked(wallBroken, subject), asked(wallThin, subject), ...(r.metalLeftMm === null ? [] : [asked(metalBelowThin, subject)])]
+}
+
+/** Without a wall to hold it against: a word where a job would fail, as a quick sum asks only that something is left. */
+function thinFloor(floor: Finding): readonly Finding[] {
+  return floor.verdict === 'fail' ? [{ ...floor, verdict: 'caution' }] : []
 }

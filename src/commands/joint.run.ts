@@ -1,6 +1,7 @@
 import { Given } from '../formula/given.ts'
 import { good, type Outcome } from '../quantity/fault.ts'
 import { parseQuantity } from '../quantity/parse-quantity.ts'
+import { belowThread } from '../trade/hole/odd-lengths.ts'
 import { usualBearingDiameterMm } from '../trade/joint/bearing.ts'
 import { type Casting, readCasting } from '../trade/joint/casting.ts'
 import { joint as calculation, type Friction, type Joint } from '../trade/joint/joint.ts'
@@ -98,6 +99,8 @@ function bearingOf(words: JointWords): Joint['bearing'] | ReturnType<typeof refu
   const { 'bearing-face': faceMm, 'bearing-hole': holeMm, 'bearing-diameter': meanMm } = words
   if (faceMm === null && holeMm === null) return null
   if (faceMm === null || holeMm === null) return refusal('--bearing-face', 'one of --bearing-face and --bearing-hole', 'both, or neither')
+  const below = belowThread(holeMm, words.thread)
+  if (below !== null) return refusal('--bearing-hole', below, `${words.thread.majorMm} mm and more`)
   return meanMm === null
     ? { faceMm, holeMm }
     : refusal('--bearing-diameter', '--bearing-diameter beside --bearing-face', 'one of the two ways')

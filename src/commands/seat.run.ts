@@ -6,6 +6,7 @@ import { bottomsOnFloor } from '../rules/seat/bottoms-on-floor.ts'
 import { connectorMisclocked } from '../rules/seat/connector-misclocked.ts'
 import { jamsInRunOut } from '../rules/seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from '../rules/seat/jams-without-terminal.ts'
+import { stackCrushes } from '../rules/seat/stack-crushes.ts'
 import { stackTooThick } from '../rules/seat/stack-too-thick.ts'
 import { threadNotEngaged } from '../rules/seat/thread-not-engaged.ts'
 import { type Clocking, clockingOf } from '../trade/hole/clocking.ts'
@@ -43,6 +44,7 @@ export const run: Run = quickSum(description, readers, words => {
       ...(r.floor === null ? [] : [asked(bottomsOnFloor, r)]),
       asked(jamsWithoutTerminal, r),
       asked(threadNotEngaged, { engagedMm: r.engagedMm, pitchMm: words.thread.pitchMm }),
+      ...(words.crush.assumed === undefined ? [asked(stackCrushes, { stack: words.stack, crushMm: words.crush })] : []),
       ...(words.need === null ? [] : [asked(stackTooThick, r)]),
       ...(clocking === null ? [] : [asked(connectorMisclocked, r)])
     ],
@@ -96,7 +98,7 @@ function mismatchOf(words: SeatWords, { overallMm, floorDepthMm }: Floor): Retur
 
 function crushFault({ crush, stack }: SeatWords): ReturnType<typeof refusal> | null {
   const away = crushedAway(crush, stack)
-  return away === null ? null : refusal('--crush', away, 'less than --stack in all')
+  return away === null ? null : refusal('--crush', away, 'less than --stack in all, at its thinnest')
 }
 
 /** Where the connector points, where it should, and how far it may turn: all three or none. */

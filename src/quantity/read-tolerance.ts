@@ -48,5 +48,9 @@ function shareOf(kind: Kind, nominal: Exact, term: Term): Outcome<Exact> {
   const { tolerance } = rowOf(kind)
   if (tolerance !== undefined) return bad(`${quoted(term.text)} of a ${rowOf(kind).says}`, acceptedText(tolerance))
   const share = exactOfTerm('percent', term)
-  return share.ok ? good(nominal.size().times(share.value).over(HUNDRED)) : share
+  if (!share.ok) return share
+  // Upwards a share may be any; downwards more than all of it turns the number round. Of a percent it could mean its points.
+  if (kind !== 'percent' && term.joint !== '+' && Number(term.digits) > 100)
+    return bad(`the tolerance ${quoted(term.text)} takes off more than there is`, 'at most 100 % downwards')
+  return good(nominal.size().times(share.value).over(HUNDRED))
 }

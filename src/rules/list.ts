@@ -8,11 +8,13 @@ import { throughThreads } from './ground/through-threads.ts'
 import { aboveRating } from './heater/above-rating.ts'
 import { weak } from './heater/weak.ts'
 import { brokenThrough } from './hole/broken-through.ts'
+import { chipsBurn } from './hole/chips-burn.ts'
 import { drillOutsideLimits } from './hole/drill-outside-limits.ts'
 import { metalBelowThin } from './hole/metal-below-thin.ts'
 import { noDrillFits } from './hole/no-drill-fits.ts'
 import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
 import { tapCentreMeetsPoint } from './hole/tap-centre-meets-point.ts'
+import { tapMeetsEnd } from './hole/tap-meets-end.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
 import { wallBroken } from './hole/wall-broken.ts'
 import { wallThin } from './hole/wall-thin.ts'
@@ -39,6 +41,7 @@ import { bottomsOnFloor } from './seat/bottoms-on-floor.ts'
 import { connectorMisclocked } from './seat/connector-misclocked.ts'
 import { jamsInRunOut } from './seat/jams-in-run-out.ts'
 import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
+import { stackCrushes } from './seat/stack-crushes.ts'
 import { stackTooThick } from './seat/stack-too-thick.ts'
 import { threadNotEngaged } from './seat/thread-not-engaged.ts'
 import type { CircuitSubject, HeaterSubject, HoleSubject, JointSubject, LoadSubject } from './subjects.ts'
@@ -61,15 +64,18 @@ import { tooSmall } from './wire/too-small.ts'
 export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   oldHoleTooLarge,
   drillOutsideLimits,
+  chipsBurn,
   metalBelowThin,
   wallBroken,
   wallThin,
   threadTooShort,
   tapCentreMeetsPoint,
+  tapMeetsEnd,
   jamsInRunOut,
   bottomsOnFloor,
   jamsWithoutTerminal,
   threadNotEngaged,
+  stackCrushes,
   cardCondition,
   outsideWrenchRange
 ]

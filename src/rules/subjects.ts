@@ -2,6 +2,7 @@ import type { circuitFit } from '../fitting/circuit-fit.ts'
 import type { holeFit } from '../fitting/hole-fit.ts'
 import type { jointFit } from '../fitting/joint-fit.ts'
 import type { Bounded, BoundsOf } from '../formula/bounds.ts'
+import type { Given } from '../formula/given.ts'
 import type { Span } from '../quantity/parse-quantity.ts'
 import type { WalkedFault } from '../trade/circuit/fault-walk.ts'
 import type { WallNeeds } from '../trade/hole/wall.ts'
@@ -19,7 +20,11 @@ export type HoleSubject = Fitted['hole'] & {
   readonly leastFloor: Limit | null
   readonly engagedMm: Bounded | null
   readonly pitchMm: number
+  readonly tapClearMm: Given
+  readonly stack: readonly Given[]
+  readonly crushMm: Given
   readonly drillMm: Bounded
+  readonly alloy: string | null
   readonly thread: string
   readonly majorMm: number
   readonly wallNeeds: WallNeeds

@@ -111,6 +111,23 @@ it.each([
   expect(answer.findings).toMatchObject([{ rule: 'hole/tap-centre-meets-point', verdict }])
 })
 
+// The stop errs by 0.3 mm: what is kept clear has to be more.
+it.each([
+  ['0.6 mm', 'pass'],
+  ['0.3 mm', 'caution'],
+  ['0.2 mm', 'fail']
+])('a tap that keeps %s clear: %s', async (clear, verdict) => {
+  const words = ELBOW.map((word, i) => (ELBOW[i - 1] === '--tap-clear' ? clear : word))
+  const { findings } = await answerOf(...words, '--drill', '10.2 mm', '--point', '118°')
+  expect(findings.find(({ rule }) => rule === 'hole/tap-meets-end')?.verdict).toBe(verdict)
+})
+
+it('a floor too thin for any wall is told without one', async () => {
+  const { exit, findings } = await answerOf(...ELBOW.map(word => (word === '6.0 ± 0.6 mm' ? '0.2 mm' : word)))
+  expect(exit).toBe(0)
+  expect(findings.find(({ rule }) => rule === 'hole/metal-below-thin')?.verdict).toBe('caution')
+})
+
 describe('what a job would fail for', () => {
   const REVIEWED = ['hole', '--thread', 'M12x1.5', ...found('9.5 mm', '20 mm'), '--rod', '0 mm', '--bottom', 'flat', '--point', '118°']
   const verdicts = async (...words: string[]) => Object.fromEntries((await answerOf(...words)).findings.map(one => [one.rule, one.verdict]))

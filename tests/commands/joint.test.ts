@@ -33,6 +33,7 @@ describe('pressure under the shoulder', () => {
 
   it.each([
     [['--bearing-face', '17 mm'], 'one of --bearing-face and --bearing-hole'],
+    [['--bearing-face', '17 mm', '--bearing-hole', '11.5 mm'], 'a hole of 11.5 mm, which does not go over the thread M12x1.5'],
     [[...RING, '--bearing-diameter', '15 mm'], '--bearing-diameter beside --bearing-face']
   ])('%j is refused', async (more, found) => {
     expect(await answerOf(...BRASS, ...more)).toMatchObject({ exit: 2, errors: [{ found }] })

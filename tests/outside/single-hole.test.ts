@@ -4,7 +4,7 @@ import { pointGapMm, rimGapMm } from '../../src/trade/hole/clearance.ts'
 import { clockShimMm, clockThinnerMm } from '../../src/trade/hole/clocking.ts'
 import { shoulderTurns } from '../../src/trade/hole/gap.ts'
 import { threadHeightMm, threadWallLeastMm } from '../../src/trade/hole/wall.ts'
-import { mouthDepthMm } from '../../src/trade/thread/mouth-chamfer.ts'
+import { mouthAcrossMm, mouthDepthMm } from '../../src/trade/thread/mouth-chamfer.ts'
 
 const off = (ours: number, printed: number) => Math.abs(ours - printed)
 
@@ -50,4 +50,6 @@ it.each([
   [9, 118, 2.704]
 ])('a countersink %d mm wider, %d°', (widerMm, angleDeg, printed) => {
   expect(off(mouthDepthMm({ mouthDiameterMm: 5 + widerMm, minorMm: 5, angleDeg }), printed)).toBeLessThanOrEqual(0.0005)
+  // The same lengths the other way: at 135° half a thousandth of depth is 2.4 of them in width.
+  expect(off(mouthAcrossMm({ minorMm: 5, mouthMm: printed, angleDeg }), 5 + widerMm)).toBeLessThanOrEqual(0.0025)
 })

@@ -71,7 +71,7 @@ export const HOLE = map('a hole to be opened', {
     why: 'common practice',
     example: '0.8 mm'
   }),
-  mouth: quantity('length', "depth of the mouth's countersink: no thread there", {
+  mouth: quantity('length', "depth of the mouth's 90° countersink: no thread there; without it the plan cuts none", {
     default: '0 mm',
     why: 'no countersink',
     example: '0.8 mm',

@@ -25,6 +25,18 @@ export const mouthDepthMm = formula('mouthDepthMm', {
   of: ({ mouthDiameterMm, minorMm, angleDeg }) => (mouthDiameterMm - minorMm) / 2 / Math.tan(((angleDeg / 2) * Math.PI) / 180)
 })
 
+export const mouthAcrossMm = formula('mouthAcrossMm', {
+  says: 'how wide a countersink of this depth is at the face',
+  symbol: 'Dm',
+  equation: 'D1 + 2·lm·tan(α/2)',
+  inputs: { minorMm: ['D1', 0.7, 300], mouthMm: ['lm', 0, 50], angleDeg: ['α', 60, 150] },
+  source: SOURCES.geometry,
+  of: ({ minorMm, mouthMm, angleDeg }) => minorMm + 2 * mouthMm * Math.tan(((angleDeg / 2) * Math.PI) / 180)
+})
+
+/** What is cut where nobody says otherwise. */
+export const USUAL_MOUTH_DEG: MouthAngleDeg = 90
+
 export interface MouthChamfer {
   readonly angleDeg: MouthAngleDeg
   readonly leastMm: number
@@ -37,7 +49,7 @@ export interface MouthChamfer {
 export function mouthChamfer({
   majorMm,
   minorMm,
-  angleDeg = 90
+  angleDeg = USUAL_MOUTH_DEG
 }: {
   readonly majorMm: number
   readonly minorMm: number

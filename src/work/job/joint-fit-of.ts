@@ -3,6 +3,7 @@ import type { JointFit } from '../../fitting/joint-fit.ts'
 import { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Lack } from '../../rules/judge.ts'
+import { mouthAcross } from '../../trade/hole/odd-lengths.ts'
 import { type Wide, wideOf } from '../../trade/hole/wide.ts'
 import { usualBearingDiameterMm } from '../../trade/joint/bearing.ts'
 import { type Casting, readCasting } from '../../trade/joint/casting.ts'
@@ -106,10 +107,16 @@ function castingLack({ casting: { alloy } }: JobHole): Omit<Lack, 'at'> {
 }
 
 /** The face under the shoulder less the widest hole under it; without either, nothing is known of the ring. */
-function bearingOf(hole: JobHole, { shoulder }: JobPart): Joint['bearing'] {
+function bearingOf(hole: JobHole, { shoulder, thread }: JobPart): Joint['bearing'] {
   const holes = hole['under-shoulder'].flatMap(item => (item.hole === null ? [] : [item.hole]))
   if (shoulder === null || holes.length === 0) return null
-  return { faceMm: shoulder, holeMm: holes.reduce((a, b) => (b.value > a.value ? b : a)) }
+  return { faceMm: shoulder, holeMm: [...holes, mouthOf(hole, thread)].reduce((a, b) => (b.high > a.high ? b : a)) }
+}
+
+/** Where the mouth is cut away there is no face to bear on. */
+function mouthOf({ mouth: { value, low, high, assumed, at } }: JobHole, thread: JobPart['thread']): Given {
+  const [across, least, most] = [value, low, high].map(mouthMm => mouthAcross(mouthMm, thread))
+  return new Given(across!, { low: least, high: most, assumed, at })
 }
 
 /** What is missing of that ring. */

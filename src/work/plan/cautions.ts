@@ -1,4 +1,5 @@
 import type { JudgedJob } from '../job/judged-job.ts'
+import { mayLeak } from './steps/behind-the-metal.ts'
 
 /** What stands over the whole work, whatever the sums say. */
 export function cautionsOf({ job, answer: { findings } }: JudgedJob): readonly string[] {
@@ -9,6 +10,9 @@ export function cautionsOf({ job, answer: { findings } }: JudgedJob): readonly s
     ...(failing > 0 ? [`do not start: ${count(failing, 'rule')} of this job ${failing === 1 ? 'fails' : 'fail'}`] : []),
     ...(unjudged > 0 ? [`${count(unjudged, 'question')} of this job could not be judged: measure first what is missing`] : []),
     "a sum is as good as what was measured: the maker's instructions, local codes and licensed practice go before all of it",
+    ...(mayLeak(job)
+      ? ['where what is behind the metal burns, or its vapour does: no spark and no flame until it is flushed and aired']
+      : []),
     ...(heater ? ['a heater of tens of watts warms metal; it is no protection against icing'] : [])
   ]
 }

@@ -20,6 +20,12 @@ export function ofResult(result: Result | undefined, shown?: Shown, name = resul
   return figure(name ?? result.name, { value, low, high }, { unit, shown: shown ?? result.shown })
 }
 
+/** The low end alone, of a number that is set or counted: what is right at the worst end. */
+export function atLow(result: Result | undefined, shown: Shown, name: string): Figure | null {
+  if (result === undefined || typeof result.value !== 'number') return null
+  return figure(name, { value: result.low ?? result.value, low: null, high: null }, { unit: result.unit, shown })
+}
+
 /** A number that stands by itself. */
 export function ofNumber(name: UnitName, says: string, value: number, shown: Shown = shownFor(name)): Figure {
   return figure(says, { value, low: null, high: null }, { unit: unitOf(name), shown })

@@ -2,6 +2,7 @@ import type { Step } from '../../report/plan/plan.ts'
 import type { JudgedJob } from '../job/judged-job.ts'
 import type { HoleStepsOf, StepsOf } from './step.ts'
 import { askFirst } from './steps/ask-first.ts'
+import { chips } from './steps/chips.ts'
 import { close } from './steps/close.ts'
 import { devices } from './steps/devices.ts'
 import { drilling } from './steps/drilling.ts'
@@ -21,7 +22,7 @@ import { wires } from './steps/wires.ts'
 import { wiring } from './steps/wiring.ts'
 
 /** What is done to each hole, in order: a new step is one file and one word here. */
-const HOLE_STEPS: readonly HoleStepsOf[] = [feelAgain, stop, drilling, tapping, mouth, handTest]
+const HOLE_STEPS: readonly HoleStepsOf[] = [chips, feelAgain, stop, drilling, tapping, mouth, handTest]
 /** What is done to each part, once every hole is cut. */
 const PART_STEPS: readonly HoleStepsOf[] = [fitting]
 

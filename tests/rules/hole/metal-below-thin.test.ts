@@ -8,7 +8,7 @@ const wallLeftMm = sharp(4)
 /** Where the drill stops short of the old bottom, what lies below that counts; here it goes past it. */
 const metalBelowMm = sharp(50)
 /** Below any wall but the thin ones. */
-const wallNeeds = { insertMm: 2.5 }
+const wallNeeds = { heightMm: 0.9, insertMm: 2.5 }
 
 describe('against the wall', () => {
   it.each([
@@ -80,13 +80,33 @@ it('without the metal below is not judged', () => {
   )
 })
 
-it('without wall or limit is not judged', () => {
+it('without wall or limit a floor that could be thick enough is not judged', () => {
   expectNotJudged(
     metalBelowThin,
-    { metalBelowMm, metalLeftMm: between(0.1, 2), wallLeftMm: null, wallNeeds, leastFloor: null },
+    { metalBelowMm, metalLeftMm: between(2.5, 3), wallLeftMm: null, wallNeeds, leastFloor: null },
     'casting.wall',
     'calliper'
   )
+})
+
+it.each([
+  ['thinner than any wall may be', between(2.4, 3), sharp(50), 2.4],
+  ['thinner below the old bottom', between(6, 7), sharp(0.2), 0.2],
+  ['of nothing at all', sharp(0.5), sharp(0), 0]
+])('without the wall a floor %s fails', (_, metalLeftMm, below, value) => {
+  const subject = { metalBelowMm: below, metalLeftMm, wallLeftMm: null, wallNeeds, leastFloor: null }
+  const finding = asked(metalBelowThin, subject)
+  expect(finding).toMatchObject({ verdict: 'fail', value, limit: 2.5 })
+  expect(finding.says).toContain('which is not given')
+})
+
+it.each([
+  [0, 'caution'],
+  [0.8, 'caution'],
+  [1, 'pass']
+])('a limit of the job of %s mm, where the thread is 0.9 mm deep: %s', (value, verdict) => {
+  const subject = { metalBelowMm, metalLeftMm: sharp(2), wallLeftMm, wallNeeds, leastFloor: { value, reason: 'a letter' } }
+  expect(verdictOf(metalBelowThin, subject)).toBe(verdict)
 })
 
 it('drilled through fails even without wall or limit', () => {

@@ -57,6 +57,15 @@ describe('a whole joint', () => {
     })
   })
 
+  it('bears on no metal that the mouth took away', () => {
+    const pressure = (mouth: string) =>
+      judged(text => text.replace('mouth: 0 mm', `mouth: ${mouth}`)).results.find(({ id }) => id.endsWith('bearing-pressure'))
+    // D1 10.376: 1 mm deep 12.376 across, inside the 12.5 of the terminal; 1.5 mm deep 13.376: 4·5000/(π(17² − 13.376²)) = 57.83 MPa.
+    expect(pressure('1 mm')?.value).toBeCloseTo(47.96, 2)
+    expect(pressure('1.5 mm')?.value).toBeCloseTo(57.83, 2)
+    expect(pressure('1.5 mm ± 0.2 mm')?.high).toBeGreaterThan(60)
+  })
+
   it('a strength that the job gives goes before that of the alloy', () => {
     const load = (text: (job: string) => string) => Number(judged(text).results.find(({ id }) => id.endsWith('strip-load.internal'))!.value)
     expect(load(text => text.replace('alloy: A380', 'alloy: A380, shear: 95 MPa')) / load(text => text)).toBeCloseTo(95 / 190, 9)

@@ -47,13 +47,26 @@ it('the numbers are those of the job (hand arithmetic of the invented hole: flat
   const { steps, scraps } = plan()
   const figures = steps.flatMap(({ figure }) => (figure === null ? [] : [figure.text]))
   expect(figures).toContain('22.20 mm (0.8740 in)')
-  // Full diameter 22.2 - 5.1·cot 59° = 19.136; less 0.6 clear, by 1.75 a turn: 10.59.
-  expect(figures.filter(text => text === '10.5 turns')).toHaveLength(3)
+  // Full diameter 22.2 - 5.1·cot 59° = 19.136, 18.836 where the stop came short; less 0.6 clear 18.236, by 1.75 a turn: 10.42.
+  expect(figures.filter(text => text === '10.4 turns')).toHaveLength(3)
+  expect(figures.filter(text => text === '18.23 mm')).toHaveLength(3)
   // Metal left 24 + 6 - 22.2 = 7.8, at the worst end 6.4.
   expect(scraps.find(({ figure }) => figure.name === 'depth stop')?.room).toBeCloseTo(6.4, 9)
-  // Room of a tap: 0.6 clear less 0.3 of stop error, 0.3/1.75 of a turn.
+  // Room of a tap, counted for the shallowest hole: the 0.6 clear, 0.6/1.75 of a turn.
   expect(scraps[0]).toMatchObject({ figure: { name: 'turns of the tap' } })
-  expect(scraps[0]!.room).toBeCloseTo(0.3 / 1.75, 9)
+  expect(scraps[0]!.room).toBeCloseTo(0.6 / 1.75, 9)
+})
+
+it('a tap is stopped by the mark on its shank; what it dropped in is taken off the turns', () => {
+  const of = plan()
+  expect(saying(of, /^mark the shank of the (taper|second|bottoming) tap/)).toHaveLength(3)
+  expect(saying(of, /^screw in the/).every(({ caution }) => /dropped in before it bit are taken off/.test(caution ?? ''))).toBe(true)
+})
+
+it('no tap is ordered past the end of the shallowest hole, however little it is to keep clear', () => {
+  // 18.836 where the stop came short, less 0.1.
+  const [mark] = saying(planned(jobText({}).replace('tap-clear: 0.6 mm', 'tap-clear: 0.1 mm')), /^mark the shank/)
+  expect(mark?.figure?.value).toBeCloseTo(22.2 - 0.3 - 5.1 / Math.tan((59 * Math.PI) / 180) - 0.1, 9)
 })
 
 describe('what is behind the metal', () => {
@@ -67,6 +80,25 @@ describe('what is behind the metal', () => {
     expect(saying(of, /test for leaks/)).toHaveLength(tested ? 1 : 0)
     expect(saying(of, /let the pressure off/)).toHaveLength(tested ? 1 : 0)
     expect(saying(of, /fill up again/)).toHaveLength(tested ? 1 : 0)
+  })
+
+  it.each([
+    ['petrol', true],
+    ['coolant', true],
+    [null, true],
+    ['nothing', false]
+  ])('%s: vapour told %s', (behind, told) => {
+    const of = plan({ behind })
+    const [aired] = saying(of, /^flush and air what was emptied/)
+    expect(aired?.caution ?? '').toMatch(told ? /vapour.*no spark, no flame, no electric drill/ : /^$/)
+    expect(of.cautions.some(one => /vapour/.test(one))).toBe(told)
+  })
+
+  it('the water that a boat lies in is shut out, not drained', () => {
+    const of = plan({ behind: 'sea water, open to the sea below the water line' })
+    expect(saying(of, /close the seacock/)).toHaveLength(1)
+    expect(saying(of, /drain or lower|fill up again/)).toEqual([])
+    expect(saying(of, /let the water back slowly/)).toHaveLength(1)
   })
 
   it('a test that the job names is put in', () => {
@@ -83,6 +115,55 @@ it('never seat without what belongs under the shoulder, with the state without i
   const [by] = saying(plan(), /put the ring terminal under the shoulder/)
   expect(by?.caution).toMatch(/never without the ring terminal: at the worst end the part would jam with \d\.\d\d mm left/)
   expect(plan({ stack: '[]' }).steps.every(({ caution }) => !/never without/.test(caution ?? ''))).toBe(true)
+})
+
+describe('the mouth', () => {
+  const withMouth = (mouth: string) => planned(jobText({}).replace('keep-clear: 1.0 mm', `keep-clear: 1.0 mm\n    mouth: ${mouth}`))
+
+  // M12x1.75: D1 12 − 1.0825·1.75 = 10.106; 90° and 1 mm deep: 12.106.
+  it('is cut no wider than the job counts on', () => {
+    const [cut] = saying(withMouth('1 mm'), /break the mouth with a 90° countersink, this far across and no wider: 1.00 mm deep/)
+    expect(cut?.figure?.value).toBeCloseTo(12.106, 3)
+    expect(cut?.caution).toBe('no burr may stand above the face')
+  })
+
+  it.each([
+    ['0.5 mm', 'narrower than is usual, 12 to 13.2 mm'],
+    ['2 mm', 'wider than is usual']
+  ])('of %s is %s', (mouth, says) => {
+    expect(saying(withMouth(mouth), /break the mouth/)[0]?.caution).toContain(says)
+  })
+
+  it('that the job does not count on is not cut', () => {
+    expect(saying(plan(), /countersink, this far across/)).toEqual([])
+    expect(saying(plan(), /take the burr off the mouth, flush with the face, and no countersink/)).toHaveLength(1)
+  })
+})
+
+describe('the metal under the drill', () => {
+  const cast = (alloy: string) => planned(jobText({}).replace('alloy: A380', `alloy: ${alloy}`))
+  const cautions = ({ steps }: Plan) => steps.map(({ caution }) => caution ?? '').join('; ')
+
+  it('that burns is told before it is drilled: ask, powder, no water, sharp, coarse', () => {
+    const of = cast('AZ91D')
+    expect(saying(of, /ask the maker whether this casting may be drilled at all/)[0]?.part).toBe('drill')
+    expect(says(of).join('; ')).toMatch(/class D.*sharp drill.*coarse chips.*never one with water/)
+    expect(cautions(of)).toContain('no water, no foam, no carbon dioxide on burning magnesium')
+    expect(says(of).findIndex(one => /class D/.test(one))).toBeLessThan(says(of).findIndex(one => /fix the depth stop/.test(one)))
+  })
+
+  it.each([
+    ['A380', 'light oil'],
+    ['ZAMAK 3', 'light oil, a little'],
+    ['grey iron class 30', 'none on grey iron']
+  ])('%s does not, and has its fluid', (alloy, fluid) => {
+    expect(cautions(cast(alloy))).not.toContain('magnesium')
+    expect(says(cast(alloy)).join()).toContain(`cutting fluid for the tap: ${fluid}`)
+  })
+
+  it('that nobody named is to be found out', () => {
+    expect(saying(cast('old stuff'), /find out what the casting is before a drill touches it: old stuff does not tell/)).toHaveLength(1)
+  })
 })
 
 it('the way back is named, or asked for by each thread', () => {

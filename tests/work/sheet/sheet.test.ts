@@ -91,6 +91,14 @@ describe('what is not there', () => {
     expect(missing?.rows.map(row => text(row[0]))).toContainEqual(expect.stringContaining('thread-length is not given'))
   })
 
+  it('what was done is left for a pen beside what was planned', () => {
+    const entries = rows(sheet(), 'record')
+    expect(entries.find(([what]) => what === 'hole elbow, as done')).toEqual(['hole elbow, as done', '____'])
+    expect(entries.find(([what]) => what === 'hole elbow, planned')?.[1]).toMatch(/^to be opened to 10.20 mm/)
+    // No figure of the plan stands in a line that says what was done.
+    for (const [what, entry] of entries) if (!/planned|^work$/.test(what!)) expect(entry).not.toMatch(/\d mm|N·m/)
+  })
+
   it('a line that the job leaves empty is left for a pen', () => {
     const signed = tables(sheet(), 'record').at(-1)!
     expect(signed.rows.map(row => row[1])).toEqual([BLANK, BLANK, 'on owner'])

@@ -1,11 +1,10 @@
 import { showNumber } from '../../../quantity/show.ts'
-import { ofResult } from '../figure.ts'
 import { tapsOf } from '../taps-of.ts'
 import { type ScrapOf, scrap } from './scrap.ts'
 
 /** The full thread: short of it by the gap that is left, and the part jams in the run-out. */
 export const threadShort: ScrapOf = hole => {
-  const depth = ofResult(tapsOf(hole).at(-1)?.depth, 'depth-down', 'full thread')
+  const depth = tapsOf(hole).at(-1)?.thread ?? null
   const gap = hole.result('seat.run-out.with-stack')
   if (depth === null || typeof gap?.value !== 'number') return undefined
   const room = gap.low ?? gap.value
@@ -14,5 +13,5 @@ export const threadShort: ScrapOf = hole => {
     room < 0
       ? `below the face: ${short} mm too little at the worst end, and the part jams before its shoulder lands`
       : `below the face; ${short} mm less, at the worst end, and the part jams before its shoulder lands`
-  return scrap(hole, depth, room, says)
+  return scrap(hole, { ...depth, name: 'full thread' }, room, says)
 }

@@ -4,17 +4,26 @@ import { showNumber } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
 import { ofGiven, written } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
-import { mayLeak } from './behind-the-metal.ts'
+import { isAfloat, mayLeak } from './behind-the-metal.ts'
 
 /** Where something is behind the metal, it is tested before the machine is trusted. */
 export const leakTest: StepsOf = ({ job }) => {
   if (!mayLeak(job)) return undefined
-  return [FILL_UP, ...tested(job)]
+  return [isAfloat(job) ? LET_IN : FILL_UP, ...tested(job)]
 }
 
 const FILL_UP = step('first run', '', "fill up again what was drained or lowered, and look at its level as the machine's manual says", {
   caution: 'never run the machine without it'
 })
+
+const LET_IN = step(
+  'first run',
+  '',
+  'let the water back slowly, the seacock opened a little or the boat still in its slings, and look at the part',
+  {
+    caution: 'a hand on the seacock, or the slings under load, until it has stayed dry'
+  }
+)
 
 function tested(job: Job): readonly Step[] {
   const test = job['ask-first']['leak-test']

@@ -28,12 +28,21 @@ function drill({ hole, part, result }: HoleInWork): readonly BigNumber[] {
 }
 
 function turns(hole: HoleInWork): readonly BigNumber[] {
-  return tapsOf(hole).flatMap(({ name, turns, depth }) => {
-    const count = ofResult(turns, 'turns-down')
-    const thread = ofResult(depth, 'depth-down')
-    if (count === null || count.value <= 0) return []
+  return tapsOf(hole).flatMap(({ name, turns, end, thread }) => {
+    if (turns === null || end === null || turns.value <= 0) return []
     const leaves = thread === null || thread.value <= 0 ? '' : `; leaves ${thread.text} of full thread`
-    return [{ value: count.text, name: `${name} tap`, says: `counted from its end level with the face${leaves}` }]
+    return [
+      {
+        value: end.text,
+        name: `${name} tap: mark on its shank`,
+        says: 'from the smallest thread of its chamfer; level with the face, it is in'
+      },
+      {
+        value: turns.text,
+        name: `${name} tap`,
+        says: `from its end level with the face, less those that it dropped in before it bit${leaves}`
+      }
+    ]
   })
 }
 

@@ -13,7 +13,7 @@ export const record: SectionOf = judged => {
   const rows: readonly (readonly Cell[])[] = [
     ['machine, serial number, hours', BLANK],
     ['work', answer.title],
-    ...judged.holes.map(hole => [thingName(hole.place), done(hole)] as const),
+    ...judged.holes.flatMap(hole => plannedAndDone(thingName(hole.place), planned(hole))),
     ...wiring(judged),
     ['parts fitted: part and serial numbers', BLANK],
     ['parts taken out: part and serial numbers', BLANK],
@@ -41,14 +41,21 @@ function signatures({ job: { record, 'ask-first': ask } }: JudgedJob) {
   ])
 }
 
-/** The planned figures: what came out otherwise is written beside them. */
-function done(hole: HoleInWork): string {
+/** What is signed for is what was done: no figure of the plan stands in its place. */
+function plannedAndDone(what: string, plan: string): readonly (readonly Cell[])[] {
+  return [
+    [`${what}, planned`, plan],
+    [`${what}, as done`, BLANK]
+  ]
+}
+
+function planned(hole: HoleInWork): string {
   const stop = ofResult(hole.result('hole.tip-depth'), 'depth-down')
-  const thread = ofResult(tapsOf(hole).at(-1)?.depth, 'depth-down')
+  const thread = tapsOf(hole).at(-1)?.thread ?? null
   const drill = ofNumber('drillMm', '', drillMmOf(hole), 'drill')
   const card = hole.part.torque?.card
   return [
-    stop === null ? `to be opened for ${hole.part.thread.name}` : `opened to ${drill.text}, stop ${stop.text}`,
+    stop === null ? `to be opened for ${hole.part.thread.name}` : `to be opened to ${drill.text}, stop ${stop.text}`,
     ...(thread === null ? [] : [`tapped ${hole.part.thread.name}, full thread ${thread.text}`]),
     `${hole.hole.takes} fitted${under(hole)}`,
     ...(card === undefined ? [] : [`torque ${ofGiven('cardNm', '', card).text}`])
@@ -60,7 +67,7 @@ function under({ hole }: HoleInWork): string {
   return stack === '' ? '' : ` with ${stack} under its shoulder`
 }
 
-function wiring({ job }: JudgedJob): readonly (readonly [string, string])[] {
+function wiring({ job }: JudgedJob): readonly (readonly Cell[])[] {
   const reels = reelsOf(cutsOf(job)).map(({ size, totalM }) => `${ofNumber('totalM', '', totalM).text} of ${size}`)
-  return reels.length === 0 ? [] : [['circuit', `wired with ${reels.join(', ')}`]]
+  return reels.length === 0 ? [] : plannedAndDone('circuit', `to be wired with ${reels.join(', ')}`)
 }

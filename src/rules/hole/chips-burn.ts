@@ -1,0 +1,29 @@
+import { SOURCES } from '../../formula/source.ts'
+import { alloyFamily } from '../../trade/circuit/terminal-ground.ts'
+import { notJudged, plainly } from '../judge.ts'
+import type { Rule } from '../rule.ts'
+
+interface Subject {
+  /** As the job names it; null where nobody said. */
+  readonly alloy: string | null
+}
+
+const ASK = "the mark on the casting, or the maker's list; a scraping that fizzes in vinegar is magnesium"
+
+/** Magnesium is the one casting metal that a drill sets on fire; no published source, the practice of every shop that cuts it. */
+export const chipsBurn: Rule<Subject> = {
+  id: 'hole/chips-burn',
+  question: 'is the casting of a metal whose chips do not burn?',
+  why: 'Chips and dust of magnesium catch fire from a spark or a tool that rubs, and water feeds them.',
+  change: 'ask the maker before it is drilled; a sharp tool, coarse chips, no water, powder for burning metal (class D) at hand',
+  source: SOURCES.practice,
+  judge: ({ alloy }) => {
+    if (alloy === null) return notJudged('casting.alloy', ASK)
+    const family = alloyFamily(alloy)
+    if (family === undefined)
+      return { ...notJudged('casting.alloy', `${ASK} ("${alloy}" does not tell)`), change: 'find out what the casting is' }
+    return family === 'magnesium'
+      ? plainly('caution', `${alloy} is magnesium: its chips burn, and water feeds the fire`)
+      : plainly('pass', `${alloy} is ${family}`)
+  }
+}
