@@ -52,7 +52,9 @@ interface ShortAt {
 
 /** The loads are left out: what they take flows beside the short, and would only open the protector sooner. */
 function throughA(fit: Fit, { from, to, run, warmth }: ShortAt): number {
-  const runs = fit.runs.map(
+  // The least current must do without threads, the greatest may have them.
+  const conducting = warmth === 'hot' ? fit.runs.filter(({ counted }) => counted === 'yes') : fit.runs
+  const runs = conducting.map(
     ({ id, ...ends }): PlainElement => ({
       kind: 'resistor',
       id: runId(id),

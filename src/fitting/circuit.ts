@@ -32,6 +32,8 @@ export interface Run {
   readonly to: string
   readonly parts: readonly RunPart[]
   readonly state: 'closed' | 'open'
+  /** No: threads beside another way. They count neither for drop nor for power, but where a fault may go. */
+  readonly counted: 'yes' | 'no'
 }
 
 /** How the resistance of a heater follows its temperature: its rating holds where it is hot. */

@@ -22,13 +22,14 @@ const FIT: CircuitFit = {
   inside: 'known',
   others: [],
   runs: [
-    { id: 'feed', from: 'bus', to: 'panel', state: 'closed', parts: [length('2.5 mm2', 'class-5', 4)] },
-    { id: 'fuse', from: 'panel', to: 'left+', state: 'closed', parts: [{ of: 'joint', jointOhm: UNMEASURED }] },
+    { id: 'feed', from: 'bus', to: 'panel', state: 'closed', counted: 'yes', parts: [length('2.5 mm2', 'class-5', 4)] },
+    { id: 'fuse', from: 'panel', to: 'left+', state: 'closed', counted: 'yes', parts: [{ of: 'joint', jointOhm: UNMEASURED }] },
     {
       id: 'bond',
       from: 'left-',
       to: 'chassis',
       state: 'closed',
+      counted: 'yes',
       parts: [{ of: 'joint', jointOhm: new Given(0.002, { low: 0.001, high: 0.003, at: ['bond'] }) }]
     }
   ],
@@ -84,7 +85,7 @@ describe('what a part in order may differ by', () => {
   })
 
   it('a gauge drawn as solid: more as well, for it may be stranded', () => {
-    const run = { id: 'feed', from: 'bus', to: 'left+', state: 'closed', parts: [length('AWG 14', 'solid', 10)] } as const
+    const run = { id: 'feed', from: 'bus', to: 'left+', state: 'closed', counted: 'yes', parts: [length('AWG 14', 'solid', 10)] } as const
     const [, thinned] = testedCircuit({ ...FIT, runs: [run] }, new Given(0.2)).network.elements
     const { value, high } = (thinned as { readonly resistanceOhm: Given }).resistanceOhm
     expect(high / value).toBeGreaterThan(1.26)

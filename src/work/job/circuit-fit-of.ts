@@ -3,6 +3,7 @@ import { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import type { JobItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
+import { type ByThreads, byThreads } from '../../trade/circuit/by-threads.ts'
 import { conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
@@ -29,8 +30,20 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const named = namedRuns(circuit)
   const wiring = wiringOf(circuit)
   refuseLooseEnd(circuit, wiring)
-  const guards: Guards = { wiring, guarding: guardings(wiring), unguarded: unguardedOf(wiring), protectors: ratedProtectors(named) }
-  const runs = named.map(({ id, run }) => runOf(job, circuit, { id, run }))
+  const threads = threadsOf(circuit, wiring)
+  const guards: Guards = {
+    wiring,
+    threads,
+    guarding: guardedBy(wiring, threads),
+    unguarded: unguardedOf(wiring),
+    protectors: ratedProtectors(named)
+  }
+  const runs = named.map(
+    ({ id, run }): Run => ({
+      ...runOf(job, circuit, { id, run }),
+      counted: threads.open.has(id) ? 'no' : 'yes'
+    })
+  )
   const { source } = circuit
   const fit: CircuitFit = {
     bus: BUS,
@@ -55,10 +68,26 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   return { fit, guards }
 }
 
+/** What comes back through the threads of a part. */
+export function threadsOf(circuit: JobCircuit, wiring: Wiring = wiringOf(circuit)): ByThreads {
+  const threads = namedRuns(circuit).flatMap(({ id, run }) => (run.threads === 'yes' ? [id] : []))
+  return byThreads(withOthers(circuit, wiring), threads)
+}
+
+/** What hangs on a run hangs on it whatever threads there are beside it. */
+function guardedBy(wiring: Wiring, { open }: ByThreads): Guards['guarding'] {
+  if (open.size === 0) return guardings(wiring)
+  return new Map([...guardings(wiring), ...guardings({ ...wiring, runs: wiring.runs.filter(({ id }) => !open.has(id)) })])
+}
+
+function withOthers(circuit: JobCircuit, wiring: Wiring): Wiring {
+  const sources = circuit['other-sources'].map(({ what: id, from, to }) => ({ id, from, to, protects: 'no' as const }))
+  return { ...wiring, runs: [...wiring.runs, ...sources] }
+}
+
 /** A load with an end that leads nowhere gets nothing, whatever its wires are: what is missing is a run. */
 function refuseLooseEnd(circuit: JobCircuit, wiring: Wiring): void {
-  const sources = circuit['other-sources'].map(({ what: id, from, to }) => ({ id, from, to, protects: 'no' as const }))
-  const loose = looseEnd({ ...wiring, runs: [...wiring.runs, ...sources] })
+  const loose = looseEnd(withOthers(circuit, wiring))
   if (loose === null) return
   const { load, point, other } = loose
   throw new NoAnswer(
@@ -72,7 +101,7 @@ interface NamedRun {
   readonly run: JobRun
 }
 
-function runOf(job: Job, circuit: JobCircuit, { id, run: { from, to, wire, bond, through } }: NamedRun): Run {
+function runOf(job: Job, circuit: JobCircuit, { id, run: { from, to, wire, bond, through } }: NamedRun): Omit<Run, 'counted'> {
   const joints: readonly RunPart[] = [...(bond === null ? [] : [bond]), ...through.map(itemOhm)].map(jointOhm => ({
     of: 'joint',
     jointOhm
