@@ -1,6 +1,7 @@
 import type { Given } from '../formula/given.ts'
 import type { Practice } from '../trade/circuit/ampacity-conductor.ts'
 import type { Conductor } from '../trade/circuit/conductor.ts'
+import type { LoadWay } from '../trade/circuit/load-way.ts'
 import type { StyleId } from '../trade/circuit/protection-style.ts'
 import type { SwitchLoad } from '../trade/circuit/switch-factor.ts'
 
@@ -55,6 +56,8 @@ export interface FittedLoad {
   readonly to: string
   readonly takes: Takes
   readonly inrush: { readonly times: Given; readonly lastsS: Given } | null
+  /** Null where no source by itself drives a current through it: then nothing tells what is lost on its way. */
+  readonly way: LoadWay | null
 }
 
 export interface FittedSource {

@@ -39,7 +39,8 @@ const FIT: CircuitFit = {
       from: 'left+',
       to: 'left-',
       takes: { by: 'rated', powerW: new Given(48, { low: 45.6, high: 50.4, at: ['power'] }), ratedV: new Given(24), follows: null },
-      inrush: null
+      inrush: null,
+      way: null
     }
   ],
   protectors: [],

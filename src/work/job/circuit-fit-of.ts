@@ -1,12 +1,13 @@
 import type { CircuitFit, Run, RunPart } from '../../fitting/circuit.ts'
 import { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
-import type { JobItem } from '../../job/circuit-names.ts'
+import { type JobItem, loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import { type ByThreads, byThreads } from '../../trade/circuit/by-threads.ts'
 import { conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
+import { loadWay } from '../../trade/circuit/load-way.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
@@ -45,6 +46,7 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     })
   )
   const { source } = circuit
+  const counted = wiring.runs.filter(({ id }) => !threads.open.has(id))
   const fit: CircuitFit = {
     bus: BUS,
     ground: source.ground,
@@ -59,7 +61,10 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
       insideOhm: resistance
     })),
     runs,
-    loads: circuit.loads.map(load => loadOf(job, load)),
+    loads: circuit.loads.map(load => ({
+      ...loadOf(job, load),
+      way: loadWay({ runs: counted, loads: wiring.loads }, wiring.sources, loadName(load))
+    })),
     protectors: guards.protectors.map(one => fittedProtector(guards, one, runs)),
     switches: switchesOf(circuit, guards),
     shorts: fittedShorts(guards, runs),

@@ -47,7 +47,7 @@ function loadThing(judged: CircuitJudged, load: JobLoad, bounds: CircuitJudged['
   const { job, circuit } = judged
   const { ratedSharePercent } = bounds
   const unsure = unsureOf(judged, loadName(load))
-  const drop = { ...bounds, limit: limitOf(job, circuit.source.bus.value, load), unsure }
+  const drop = { ...bounds, limit: limitOf(job, circuit.source.bus.value, load), unsure: unsure ?? noWay(judged, loadName(load)) }
   const heater =
     load.heater === null || ratedSharePercent === null
       ? null
@@ -66,6 +66,15 @@ function unsureOf({ guards }: CircuitJudged, name: string): Unsure | null {
   return {
     says: `${name} comes back through threads alone (${found.runs.join(', ')}): what it gets is not known`,
     change: throughThreads.change
+  }
+}
+
+/** Between two sources, or two loads, no source is the one that its drop counts from. */
+function noWay({ fit }: CircuitJudged, name: string): Unsure | null {
+  if (fit.loads.find(load => load.name === name)!.way !== null) return null
+  return {
+    says: `no source by itself drives a current through ${name} and back: there is nothing that its drop could be counted from`,
+    change: 'draw the way from the plus of one source to the load, and from the load to the minus of that source'
   }
 }
 
