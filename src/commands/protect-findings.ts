@@ -71,7 +71,7 @@ function faultFindings(words: ProtectWords, r: Found) {
   const faultA = r.faultA!
   const protector = nameOf(words, r)
   return [
-    asked(farEndShort, { protector, faultA, longestS: r.opening?.longestS ?? null }),
+    asked(farEndShort, { protector, faultA, longestS: r.opening?.longestS ?? null, edge: r.opening?.edge ?? null }),
     asked(interrupting, interruptingOf(words, r)),
     asked(shortCircuit, { protector, short: r.short })
   ]

@@ -19,7 +19,7 @@ export function shortsOf(fit: Fit, runsA: ReadonlyMap<string, number>) {
   return fit.shorts.map(short => {
     const { way } = fit.loads.find(({ name }) => name === short.load)!
     const protector = fit.protectors.find(({ name }) => name === short.protector)
-    const none = { load: short.load, faultA: null, longestS: null, shortestS: null, wires: [] }
+    const none = { load: short.load, faultA: null, longestS: null, shortestS: null, edge: null, wires: [] }
     if (protector === undefined || way === null) return none
     const faultA = throughA(fit, { from: way.feed, to: way.back, run: protector.run, warmth: 'hot' })
     if (faultA === null) return none
@@ -32,6 +32,7 @@ export function shortsOf(fit: Fit, runsA: ReadonlyMap<string, number>) {
       faultA,
       longestS: opening?.longestS ?? null,
       shortestS: opening?.shortestS ?? null,
+      edge: opening?.edge ?? null,
       wires: wiresOf(fit, short, { protector, faultA, runsA })
     }
   })

@@ -37,6 +37,7 @@ export const BLADE: ProtectionStyle = {
   ],
   gatesSays: 'gates of one sheet, noted for the larger ratings; 1 A and 2 A fuses may differ',
   quickEdge: 'goes on',
+  slowEdge: 'goes on',
   loads: [FUSE_LOAD, reratedLoad(65, { allowedA: 8, ofA: 10, ratingA: 10 }), reratedLoad(65, { allowedA: 19, ofA: 25, ratingA: null })],
   breaking: BLADE_BREAKING,
   sheet: [
@@ -54,6 +55,7 @@ export const BLADE_MINI: ProtectionStyle = {
   gates: [],
   gatesSays: 'no gates seen for the miniature form',
   quickEdge: 'unknown',
+  slowEdge: 'unknown',
   loads: [FUSE_LOAD, HOT_FUSE_LOAD],
   breaking: BLADE_BREAKING,
   sheet: []
@@ -68,6 +70,7 @@ export const BLADE_LARGE: ProtectionStyle = {
   gates: [],
   gatesSays: 'no gates seen for the large form',
   quickEdge: 'unknown',
+  slowEdge: 'unknown',
   loads: [FUSE_LOAD, reratedLoad(65, { allowedA: 34, ofA: 40, ratingA: null }), reratedLoad(110, { allowedA: 25, ofA: 40, ratingA: null })],
   breaking: BLADE_BREAKING,
   sheet: [
