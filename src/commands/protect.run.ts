@@ -36,7 +36,7 @@ export const run: Run = quickSum(description, readers, words => {
     results: PROTECT_RESULTS,
     tried: words.rating === null && choice.candidates.length > 0 ? { ratings: ratingsTable(choice, choice.ratingA) } : {},
     ...(words.plot ? { curves: (plain: Plain<GuardedWireGiven>) => protectorCurves(plain, `${plain.ratingA} A ${says}`) } : {}),
-    findings: r => [...(words.rating === null ? [] : ratingFindings(words, r, wish)), ...placeFindings(words, r)],
+    findings: r => [...ratingFindings(words, r, wish), ...placeFindings(words, r)],
     cautions: r => cautionsOf(words, r)
   })
 })

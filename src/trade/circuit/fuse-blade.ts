@@ -25,7 +25,7 @@ function reratedLoad(
 export const BLADE: ProtectionStyle = {
   id: 'blade',
   kind: 'fuse',
-  says: 'medium blade fuse, 32 V',
+  says: 'medium blade fuse',
   ratingsA: [1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40],
   ratingsSource: SOURCES['iso-8820-3'],
   gates: [
@@ -49,7 +49,7 @@ export const BLADE: ProtectionStyle = {
 export const BLADE_MINI: ProtectionStyle = {
   id: 'blade-mini',
   kind: 'fuse',
-  says: 'miniature blade fuse, 32 V',
+  says: 'miniature blade fuse',
   ratingsA: [2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30],
   ratingsSource: SOURCES['blade-overview'],
   gates: [],
