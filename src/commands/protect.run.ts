@@ -17,7 +17,7 @@ import { refusal, refusalOf, refused } from './refusal.ts'
 import { sum } from './sum.ts'
 
 export const run: Run = quickSum(description, readers, words => {
-  const kind = words.practice === 'aircraft' && words.wire.system === 'awg' ? 'aircraft' : usualKind(words.wire)
+  const kind = usualKind(words.wire, words.practice)
   const conductor = conductorOf({ size: words.wire, kind })
   if (!conductor.ok) return refusalOf('--wire', conductor.fault)
   const contacts = contactsOf(words)

@@ -17,6 +17,8 @@ export interface WireLies {
 export interface RunWire {
   readonly of: 'wire'
   readonly conductor: Conductor
+  /** One: assumed where nobody told how a gauge is made up, which stranded may resist a quarter more. */
+  readonly strandFactor: Given
   readonly lengthM: Given
   readonly conductorC: Given
   readonly lies: WireLies | null

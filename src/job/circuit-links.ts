@@ -18,7 +18,7 @@ export function circuitLinks(job: Job): readonly LinkFault[] {
   return [
     ...busLinks(source),
     ...loads.flatMap(load => loadLinks(job, load)),
-    ...runs.flatMap(runLinks),
+    ...runs.flatMap(run => runLinks(job.job.practice, run)),
     ...twice(
       loads.map(load => [loadName(load), load.path]),
       'load'
@@ -63,14 +63,14 @@ function loadLinks(job: Job, load: JobLoad): readonly LinkFault[] {
   return ratedLinks(job, heater, [...path, 'heater'])
 }
 
-function runLinks({ wire, bond, through, path }: JobRun): readonly LinkFault[] {
+function runLinks(practice: Job['job']['practice'], { wire, bond, through, path }: JobRun): readonly LinkFault[] {
   const items = through.flatMap(({ what, fuse, breaker, switch: switched, thermostat, path: at }) =>
     oneOf({ what, fuse, breaker, switch: switched, thermostat }, at)
   )
   if (wire === null && bond === null && through.length === 0)
     return [{ found: 'a run of nothing', accepted: 'wire, bond or through', path }]
   if (wire === null) return items
-  const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size) })
+  const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size, practice) })
   return conductor.ok ? items : [...items, { ...conductor.fault, path: [...wire.path, 'size'] }]
 }
 

@@ -11,7 +11,8 @@ import { wire } from '../trade/circuit/invented.ts'
 const UNMEASURED = new Given(0, { assumed: 'default: not measured', at: ['circuit', 'runs', 1, 'through', 0, 'resistance'] })
 
 function length(size: string, kind: ConductorKind, lengthM: number): RunWire {
-  return { of: 'wire', conductor: wire(size, kind), lengthM: new Given(lengthM), conductorC: new Given(20), lies: null, warmth: 'given' }
+  const made = { conductor: wire(size, kind), strandFactor: new Given(1) }
+  return { of: 'wire', ...made, lengthM: new Given(lengthM), conductorC: new Given(20), lies: null, warmth: 'given' }
 }
 
 const FIT: CircuitFit = {

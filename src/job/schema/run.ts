@@ -13,7 +13,11 @@ const WIRE = map(
       example: '5.5 m',
       measure: 'a string along the route'
     }),
-    conductor: choice(CONDUCTOR_KINDS, 'kind of conductor; without it class-5 for mm2 and solid for AWG', { example: 'class-5' }),
+    conductor: choice(CONDUCTOR_KINDS, 'kind of conductor; without it class-5 for mm2; for AWG solid, in aircraft that of its table', {
+      example: 'class-5',
+      measure: 'read its type on the wire, and count the strands of a stripped end: one is solid',
+      usual: ['solid', 'aircraft']
+    }),
     temperature: quantity('temperature', 'temperature of the conductor; with ambient and insulation it is worked out', {
       default: '20 °C',
       why: 'the temperature of the tables',

@@ -4,7 +4,7 @@ import { NoAnswer } from '../../formula/no-answer.ts'
 import { type JobItem, loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import { type ByThreads, byThreads } from '../../trade/circuit/by-threads.ts'
-import { conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
+import { AS_SOLID, conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
 import { loadWay } from '../../trade/circuit/load-way.ts'
@@ -136,7 +136,8 @@ function itemOhm({ resistance, style, rating }: JobItem): Given {
 
 function wirePart({ job, surroundings }: Job, { altitude: own }: JobCircuit, wire: NonNullable<JobRun['wire']>): RunPart {
   const { size, length: lengthM, conductor, temperature: conductorC, ambient, insulation, bundle } = wire
-  const found = conductorOf({ size, kind: conductor ?? usualKind(size) })
+  const kind = conductor ?? usualKind(size, job.practice)
+  const found = conductorOf({ size, kind })
   if (!found.ok) throw new Error('a job with a conductor that is not made came to be judged')
   const altitude = own.assumed === undefined || surroundings === null ? own : surroundings.altitude
   const lies =
@@ -144,5 +145,15 @@ function wirePart({ job, surroundings }: Job, { altitude: own }: JobCircuit, wir
       ? null
       : { insulationC: insulation, ambientC: ambient, bundleCount: bundle, altitudeM: altitude, practice: job.practice }
   const warmth = lies !== null && conductorC.assumed !== undefined ? 'own' : 'given'
-  return { of: 'wire', conductor: found.value, lengthM, conductorC: warmth === 'own' ? lies!.ambientC : conductorC, lies, warmth }
+  const assumed = conductor === null && kind === 'solid' ? `default: ${AS_SOLID}` : undefined
+  const strandFactor = new Given(1, { assumed, at: [...wire.path, 'conductor'] })
+  return {
+    of: 'wire',
+    conductor: found.value,
+    strandFactor,
+    lengthM,
+    conductorC: warmth === 'own' ? lies!.ambientC : conductorC,
+    lies,
+    warmth
+  }
 }

@@ -68,3 +68,22 @@ it('a load between the plus of two sources has no drop that could be told', () =
   )
   expect(found('drop/too-much')[0]).toMatchObject({ verdict: 'not-judged', says: expect.stringContaining('no source by itself') })
 })
+
+it('a gauge whose make-up nobody told is assumed, a metric wire is not', () => {
+  const dropOf = (size: string) =>
+    judgeJob(
+      'job.yaml',
+      `
+fettle: 1
+job: { title: gauge, practice: road }
+circuit:
+  source: { bus: 24 V, resistance: 10 mohm, ground: frame }
+  altitude: 0 m
+  runs: [{ from: bus, to: fed, wire: { size: ${size}, length: 5 m, temperature: 20 °C } }]
+  loads: [{ load: lamp, resistance: 24 ohm, from: fed, to: frame }]
+`
+    ).findings.find(({ rule }) => rule === 'drop/too-much')
+  expect(dropOf('AWG 14')).toMatchObject({ verdict: 'caution', assumes: [['circuit', 'runs', 0, 'wire', 'conductor']] })
+  expect(dropOf('AWG 14, conductor: solid')).toMatchObject({ verdict: 'pass' })
+  expect(dropOf('2.5 mm2')).toMatchObject({ verdict: 'pass' })
+})
