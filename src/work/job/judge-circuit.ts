@@ -22,6 +22,7 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { circuitWalk } from './circuit-walk.ts'
 import type { JobCircuit, JobLoad } from './circuit-wiring.ts'
 import type { Heated } from './heated-circuit-of.ts'
+import { bodyFindings } from './judge-bodies.ts'
 import { judgeProtectors } from './judge-protectors.ts'
 import { judgeWires } from './judge-wires.ts'
 import type { Placed } from './placed.ts'
@@ -54,7 +55,8 @@ function loadThing(judged: CircuitJudged, load: JobLoad, bounds: CircuitJudged['
       : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), ...steadyOf(circuit), unsure }
   const findings: readonly Finding[] = [
     ...(isOff(judged, load) ? [] : LOAD_RULES.map(rule => asked(rule, drop))),
-    ...(heater === null ? [] : HEATER_RULES.map(rule => asked(rule, heater)))
+    ...(heater === null ? [] : HEATER_RULES.map(rule => asked(rule, heater))),
+    ...bodyFindings(judged, load)
   ]
   return { place: `circuit.${loadName(load)}`, path: load.path, results: resultsBy(LOAD_RESULTS, bounds), findings }
 }
