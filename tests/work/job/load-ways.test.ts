@@ -38,6 +38,29 @@ it('two 12 V heaters in series on 24 V lose what the wires take, not what the ot
   expect(found('protect/far-end-short').map(({ verdict }) => verdict)).toEqual(['pass'])
 })
 
+it('two heaters in series take one current from the machine, and at switch-on', () => {
+  const job = (one: string, two: string) =>
+    judgeJob(
+      'job.yaml',
+      `
+fettle: 1
+job: { title: series }
+circuit:
+  source: { bus: 24 V, resistance: 10 mohm, ground: frame }
+  runs:
+    - { from: bus, to: fed, bond: 10 mohm, through: [{ fuse: F1, rating: 7.5 A, style: blade, resistance: 10 mohm }] }
+  loads:
+    - { load: one, power: 60 W, voltage: 12 V, inrush: { times: 1.2, lasts: 1 s }, ${one} }
+    - { load: two, power: 60 W, voltage: 12 V, inrush: { times: 1.2, lasts: 1 s }, ${two} }
+supply: { output: { idle: 18 A }, loads: [] }
+`
+    )
+  const { results, findings } = job('from: fed, to: mid', 'from: mid, to: frame')
+  // 24 V over 2 · 2.4 ohm and 0.03 ohm.
+  expect(results.find(({ id }) => id === 'supply.idle:supply.load')?.value).toBeCloseTo(24 / 4.83, 6)
+  expect(findings.find(({ rule }) => rule === 'protect/inrush')?.says).toContain('5.96 A')
+})
+
 it('a load that another source feeds loses against that source', () => {
   const { figureOf, text } = judged(
     `
