@@ -7,7 +7,7 @@ import { dropLimit, PRACTICES } from '../rules/practice/practice.ts'
 import { asked } from '../rules/rule.ts'
 import { ampacity } from '../trade/circuit/ampacity.ts'
 import { conductorBySize } from '../trade/circuit/ampacity-conductor.ts'
-import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
+import { AS_SOLID, conductorOf, usualKind } from '../trade/circuit/conductor.ts'
 import { lowerRoot } from '../trade/circuit/constant-power.ts'
 import { drop as calculation, type FedLoad, type WayBack } from '../trade/circuit/drop.ts'
 import { threeDigits } from '../trade/circuit/three-digits.ts'
@@ -29,7 +29,7 @@ export const run: Run = quickSum(description, readers, words => {
   if (refused(load)) return load
   const back = backOf(words)
   if (refused(back)) return back
-  const kind = words.conductor ?? (words.practice === 'aircraft' && words.wire.system === 'awg' ? 'aircraft' : usualKind(words.wire))
+  const kind = words.conductor ?? usualKind(words.wire, words.practice ?? undefined)
   const conductor = conductorOf({ size: words.wire, kind })
   if (!conductor.ok) return refusalOf('--conductor', conductor.fault)
   const limit = limitOf(words)
@@ -49,7 +49,7 @@ export const run: Run = quickSum(description, readers, words => {
     findings: r =>
       words.limit === null && words.practice === null
         ? []
-        : [returned(words, asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit }))],
+        : [doubted(words, kind, asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit }))],
     cautions: r => [...cautionsOf(words, kind, r.loadW?.high), ...tooHotOf(words, r.currentA.high), ...lowerOf(load, r.loopOhm.value)]
   })
 })
@@ -57,10 +57,15 @@ export const run: Run = quickSum(description, readers, words => {
 type DropWords = Words<typeof description.rows, typeof readers>
 type Refusal = readonly Diagnostic[]
 
-/** The way back that nobody gave is assumed, and so allows at best a caution. */
-function returned({ return: by, 'return-length': back }: DropWords, finding: Finding): Finding {
-  if (finding.verdict !== 'pass' || by === 'structure' || back !== null) return finding
-  return { ...finding, verdict: 'caution', says: `${finding.says}; hangs on what was assumed: return-length (the length of the feed)` }
+/** The way back and the make-up of a gauge that nobody gave are assumed, and so allow at best a caution. */
+function doubted({ return: by, 'return-length': back, conductor }: DropWords, kind: string, finding: Finding): Finding {
+  const assumed = [
+    ...(by === 'wire' && back === null ? ['return-length (the length of the feed)'] : []),
+    ...(kind === 'solid' && conductor === null ? [`conductor (${AS_SOLID})`] : [])
+  ]
+  if (finding.verdict !== 'pass' && finding.verdict !== 'caution') return finding
+  if (assumed.length === 0) return finding
+  return { ...finding, verdict: 'caution', says: `${finding.says}; hangs on what was assumed: ${assumed.join(', ')}` }
 }
 
 function loadOf({ current, power, voltage, bus, 'constant-power': constant }: DropWords): FedLoad | Refusal {
@@ -110,16 +115,14 @@ function limitOf({ limit, practice, bus, voltage, duty }: DropWords): (Limit & {
 }
 
 function cautionsOf(
-  { wire, power, practice, limit, conductor, return: by, connections }: DropWords,
+  { power, practice, limit, conductor, return: by, connections }: DropWords,
   kind: string,
   loadW: number | undefined
 ): readonly string[] {
   const judged = practice !== null || limit !== null
   const looser = practice === null || limit !== null ? undefined : PRACTICES[practice].looser
   return [
-    ...(kind === 'solid' && conductor === null && judged && wire.system === 'awg'
-      ? ['a gauge is solid wire by definition: stranded wire of the same gauge may resist a quarter more; give --conductor']
-      : []),
+    ...(kind === 'solid' && conductor === null && judged ? [`the wire is taken as ${AS_SOLID}; give --conductor`] : []),
     ...(power !== null && loadW !== undefined && loadW > power.high * 1.0001
       ? ['the load gets more than its rated power, since the bus stands above its rated voltage']
       : []),

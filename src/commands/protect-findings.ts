@@ -22,7 +22,7 @@ function nameOf({ style }: ProtectWords, { ratingA }: Pick<Found, 'ratingA'>): s
   return `${ratingA.value} A ${styleOf(style).says}`
 }
 
-/** The rating is judged where it was given; what was not given beside it is not asked. */
+/** A rating that was chosen is judged as one that was given; what was not given beside it is not asked. */
 export function ratingFindings(words: ProtectWords, r: Found, wish: ProtectorWish) {
   const protector = nameOf(words, r)
   const { wireMarginA, ratingA, allowedLoadA, loadRoomA } = r
@@ -50,10 +50,10 @@ function inrushOf({ inrush }: ProtectWords, { inrushA }: Found) {
   return { currentA: inrushA!, lastsS: inrush!.timeS.high }
 }
 
-/** Without a short nothing is said of currents; a bus beyond what every such part can open is told all the same. */
+/** Without a short nothing is said of currents; a bus that not every such part is sure to open is told all the same. */
 function voltageFindings(words: ProtectWords, r: Found) {
   const given = interruptingOf(words, r)
-  const sureV = given.breakingV?.sureV ?? Number.POSITIVE_INFINITY
+  const sureV = given.breakingV?.sureV ?? 0
   return r.busV !== null && r.busV.high > sureV ? [asked(interrupting, given)] : []
 }
 
@@ -71,7 +71,7 @@ function faultFindings(words: ProtectWords, r: Found) {
   const faultA = r.faultA!
   const protector = nameOf(words, r)
   return [
-    asked(farEndShort, { protector, faultA, longestS: r.opening?.longestS ?? null }),
+    asked(farEndShort, { protector, faultA, longestS: r.opening?.longestS ?? null, edge: r.opening?.edge ?? null }),
     asked(interrupting, interruptingOf(words, r)),
     asked(shortCircuit, { protector, short: r.short })
   ]

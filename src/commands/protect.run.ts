@@ -17,7 +17,7 @@ import { refusal, refusalOf, refused } from './refusal.ts'
 import { sum } from './sum.ts'
 
 export const run: Run = quickSum(description, readers, words => {
-  const kind = words.practice === 'aircraft' && words.wire.system === 'awg' ? 'aircraft' : usualKind(words.wire)
+  const kind = usualKind(words.wire, words.practice)
   const conductor = conductorOf({ size: words.wire, kind })
   if (!conductor.ok) return refusalOf('--wire', conductor.fault)
   const contacts = contactsOf(words)
@@ -36,7 +36,7 @@ export const run: Run = quickSum(description, readers, words => {
     results: PROTECT_RESULTS,
     tried: words.rating === null && choice.candidates.length > 0 ? { ratings: ratingsTable(choice, choice.ratingA) } : {},
     ...(words.plot ? { curves: (plain: Plain<GuardedWireGiven>) => protectorCurves(plain, `${plain.ratingA} A ${says}`) } : {}),
-    findings: r => [...(words.rating === null ? [] : ratingFindings(words, r, wish)), ...placeFindings(words, r)],
+    findings: r => [...ratingFindings(words, r, wish), ...placeFindings(words, r)],
     cautions: r => cautionsOf(words, r)
   })
 })

@@ -1,11 +1,12 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { tooMuch } from '../rules/drop/too-much.ts'
+import type { Finding } from '../rules/finding.ts'
 import { dropLimit, PRACTICES } from '../rules/practice/practice.ts'
 import { asked } from '../rules/rule.ts'
 import { overAmpacity } from '../rules/wire/over-ampacity.ts'
 import { shortCircuit } from '../rules/wire/short-circuit.ts'
 import { tooSmall } from '../rules/wire/too-small.ts'
-import type { ConductorKind } from '../trade/circuit/conductor.ts'
+import { AS_SOLID, type ConductorKind } from '../trade/circuit/conductor.ts'
 import type { FedLoad } from '../trade/circuit/drop.ts'
 import { wire as calculation } from '../trade/circuit/wire.ts'
 import { assumedOf, figureOf, noWire, type WireOffer, type WireWish, wireOffers } from '../trade/circuit/wire-choice.ts'
@@ -82,17 +83,23 @@ function findingsOf({ conductor, given, smallest }: WireOffer, r: Found, limit: 
   const protector = given.protector === null ? 'no protector' : `a blade fuse of ${given.protector.ratingA.value} A`
   return [
     asked(overAmpacity, { ...r, holds, figureSource: source, assumed: assumedOf(given) }),
-    asked(tooMuch, { dropV: r.warmDropV, dropPercent: r.warmDropPercent, limit }),
+    asSolid(conductor.kind, asked(tooMuch, { dropV: r.warmDropV, dropPercent: r.warmDropPercent, limit })),
     asked(tooSmall, { size: conductor.size.name, smallest }),
     asked(shortCircuit, { short: r.short, protector })
   ]
+}
+
+/** Nobody told how the gauge is made up: at best a caution. */
+function asSolid(kind: ConductorKind, finding: Finding): Finding {
+  if (kind !== 'solid' || finding.verdict !== 'pass') return finding
+  return { ...finding, verdict: 'caution', says: `${finding.says}; hangs on what was assumed: ${AS_SOLID}` }
 }
 
 function cautionsOf({ practice, limit }: WireWords, wish: WireWish, { given }: WireOffer): readonly string[] {
   const looser = limit === null ? PRACTICES[practice].looser : undefined
   return [
     ...wireCautions(given),
-    ...(wish.kind === 'solid' ? ['a gauge is solid wire by definition: stranded wire of the same gauge may resist a quarter more'] : []),
+    ...(wish.kind === 'solid' ? [`the wire is taken as ${AS_SOLID}`] : []),
     ...(looser === undefined ? [] : [`${looser.says}: for such a circuit give --limit "${looser.percent} %"`])
   ]
 }

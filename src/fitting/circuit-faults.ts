@@ -4,7 +4,7 @@ import type { PlainElement } from '../trade/circuit/network.ts'
 import type { PlainPart, Settled } from '../trade/circuit/part.ts'
 import { settle } from '../trade/circuit/settle.ts'
 import type { CircuitFit } from './circuit.ts'
-import { circuitOf } from './circuit-fit.ts'
+import { drawnCircuit } from './circuit-fit.ts'
 import { carries, loadId, runId, wireOf } from './circuit-parts.ts'
 
 /** What a walk of faults is told beside the circuit itself. */
@@ -16,10 +16,11 @@ export interface FaultRoles {
 
 /**
  * The circuit as a walk of faults takes it: at the nominal, linear. A load of constant power or current counts as the resistance it has
- * before the fault, a wire as warm as it was; an open contact stays open.
+ * before the fault, a wire as warm as it was; an open contact stays open,
+ * and all threads conduct.
  */
 export function faultsGiven(fit: Plain<CircuitFit>, { threads, points, cranking }: FaultRoles): FaultGiven {
-  const circuit = circuitOf(fit)
+  const circuit = drawnCircuit(fit)
   const settled = settle(circuit)
   const elements = circuit.parts.flatMap(part => linear(part, settled) ?? [])
   const there = new Set(elements.map(({ id }) => id))

@@ -47,7 +47,13 @@ export function settledLoads(fit: Plain<CircuitFit>, heaterC: HeaterC) {
   return { settled, busV, loads: fit.loads.map(load => atLoad(load, { settled, busV, heaterC })) }
 }
 
+/** Threads beside another way are out of it. */
 export function circuitOf(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
+  return drawnCircuit({ ...fit, runs: fit.runs.map(run => (run.counted === 'yes' ? run : { ...run, state: 'open' as const })) }, heaterC)
+}
+
+/** As it is drawn: every joint conducts that may. */
+export function drawnCircuit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
   return { ground: fit.ground, parts: [...sourcesOf(fit), ...fit.runs.map(runPart), ...fit.loads.map(load => loadPart(load, heaterC))] }
 }
 

@@ -20,14 +20,24 @@ export function atLoad(fitted: Plain<FittedLoad>, { settled, busV, heaterC }: Ar
   const flow = settled.flows[loadId(fitted.name)]!
   // What stands across a load that is switched off is rounding, of either sign.
   const atV = Math.abs(flow.dropV) < ROUNDING * Math.abs(busV) ? 0 : flow.dropV
-  const dropV = Math.max(0, busV - atV)
   return {
     name: fitted.name,
     atV,
-    dropV,
-    dropPercent: feed.dropPercent({ dropV, busV }),
+    ...lost(fitted, settled, atV),
     ...taken(fitted, { atV, currentA: flow.currentA, powerW: flow.powerW, elementC: heaterC[fitted.name] })
   }
+}
+
+/** What its sources give, less what it takes and what stands in series with it takes: what is left was lost in the runs. */
+function lost({ name, way }: Plain<FittedLoad>, { flows }: Settled, atV: number) {
+  if (way === null) return { dropV: null, dropPercent: null }
+  const givenV = way.sources.reduce((sum, beside) => sum + Math.max(...beside.map(id => -flows[id]!.dropV)), 0)
+  const takenV = way.passes.reduce((sum, { load, turned }) => {
+    const acrossV = load === name ? atV : flows[loadId(load)]!.dropV
+    return sum + (turned ? -acrossV : acrossV)
+  }, 0)
+  const dropV = Math.max(0, givenV - takenV)
+  return { dropV, dropPercent: feed.dropPercent({ dropV, busV: givenV }) }
 }
 
 interface Flowing {

@@ -76,6 +76,7 @@ function inrushOf({ loads: names }: Plain<FittedProtector>, { loads, currentsA }
   return { currentA, lastsS: Math.max(...known.map(({ lastsS }) => lastsS)) }
 }
 
-function coldA({ inrush }: Plain<FittedLoad>, steadyA: number): number {
-  return steadyA * (inrush?.times ?? 1)
+/** Of loads in series each counts for its share, as one current flows through all of them. */
+function coldA({ inrush, way }: Plain<FittedLoad>, steadyA: number): number {
+  return (steadyA * (inrush?.times ?? 1)) / (way?.passes.length ?? 1)
 }

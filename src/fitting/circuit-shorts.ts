@@ -14,13 +14,15 @@ import { carries, runId, runOhm, sourcesOf, wireOf } from './circuit-parts.ts'
 type Fit = Plain<CircuitFit>
 const SHORT = 'short'
 
-/** Every load shorted in turn, the wire as hot as it may be: what flows through its protector, when that opens, how hot the wires get. */
+/** Every load shorted in turn, with what stands in series with it, the wire as hot as it may be: what flows through its protector, when that opens, how hot the wires get. */
 export function shortsOf(fit: Fit, runsA: ReadonlyMap<string, number>) {
   return fit.shorts.map(short => {
-    const load = fit.loads.find(({ name }) => name === short.load)!
+    const { way } = fit.loads.find(({ name }) => name === short.load)!
     const protector = fit.protectors.find(({ name }) => name === short.protector)
-    if (protector === undefined) return { load: short.load, faultA: null, longestS: null, shortestS: null, wires: [] }
-    const faultA = throughA(fit, { from: load.from, to: load.to, run: protector.run, warmth: 'hot' })
+    const none = { load: short.load, faultA: null, longestS: null, shortestS: null, edge: null, wires: [] }
+    if (protector === undefined || way === null) return none
+    const faultA = throughA(fit, { from: way.feed, to: way.back, run: protector.run, warmth: 'hot' })
+    if (faultA === null) return none
     const opening = openingTime(styleOf(protector.style), {
       currentA: Math.min(faultA, MOST_RATIO * protector.ratingA),
       ratingA: protector.ratingA
@@ -30,14 +32,17 @@ export function shortsOf(fit: Fit, runsA: ReadonlyMap<string, number>) {
       faultA,
       longestS: opening?.longestS ?? null,
       shortestS: opening?.shortestS ?? null,
+      edge: opening?.edge ?? null,
       wires: wiresOf(fit, short, { protector, faultA, runsA })
     }
   })
 }
 
-/** A short right behind a protector, at its greatest; null where nobody gave what is inside the source. */
-export function nearA(fit: Fit, { run, behind }: Plain<FittedProtector>): number {
-  return throughA(fit, { from: behind, to: fit.ground, run, warmth: 'as it is' })
+/** A short right beside a protector, at its greatest: on either side of it, as there may be a source on both. Null where none flows through it. */
+export function nearA(fit: Fit, { run }: Plain<FittedProtector>): number | null {
+  const { from, to } = fit.runs.find(({ id }) => id === run)!
+  const found = [from, to].flatMap(point => throughA(fit, { from: point, to: fit.ground, run, warmth: 'as it is' }) ?? [])
+  return found.length === 0 ? null : Math.max(...found)
 }
 
 /** Beyond so many times its rating a protector melts by the same heat: the band is not worked out further. */
@@ -51,8 +56,10 @@ interface ShortAt {
 }
 
 /** The loads are left out: what they take flows beside the short, and would only open the protector sooner. */
-function throughA(fit: Fit, { from, to, run, warmth }: ShortAt): number {
-  const runs = fit.runs.map(
+function throughA(fit: Fit, { from, to, run, warmth }: ShortAt): number | null {
+  // The least current must do without threads, the greatest may have them.
+  const conducting = warmth === 'hot' ? fit.runs.filter(({ counted }) => counted === 'yes') : fit.runs
+  const runs = conducting.map(
     ({ id, ...ends }): PlainElement => ({
       kind: 'resistor',
       id: runId(id),
@@ -67,10 +74,17 @@ function throughA(fit: Fit, { from, to, run, warmth }: ShortAt): number {
     ({ name, ...ends }): PlainElement => ({ kind: 'resistor', id: `tie ${name}`, from: ends.from, to: ends.to, resistanceOhm: TIE_OHM })
   )
   const { flows } = shorted({ ground: fit.ground, elements: [...sourcesOf(fit), ...runs, short, ...ties] })
-  return Math.abs(flows[runId(run)]!.currentA)
+  const currentA = Math.abs(flows[runId(run)]!.currentA)
+  return currentA > leastA(fit) ? currentA : null
 }
 
 const TIE_OHM = 1e6
+
+/** What every source together drives through the ties of all loads: no short flows through a run that carries no more. */
+function leastA({ busV, others, loads }: Fit): number {
+  const allV = others.reduce((sum, { sourceV }) => sum + Math.abs(sourceV), Math.abs(busV))
+  return (2 * allV * Math.max(1, loads.length)) / TIE_OHM
+}
 
 /** Of the inputs that move, few move a short. */
 const shorted = fewRecalled(32, solveNetwork)

@@ -1,5 +1,6 @@
 import type { Given } from '../formula/given.ts'
 import type { Conductor } from '../trade/circuit/conductor.ts'
+import type { LoadWay } from '../trade/circuit/load-way.ts'
 import type { StyleId } from '../trade/circuit/protection-style.ts'
 import type { SwitchLoad } from '../trade/circuit/switch-factor.ts'
 import type { PracticeName } from '../trade/practice-names.ts'
@@ -16,6 +17,8 @@ export interface WireLies {
 export interface RunWire {
   readonly of: 'wire'
   readonly conductor: Conductor
+  /** One: assumed where nobody told how a gauge is made up, which stranded may resist a quarter more. */
+  readonly strandFactor: Given
   readonly lengthM: Given
   readonly conductorC: Given
   readonly lies: WireLies | null
@@ -32,6 +35,8 @@ export interface Run {
   readonly to: string
   readonly parts: readonly RunPart[]
   readonly state: 'closed' | 'open'
+  /** No: threads beside another way. They count neither for drop nor for power, but where a fault may go. */
+  readonly counted: 'yes' | 'no'
 }
 
 /** How the resistance of a heater follows its temperature: its rating holds where it is hot. */
@@ -53,6 +58,8 @@ export interface FittedLoad {
   readonly to: string
   readonly takes: Takes
   readonly inrush: { readonly times: Given; readonly lastsS: Given } | null
+  /** Null where no source by itself drives a current through it: then nothing tells what is lost on its way. */
+  readonly way: LoadWay | null
 }
 
 export interface FittedSource {

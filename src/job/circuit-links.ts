@@ -1,3 +1,4 @@
+import { showNumber } from '../quantity/show.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
 import { loadName, markedItem } from './circuit-names.ts'
 import { oneOf, twice } from './link.ts'
@@ -18,7 +19,7 @@ export function circuitLinks(job: Job): readonly LinkFault[] {
   return [
     ...busLinks(source),
     ...loads.flatMap(load => loadLinks(job, load)),
-    ...runs.flatMap(runLinks),
+    ...runs.flatMap(run => runLinks(job.job.practice, run)),
     ...twice(
       loads.map(load => [loadName(load), load.path]),
       'load'
@@ -38,13 +39,33 @@ export function circuitLinks(job: Job): readonly LinkFault[] {
   ]
 }
 
-/** Low, bus, high: in that order, or the bounds of the bus would be lost. */
+/** Low and high are the bounds of bus: within those that bus has itself, they would make less of what was measured. */
 function busLinks({ bus, low, high, path }: Circuit['source']): readonly LinkFault[] {
-  if (low !== null && low.low > bus.value)
-    return [{ found: 'a lowest bus above the bus', accepted: 'low at bus or below', path: [...path, 'low'] }]
-  if (high !== null && high.high < bus.value)
-    return [{ found: 'a highest bus below the bus', accepted: 'high at bus or above', path: [...path, 'high'] }]
+  const bounds = bus.low < bus.value || bus.high > bus.value
+  const [lowest, highest] = bounds ? [`the low end of bus, ${volts(bus.low)},`, `the high end of bus, ${volts(bus.high)},`] : ['bus', 'bus']
+  if (low !== null && low.low > bus.low + ROUNDING_V)
+    return [
+      {
+        found: `a lowest bus above ${bounds ? `what bus may be, ${volts(bus.low)}` : 'the bus'}`,
+        accepted: `low at ${lowest} or below`,
+        path: [...path, 'low']
+      }
+    ]
+  if (high !== null && high.high < bus.high - ROUNDING_V)
+    return [
+      {
+        found: `a highest bus below ${bounds ? `what bus may be, ${volts(bus.high)}` : 'the bus'}`,
+        accepted: `high at ${highest} or above`,
+        path: [...path, 'high']
+      }
+    ]
   return []
+}
+
+const ROUNDING_V = 1e-9
+
+function volts(busV: number): string {
+  return `${showNumber(busV, 'plain')} V`
 }
 
 function loadLinks(job: Job, load: JobLoad): readonly LinkFault[] {
@@ -63,14 +84,14 @@ function loadLinks(job: Job, load: JobLoad): readonly LinkFault[] {
   return ratedLinks(job, heater, [...path, 'heater'])
 }
 
-function runLinks({ wire, bond, through, path }: JobRun): readonly LinkFault[] {
+function runLinks(practice: Job['job']['practice'], { wire, bond, through, path }: JobRun): readonly LinkFault[] {
   const items = through.flatMap(({ what, fuse, breaker, switch: switched, thermostat, path: at }) =>
     oneOf({ what, fuse, breaker, switch: switched, thermostat }, at)
   )
   if (wire === null && bond === null && through.length === 0)
     return [{ found: 'a run of nothing', accepted: 'wire, bond or through', path }]
   if (wire === null) return items
-  const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size) })
+  const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size, practice) })
   return conductor.ok ? items : [...items, { ...conductor.fault, path: [...wire.path, 'size'] }]
 }
 

@@ -4,6 +4,7 @@ import { surfaceWet } from './dew/surface-wet.ts'
 import { tooMuch } from './drop/too-much.ts'
 import { magnesium } from './ground/magnesium.ts'
 import { shift } from './ground/shift.ts'
+import { throughBody } from './ground/through-body.ts'
 import { throughThreads } from './ground/through-threads.ts'
 import { aboveRating } from './heater/above-rating.ts'
 import { weak } from './heater/weak.ts'
@@ -96,7 +97,7 @@ export const HEATER_RULES: readonly Rule<HeaterSubject>[] = [weak, aboveRating]
 export const CIRCUIT_RULES: readonly Rule<CircuitSubject>[] = [shift, feedsBackwards, burns, missing]
 
 /** Asked of every joint to a ground. */
-const BOND_RULES = [magnesium, throughThreads]
+const BOND_RULES = [magnesium, throughThreads, throughBody]
 
 export const WARM_RULES = together(neverReaches, tooSlow, tooHot, metalSoftens, needsThermostat)
 

@@ -1,4 +1,4 @@
-import { notJudged } from './judge.ts'
+import { notJudged, plainly } from './judge.ts'
 import type { Judged } from './rule.ts'
 
 /** What nobody gave and without which nothing can be said: the field, and how to find it. */
@@ -14,4 +14,14 @@ export function isMissing(thing: object): thing is Missing {
 
 export function notJudgedFor({ field, measure, at }: Missing): Judged {
   return notJudged(field, measure, at)
+}
+
+/** Why nothing is said although nothing is missing, and what to do about that. */
+export interface Unsure {
+  readonly says: string
+  readonly change: string
+}
+
+export function unsureOf({ says, change }: Unsure): Judged {
+  return { ...plainly('not-judged', says), change }
 }

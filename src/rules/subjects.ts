@@ -9,6 +9,7 @@ import type { WallNeeds } from '../trade/hole/wall.ts'
 import type { Wide } from '../trade/hole/wide.ts'
 import type { BodyUnknown } from './body-doubts.ts'
 import type { Lack, Limit } from './judge.ts'
+import type { Unsure } from './missing.ts'
 import type { ThreadPlace } from './thread-doubts.ts'
 
 type Fitted = BoundsOf<ReturnType<typeof holeFit>>
@@ -68,6 +69,7 @@ type Circuit = BoundsOf<ReturnType<typeof circuitFit>>
 /** What the rules of any load are asked about. */
 export type LoadSubject = Pick<Circuit['loads'][number], 'dropV' | 'dropPercent'> & {
   readonly limit: (Limit & { readonly unit: '%' | 'V' }) | null
+  readonly unsure: Unsure | null
 }
 
 /** What the rules of a heater are asked about besides. */
@@ -77,6 +79,7 @@ export interface HeaterSubject {
   readonly leastPowerW: number | null
   readonly steadyBus: boolean
   readonly steadyHigh: boolean
+  readonly unsure: Unsure | null
 }
 
 /** What the rules of a whole circuit are asked about. */

@@ -21,3 +21,15 @@ it('lists a structure without resistance as assumed', async () => {
   const wired = await jsonOf(`${FEED} --current 5A`)
   expect(wired.inputs['connections']?.assumed).not.toContain('structure')
 })
+
+it('a gauge whose make-up nobody told is at best a caution', async () => {
+  const at = (more: string) =>
+    jsonOf(
+      `drop --current 8A --wire "AWG 16" --length 12ft --return structure --bus 14V --limit 0.45V --temperature 20C --connections 5mohm ${more}`
+    )
+  const { findings, inputs } = await at('')
+  expect(findings[0]).toMatchObject({ verdict: 'caution', says: expect.stringContaining('conductor (solid') })
+  expect(inputs['conductor']).toMatchObject({ assumed: expect.anything() })
+  expect((await at('--conductor solid')).findings[0]?.verdict).toBe('pass')
+  expect((await at('--conductor aircraft')).findings[0]?.verdict).toBe('fail')
+})

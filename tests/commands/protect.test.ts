@@ -29,3 +29,14 @@ it('does not pass over a switch above the voltages of its table', async () => {
   expect((await at('20A'))['switch/under-rated']).toBe('not-judged')
   expect((await at('5A'))['switch/under-rated']).toBe('fail')
 })
+
+it('judges a rating that it chose as one that was given', async () => {
+  const at = (words: string) => verdicts(`--current 3A --ambient 20°C ${words}`)
+  expect((await at('--bus 48V --fault 400A'))['protect/interrupting']).toBe('caution')
+  expect((await at('--bus 48V --rating 4A --fault 400A'))['protect/interrupting']).toBe('caution')
+  expect((await at('--bus 24V --fault 400A'))['protect/interrupting']).toBe('pass')
+  // 32 V parts and 58 V parts are sold of the same form; of a glass fuse no direct voltage is printed at all.
+  expect((await at('--bus 48V'))['protect/interrupting']).toBe('not-judged')
+  expect((await at('--style glass --bus 24V'))['protect/interrupting']).toBe('not-judged')
+  expect(await at('--bus 24V')).not.toHaveProperty('protect/interrupting')
+})

@@ -11,7 +11,8 @@ import { wire } from '../trade/circuit/invented.ts'
 const UNMEASURED = new Given(0, { assumed: 'default: not measured', at: ['circuit', 'runs', 1, 'through', 0, 'resistance'] })
 
 function length(size: string, kind: ConductorKind, lengthM: number): RunWire {
-  return { of: 'wire', conductor: wire(size, kind), lengthM: new Given(lengthM), conductorC: new Given(20), lies: null, warmth: 'given' }
+  const made = { conductor: wire(size, kind), strandFactor: new Given(1) }
+  return { of: 'wire', ...made, lengthM: new Given(lengthM), conductorC: new Given(20), lies: null, warmth: 'given' }
 }
 
 const FIT: CircuitFit = {
@@ -22,13 +23,14 @@ const FIT: CircuitFit = {
   inside: 'known',
   others: [],
   runs: [
-    { id: 'feed', from: 'bus', to: 'panel', state: 'closed', parts: [length('2.5 mm2', 'class-5', 4)] },
-    { id: 'fuse', from: 'panel', to: 'left+', state: 'closed', parts: [{ of: 'joint', jointOhm: UNMEASURED }] },
+    { id: 'feed', from: 'bus', to: 'panel', state: 'closed', counted: 'yes', parts: [length('2.5 mm2', 'class-5', 4)] },
+    { id: 'fuse', from: 'panel', to: 'left+', state: 'closed', counted: 'yes', parts: [{ of: 'joint', jointOhm: UNMEASURED }] },
     {
       id: 'bond',
       from: 'left-',
       to: 'chassis',
       state: 'closed',
+      counted: 'yes',
       parts: [{ of: 'joint', jointOhm: new Given(0.002, { low: 0.001, high: 0.003, at: ['bond'] }) }]
     }
   ],
@@ -38,7 +40,8 @@ const FIT: CircuitFit = {
       from: 'left+',
       to: 'left-',
       takes: { by: 'rated', powerW: new Given(48, { low: 45.6, high: 50.4, at: ['power'] }), ratedV: new Given(24), follows: null },
-      inrush: null
+      inrush: null,
+      way: null
     }
   ],
   protectors: [],
@@ -84,7 +87,7 @@ describe('what a part in order may differ by', () => {
   })
 
   it('a gauge drawn as solid: more as well, for it may be stranded', () => {
-    const run = { id: 'feed', from: 'bus', to: 'left+', state: 'closed', parts: [length('AWG 14', 'solid', 10)] } as const
+    const run = { id: 'feed', from: 'bus', to: 'left+', state: 'closed', counted: 'yes', parts: [length('AWG 14', 'solid', 10)] } as const
     const [, thinned] = testedCircuit({ ...FIT, runs: [run] }, new Given(0.2)).network.elements
     const { value, high } = (thinned as { readonly resistanceOhm: Given }).resistanceOhm
     expect(high / value).toBeGreaterThan(1.26)

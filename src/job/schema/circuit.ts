@@ -10,8 +10,8 @@ const SOURCE = map(
       example: '27.6 V',
       measure: 'volts at the bus with the machine running'
     }),
-    low: quantity('voltage', 'lowest bus voltage', { example: '23.5 V' }),
-    high: quantity('voltage', 'highest bus voltage', { example: '28.8 V' }),
+    low: quantity('voltage', 'lowest bus voltage, no higher than the low end of bus', { example: '23.5 V' }),
+    high: quantity('voltage', 'highest bus voltage, no lower than the high end of bus', { example: '28.8 V' }),
     resistance: quantity('resistance', 'resistance inside the source', {
       default: '0 ohm',
       why: 'a stiff source',

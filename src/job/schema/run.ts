@@ -13,7 +13,11 @@ const WIRE = map(
       example: '5.5 m',
       measure: 'a string along the route'
     }),
-    conductor: choice(CONDUCTOR_KINDS, 'kind of conductor; without it class-5 for mm2 and solid for AWG', { example: 'class-5' }),
+    conductor: choice(CONDUCTOR_KINDS, 'kind of conductor; without it class-5 for mm2; for AWG solid, in aircraft that of its table', {
+      example: 'class-5',
+      measure: 'read its type on the wire, and count the strands of a stripped end: one is solid',
+      usual: ['solid', 'aircraft']
+    }),
     temperature: quantity('temperature', 'temperature of the conductor; with ambient and insulation it is worked out', {
       default: '20 °C',
       why: 'the temperature of the tables',
@@ -62,7 +66,10 @@ export const RUN = map('what joins two points: wire, a joint, a fuse or a switch
   to: text('the point it ends at', { required: true, example: 'panel' }),
   name: text('a name for it; without one that of its two points', { example: 'main feed' }),
   wire: WIRE,
-  bond: quantity('resistance', 'resistance of a joint or a ground', { example: '2.0 mohm', measure: CLAMP }),
+  bond: quantity('resistance', 'resistance of a joint or a ground, as that of the body of a heater in its hole', {
+    example: '2.0 mohm',
+    measure: CLAMP
+  }),
   metal: text('metal or alloy that a bond is made to', { example: 'A380', measure: 'ask the maker what the casting is' }),
   threads: choice(['no', 'yes'], 'whether the joint is the threads of a part: never counted on for the way back', {
     default: 'no',

@@ -2,12 +2,15 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { dropPercent, dropV } from '../../trade/circuit/feed.ts'
 import { atMost, type Limit, notJudged } from '../judge.ts'
+import { type Unsure, unsureOf } from '../missing.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
   readonly dropV: Bounded | null
   readonly dropPercent: Bounded | null | undefined
   readonly limit: (Limit & { readonly unit: '%' | 'V' }) | null
+  /** Why no drop of it can be told; left out where one can. */
+  readonly unsure?: Unsure | null
 }
 
 /** Whether too much of the voltage is lost on the way there and back. */
@@ -17,7 +20,8 @@ export const tooMuch: Rule<Subject> = {
   why: 'A heater gives less with the square of the voltage, and what is lost warms wire and joints.',
   change: 'use thicker or shorter wire, or better joints',
   source: SOURCES.practice,
-  judge: ({ dropV: lostV, dropPercent: lostPercent, limit }) => {
+  judge: ({ dropV: lostV, dropPercent: lostPercent, limit, unsure }) => {
+    if (unsure) return unsureOf(unsure)
     if (lostV === null) return notJudged('circuit', 'draw every run from the source to the load and back')
     if (limit === null) return notJudged('limits.drop', 'the practice has no limit at this voltage: give one with its reason')
     if (limit.unit === 'V') return atMost(dropV, lostV, limit)

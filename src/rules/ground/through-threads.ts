@@ -16,6 +16,6 @@ export const throughThreads: Rule<Subject> = {
   source: SOURCES.practice,
   judge: ({ loads }) =>
     loads.length === 0
-      ? plainly('pass', 'no load hangs on these threads')
+      ? plainly('pass', 'no load hangs on these threads; what flows in them is not counted')
       : plainly('fail', `without these threads no current comes back from ${loads.join(', ')}`)
 }

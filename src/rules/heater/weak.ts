@@ -2,6 +2,7 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { powerW as facts } from '../../trade/circuit/load.ts'
 import { atLeast, doubted, notJudged } from '../judge.ts'
+import { type Unsure, unsureOf } from '../missing.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
@@ -9,6 +10,8 @@ interface Subject {
   readonly leastPowerW: number | null
   /** Nobody spoke of a bus that is low. */
   readonly steadyBus: boolean
+  /** Why nobody knows whether any power arrives; left out where it is known. */
+  readonly unsure?: Unsure | null
 }
 
 const STEADY = 'source.low is not given: this is reckoned at the bus as given'
@@ -20,8 +23,10 @@ export const weak: Rule<Subject> = {
   why: 'Power goes with the square of voltage: a tenth lost on the way is a fifth of the heat.',
   change: 'use thicker or shorter wire, better joints, or a heater of more power',
   source: SOURCES.ohm,
-  judge: ({ powerW, leastPowerW, steadyBus }) =>
-    leastPowerW === null
+  judge: ({ powerW, leastPowerW, steadyBus, unsure }) => {
+    if (unsure) return unsureOf(unsure)
+    return leastPowerW === null
       ? notJudged('least-power', 'say what power is of use: by a warm-up calculation or a trial')
       : doubted(atLeast(facts, powerW, { value: leastPowerW }), steadyBus ? [STEADY] : [])
+  }
 }

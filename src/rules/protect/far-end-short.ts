@@ -1,7 +1,9 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
+import type { SlowEdge } from '../../trade/circuit/protection-opening.ts'
 import { atMost, figure, neverFails, notJudged, plainly } from '../judge.ts'
+import { asPublished } from '../past-gates.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
@@ -10,6 +12,7 @@ interface Subject {
   readonly faultA: Bounded | null
   /** Slow edge of the band at that current; null where no band is published. */
   readonly longestS: Bounded | null
+  readonly edge: SlowEdge | null
 }
 
 const longestS = fact('longestS', { says: 'longest that a short at the far end lasts', symbol: 't', source: SOURCES['blade-sheet'] })
@@ -24,14 +27,15 @@ export const farEndShort: Rule<Subject> = {
   why: 'A long thin run lets so little through that the fuse takes the short for a load.',
   change: 'take a smaller protector or thicker wire',
   source: SOURCES['fault-time'],
-  judge: ({ protector, faultA, longestS: lastsS }) => {
+  judge: ({ protector, faultA, longestS: lastsS, edge }) => {
     if (faultA === null) return notJudged('fault', 'current of a short at the far end: the bus voltage over the resistance there and back')
-    if (lastsS === null)
+    if (lastsS === null || edge === null)
       return { ...plainly('not-judged', `${protector}: no opening times are published for its style`), change: "take the maker's curve" }
+    const at = figure(faultA.low, CURRENT)
     const never = !Number.isFinite(lastsS.high)
     const time = never ? 'may never open' : `opens within ${figure(lastsS.high, longestS)}`
-    const judged = atMost(longestS, lastsS, { value: CLEARED_S }, `${protector}: at ${figure(faultA.low, CURRENT)} it ${time}`)
-    return never ? { ...judged, value: null, margin: null } : neverFails(judged)
+    const judged = atMost(longestS, lastsS, { value: CLEARED_S }, `${protector}: at ${at} it ${time}`)
+    return never ? { ...judged, value: null, margin: null } : asPublished(neverFails(judged), edge, `${protector}: for ${at}`)
   }
 }
 

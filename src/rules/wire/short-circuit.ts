@@ -1,7 +1,9 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
+import type { SlowEdge } from '../../trade/circuit/protection-opening.ts'
 import { atLeast, figure, figuresApart, notJudged } from '../judge.ts'
+import { asPublished } from '../past-gates.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
@@ -12,6 +14,7 @@ interface Subject {
     readonly endC: Bounded
     readonly limitC: Bounded
     readonly marginK: Bounded
+    readonly edge: SlowEdge
   } | null
   readonly protector: string
 }
@@ -34,7 +37,8 @@ export const shortCircuit: Rule<Subject> = {
     const time = Number.isFinite(short.longestS.high) ? `${figure(short.longestS.high, TIME)} at the latest` : 'perhaps never'
     const [is, stands] = figuresApart(short.endC.high, short.limitC.low, END)
     const says = `behind ${protector} a short of ${figure(short.faultA.low, CURRENT)} or more is cleared in ${time}: the wire gets to ${is}, its limit is ${stands}`
-    return atLeast(marginK, short.marginK, { value: 0 }, says)
+    const unknown = `behind ${protector} of a short of ${figure(short.faultA.low, CURRENT)} or more`
+    return asPublished(atLeast(marginK, short.marginK, { value: 0 }, says), short.edge, unknown)
   }
 }
 

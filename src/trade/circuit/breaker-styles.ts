@@ -26,6 +26,7 @@ export const THERMAL: ProtectionStyle = {
   gates: [],
   gatesSays: "no trip curve published here: take the maker's",
   quickEdge: 'unknown',
+  slowEdge: 'unknown',
   loads: THERMAL_MULTIPLIERS.map(({ ambientC, factor }) =>
     load(ambientC, { factor: 1 / factor, source: SOURCES['thermal-breaker-sheet'] })
   ),
@@ -46,6 +47,7 @@ export const IEC_60898: ProtectionStyle = {
   gatesSays:
     "thermal band at 30 °C only; the magnetic trip is not in it, and it lies higher on DC: take the maker's curve for short circuits",
   quickEdge: 'unknown',
+  slowEdge: 'unknown',
   loads: [load(30, { factor: 1, source: SOURCES['breaker-load'] })],
   breaking: [],
   sheet: []
@@ -60,6 +62,7 @@ export const HYDRAULIC_MAGNETIC: ProtectionStyle = {
   gates: [],
   gatesSays: "holds 100 %, must trip at 125 or 135 % by its delay curve; no times published here: take the maker's",
   quickEdge: 'unknown',
+  slowEdge: 'unknown',
   loads: [load(25, { factor: 1, source: SOURCES['breaker-load'] })],
   breaking: [],
   sheet: []
@@ -76,6 +79,7 @@ export const THERMAL_MAGNETIC: ProtectionStyle = {
   gates: [],
   gatesSays: "no trip band published here: take the maker's",
   quickEdge: 'unknown',
+  slowEdge: 'unknown',
   loads: [
     load(40, { factor: 1, source: SUPPLEMENT }),
     load(45, { factor: 0.975, source: SUPPLEMENT }),

@@ -2,6 +2,7 @@ import { SOURCES, type Source } from '../../formula/source.ts'
 import { silently } from '../../formula/working.ts'
 import { bad, good, type Outcome } from '../../quantity/fault.ts'
 import { AIRCRAFT } from './aircraft-rows.ts'
+import type { Practice } from './ampacity-conductor.ts'
 import * as copper from './copper.ts'
 import { CLASS_2, CLASS_5, ISO_6722, type MetricRow } from './metric-rows.ts'
 import { gaugeSize, sectionSize, type WireSize } from './wire-size.ts'
@@ -52,10 +53,14 @@ export function conductorsOf(kind: ConductorKind): readonly Conductor[] {
   }
 }
 
-/** The kind that is meant where nobody names one: mm² is sold as class 5, a gauge is by definition solid. */
-export function usualKind({ system }: WireSize): ConductorKind {
-  return system === 'mm2' ? 'class-5' : 'solid'
+/** The kind that is meant where nobody names one: mm² is sold as class 5, a gauge is by definition solid, and in aircraft that of its table. */
+export function usualKind({ system }: WireSize, practice?: Practice): ConductorKind {
+  if (system === 'mm2') return 'class-5'
+  return practice === 'aircraft' ? 'aircraft' : 'solid'
 }
+
+/** What is taken for granted of a gauge that nobody told the make-up of. */
+export const AS_SOLID = 'solid: strands of the same gauge may resist a quarter more'
 
 /** The conductor of this size and kind, or in words which sizes that kind has. */
 export function conductorOf({ size, kind }: { readonly size: WireSize; readonly kind: ConductorKind }): Outcome<Conductor> {

@@ -25,7 +25,7 @@ function reratedLoad(
 export const BLADE: ProtectionStyle = {
   id: 'blade',
   kind: 'fuse',
-  says: 'medium blade fuse, 32 V',
+  says: 'medium blade fuse',
   ratingsA: [1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40],
   ratingsSource: SOURCES['iso-8820-3'],
   gates: [
@@ -37,6 +37,7 @@ export const BLADE: ProtectionStyle = {
   ],
   gatesSays: 'gates of one sheet, noted for the larger ratings; 1 A and 2 A fuses may differ',
   quickEdge: 'goes on',
+  slowEdge: 'goes on',
   loads: [FUSE_LOAD, reratedLoad(65, { allowedA: 8, ofA: 10, ratingA: 10 }), reratedLoad(65, { allowedA: 19, ofA: 25, ratingA: null })],
   breaking: BLADE_BREAKING,
   sheet: [
@@ -48,12 +49,13 @@ export const BLADE: ProtectionStyle = {
 export const BLADE_MINI: ProtectionStyle = {
   id: 'blade-mini',
   kind: 'fuse',
-  says: 'miniature blade fuse, 32 V',
+  says: 'miniature blade fuse',
   ratingsA: [2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30],
   ratingsSource: SOURCES['blade-overview'],
   gates: [],
   gatesSays: 'no gates seen for the miniature form',
   quickEdge: 'unknown',
+  slowEdge: 'unknown',
   loads: [FUSE_LOAD, HOT_FUSE_LOAD],
   breaking: BLADE_BREAKING,
   sheet: []
@@ -68,6 +70,7 @@ export const BLADE_LARGE: ProtectionStyle = {
   gates: [],
   gatesSays: 'no gates seen for the large form',
   quickEdge: 'unknown',
+  slowEdge: 'unknown',
   loads: [FUSE_LOAD, reratedLoad(65, { allowedA: 34, ofA: 40, ratingA: null }), reratedLoad(110, { allowedA: 25, ofA: 40, ratingA: null })],
   breaking: BLADE_BREAKING,
   sheet: [

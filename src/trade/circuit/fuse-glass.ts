@@ -26,6 +26,7 @@ export const GLASS: ProtectionStyle = {
   ],
   gatesSays: 'carries its rating, opens at 135 % within the hour; no shortest time is published',
   quickEdge: 'unknown',
+  slowEdge: 'unknown',
   loads: [FUSE_LOAD, HOT_FUSE_LOAD],
   breaking: BREAKING,
   sheet: []

@@ -1,9 +1,13 @@
+import { loadWay, type SourceLine } from './load-way.ts'
+
 /** A circuit as lines between points: what hangs on what, without any resistance. */
 export interface Wiring {
   readonly bus: string
   readonly ground: string
   readonly runs: readonly { readonly id: string; readonly from: string; readonly to: string; readonly protects: 'yes' | 'no' }[]
   readonly loads: readonly { readonly name: string; readonly from: string; readonly to: string }[]
+  /** All of them; without, the bus is the plus of the only one. */
+  readonly sources?: readonly SourceLine[]
 }
 
 export interface Guarding {
@@ -32,9 +36,11 @@ export function guardings(wiring: Wiring): ReadonlyMap<string, Guarding> {
 }
 
 /** Protectors that stand between the bus and the point where a load is fed. */
-export function loadGuards({ bus, ground, runs, loads }: Wiring, name: string): readonly string[] {
+export function loadGuards(wiring: Wiring, name: string): readonly string[] {
+  const { bus, ground, runs, loads } = wiring
   const load = loads.find(one => one.name === name)
   if (load === undefined) return []
+  if (!isDirect(wiring, load)) return runs.filter(({ id, protects }) => protects === 'yes' && needs(wiring, name, id)).map(({ id }) => id)
   const without = (id: string) => runs.filter(run => run.id !== id)
   return runs.filter(({ id, protects }) => protects === 'yes' && !reached(bus, ground, without(id)).has(load.from)).map(({ id }) => id)
 }
@@ -79,10 +85,26 @@ function leadsTo({ from, to }: Line, points: ReadonlySet<string>): boolean {
   return points.has(from) || points.has(to)
 }
 
-function hangingOn({ bus, ground, runs, loads }: Wiring, { id }: Line): readonly string[] {
+function hangingOn(wiring: Wiring, { id }: Line): readonly string[] {
+  const { bus, ground, runs, loads } = wiring
   const rest = runs.filter(run => run.id !== id)
   const [feeds, returns] = [reached(bus, ground, rest), reached(ground, bus, rest)]
-  return loads.filter(({ from, to }) => !feeds.has(from) || !returns.has(to)).map(({ name }) => name)
+  return loads
+    .filter(load => (isDirect(wiring, load) ? !feeds.has(load.from) || !returns.has(load.to) : needs(wiring, load.name, id)))
+    .map(({ name }) => name)
+}
+
+/** Whether runs alone join a load to the bus and to the 0 V node: no other load is in its way, and the bus feeds it. */
+function isDirect({ bus, ground, runs }: Wiring, { from, to }: Wiring['loads'][number]): boolean {
+  return reached(bus, ground, runs).has(from) && reached(ground, bus, runs).has(to)
+}
+
+/** Whether a load that gets its current in a round about way gets none without a run. */
+function needs({ bus, ground, runs, loads, sources = [{ id: bus, from: ground, to: bus }] }: Wiring, name: string, id: string): boolean {
+  const way = loadWay({ runs, loads }, sources, name)
+  if (way === null) return false
+  const passed = loads.filter(one => way.passes.some(({ load }) => load === one.name))
+  return loadWay({ runs: runs.filter(run => run.id !== id), loads: passed }, sources, name) === null
 }
 
 /** Points that runs join to a start, without passing the stop. */

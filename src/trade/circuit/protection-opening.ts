@@ -37,11 +37,15 @@ export const beyondGatesS = formula('beyondGatesS', {
   of: ({ overRatio, gateRatio, gateS, slopeFactor }) => gateS * (gateRatio / overRatio) ** slopeFactor
 })
 
+/** What the longest time rests on: gates on both sides of it, a bound past the last one, or nothing that could be judged by. */
+export type SlowEdge = 'published' | 'bound' | 'unknown'
+
 export interface OpeningTime {
   /** Infinite: it does not open. Nought: no shortest time is published. */
   readonly shortestS: number
   /** Infinite: it may never open. */
   readonly longestS: number
+  readonly edge: SlowEdge
   readonly band: 'carries' | 'may open' | 'opens'
   readonly says: string
 }
@@ -53,7 +57,7 @@ export function openingTime(style: ProtectionStyle, x: { readonly currentA: numb
   const shortestS = quickEdgeS(style, ratio)
   const longestS = slowEdgeS(style, ratio)
   const band = Number.isFinite(longestS) ? 'opens' : shortestS >= style.gates[0]!.shortestS! ? 'carries' : 'may open'
-  return { shortestS, longestS, band, says: style.gatesSays }
+  return { shortestS, longestS, edge: edgeAt(style, ratio), band, says: style.gatesSays }
 }
 
 interface Point {
@@ -73,6 +77,11 @@ function slowEdgeS({ gates }: ProtectionStyle, ratio: number): number {
   const points = edgesOf(gates).slow
   if (ratio < points[0]!.ratio) return Number.POSITIVE_INFINITY
   return ratio <= points.at(-1)!.ratio ? alongS(points, ratio) : pastS(points, ratio, 2)
+}
+
+function edgeAt({ gates, slowEdge }: ProtectionStyle, ratio: number): SlowEdge {
+  if (ratio <= edgesOf(gates).slow.at(-1)!.ratio) return 'published'
+  return slowEdge === 'goes on' ? 'bound' : 'unknown'
 }
 
 interface Edges {

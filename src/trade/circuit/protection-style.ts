@@ -56,6 +56,8 @@ export interface ProtectionStyle {
   readonly gatesSays: string
   /** What the quick edge does past its last gate: on at constant I²t or steeper, or not known. */
   readonly quickEdge: 'goes on' | 'unknown'
+  /** What the slow edge does past its last gate: no slower than constant I²t from a gate of seconds, or not known. */
+  readonly slowEdge: 'goes on' | 'unknown'
   readonly loads: readonly LoadRow[]
   readonly breaking: readonly BreakingRow[]
   readonly sheet: readonly SheetRow[]

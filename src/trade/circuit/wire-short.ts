@@ -40,7 +40,7 @@ export function wireShort({ style, ratingA, faultA, wire, insulationC, loadedC }
   const currentA = Math.min(faultA, GREATEST_RATIO * ratingA)
   const opening = openingTime(styleOf(style), { currentA, ratingA })
   if (opening === null) return null
-  const { shortestS, longestS } = opening
+  const { shortestS, longestS, edge } = opening
   const heated = (startC: number, timeS: number, limitC: number) => ({
     limitC,
     ...overloadHeating({ wire, currentA, startC, timeS, limitC })
@@ -48,5 +48,5 @@ export function wireShort({ style, ratingA, faultA, wire, insulationC, loadedC }
   const brief = heated(insulationC, Math.min(ADIABATIC_S, longestS), shortTimeLimitC({ kind: 'unknown', insulationC }))
   const lasting = longestS > ADIABATIC_S * (1 + ROUNDING) ? heated(loadedC, longestS, insulationC) : brief
   const { limitC, endC, marginK } = brief.marginK < lasting.marginK ? brief : lasting
-  return { shortestS, longestS, limitC, endC, marginK }
+  return { shortestS, longestS, edge, limitC, endC, marginK }
 }

@@ -90,7 +90,8 @@ function marksOf({ loadA, inrush, faultA, ratingA, style }: Guarded): readonly T
             timeS: inrush.timeS
           }
         ]
-  const slowS = faultA === null ? Number.POSITIVE_INFINITY : openingTime(styleOf(style), { currentA: faultA, ratingA })!.longestS
+  const opening = faultA === null ? null : openingTime(styleOf(style), { currentA: faultA, ratingA })
+  const slowS = opening === null || opening.edge === 'unknown' ? Number.POSITIVE_INFINITY : opening.longestS
   const short = faultA === null ? [] : [{ name: `short at the far end ${threeDigits(faultA)} A`, currentA: faultA, timeS: finite(slowS) }]
   return [load, ...cold, ...short]
 }

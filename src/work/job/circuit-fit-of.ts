@@ -1,11 +1,13 @@
 import type { CircuitFit, Run, RunPart } from '../../fitting/circuit.ts'
 import { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
-import type { JobItem } from '../../job/circuit-names.ts'
+import { type JobItem, loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
-import { conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
+import { type ByThreads, byThreads } from '../../trade/circuit/by-threads.ts'
+import { AS_SOLID, conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
+import { loadWay } from '../../trade/circuit/load-way.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
@@ -29,9 +31,22 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const named = namedRuns(circuit)
   const wiring = wiringOf(circuit)
   refuseLooseEnd(circuit, wiring)
-  const guards: Guards = { wiring, guarding: guardings(wiring), unguarded: unguardedOf(wiring), protectors: ratedProtectors(named) }
-  const runs = named.map(({ id, run }) => runOf(job, circuit, { id, run }))
+  const threads = threadsOf(circuit, wiring)
+  const guards: Guards = {
+    wiring,
+    threads,
+    guarding: guardedBy(wiring, threads),
+    unguarded: unguardedOf(wiring),
+    protectors: ratedProtectors(named)
+  }
+  const runs = named.map(
+    ({ id, run }): Run => ({
+      ...runOf(job, circuit, { id, run }),
+      counted: threads.open.has(id) ? 'no' : 'yes'
+    })
+  )
   const { source } = circuit
+  const counted = wiring.runs.filter(({ id }) => !threads.open.has(id))
   const fit: CircuitFit = {
     bus: BUS,
     ground: source.ground,
@@ -46,7 +61,10 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
       insideOhm: resistance
     })),
     runs,
-    loads: circuit.loads.map(load => loadOf(job, load)),
+    loads: circuit.loads.map(load => ({
+      ...loadOf(job, load),
+      way: loadWay({ runs: counted, loads: wiring.loads }, wiring.sources, loadName(load))
+    })),
     protectors: guards.protectors.map(one => fittedProtector(guards, one, runs)),
     switches: switchesOf(circuit, guards),
     shorts: fittedShorts(guards, runs),
@@ -55,10 +73,26 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   return { fit, guards }
 }
 
+/** What comes back through the threads of a part. */
+export function threadsOf(circuit: JobCircuit, wiring: Wiring = wiringOf(circuit)): ByThreads {
+  const threads = namedRuns(circuit).flatMap(({ id, run }) => (run.threads === 'yes' ? [id] : []))
+  return byThreads(withOthers(circuit, wiring), threads)
+}
+
+/** What hangs on a run hangs on it whatever threads there are beside it. */
+function guardedBy(wiring: Wiring, { open }: ByThreads): Guards['guarding'] {
+  if (open.size === 0) return guardings(wiring)
+  return new Map([...guardings(wiring), ...guardings({ ...wiring, runs: wiring.runs.filter(({ id }) => !open.has(id)) })])
+}
+
+function withOthers(circuit: JobCircuit, wiring: Wiring): Wiring {
+  const sources = circuit['other-sources'].map(({ what: id, from, to }) => ({ id, from, to, protects: 'no' as const }))
+  return { ...wiring, runs: [...wiring.runs, ...sources] }
+}
+
 /** A load with an end that leads nowhere gets nothing, whatever its wires are: what is missing is a run. */
 function refuseLooseEnd(circuit: JobCircuit, wiring: Wiring): void {
-  const sources = circuit['other-sources'].map(({ what: id, from, to }) => ({ id, from, to, protects: 'no' as const }))
-  const loose = looseEnd({ ...wiring, runs: [...wiring.runs, ...sources] })
+  const loose = looseEnd(withOthers(circuit, wiring))
   if (loose === null) return
   const { load, point, other } = loose
   throw new NoAnswer(
@@ -72,7 +106,7 @@ interface NamedRun {
   readonly run: JobRun
 }
 
-function runOf(job: Job, circuit: JobCircuit, { id, run: { from, to, wire, bond, through } }: NamedRun): Run {
+function runOf(job: Job, circuit: JobCircuit, { id, run: { from, to, wire, bond, through } }: NamedRun): Omit<Run, 'counted'> {
   const joints: readonly RunPart[] = [...(bond === null ? [] : [bond]), ...through.map(itemOhm)].map(jointOhm => ({
     of: 'joint',
     jointOhm
@@ -102,7 +136,8 @@ function itemOhm({ resistance, style, rating }: JobItem): Given {
 
 function wirePart({ job, surroundings }: Job, { altitude: own }: JobCircuit, wire: NonNullable<JobRun['wire']>): RunPart {
   const { size, length: lengthM, conductor, temperature: conductorC, ambient, insulation, bundle } = wire
-  const found = conductorOf({ size, kind: conductor ?? usualKind(size) })
+  const kind = conductor ?? usualKind(size, job.practice)
+  const found = conductorOf({ size, kind })
   if (!found.ok) throw new Error('a job with a conductor that is not made came to be judged')
   const altitude = own.assumed === undefined || surroundings === null ? own : surroundings.altitude
   const lies =
@@ -110,5 +145,15 @@ function wirePart({ job, surroundings }: Job, { altitude: own }: JobCircuit, wir
       ? null
       : { insulationC: insulation, ambientC: ambient, bundleCount: bundle, altitudeM: altitude, practice: job.practice }
   const warmth = lies !== null && conductorC.assumed !== undefined ? 'own' : 'given'
-  return { of: 'wire', conductor: found.value, lengthM, conductorC: warmth === 'own' ? lies!.ambientC : conductorC, lies, warmth }
+  const assumed = conductor === null && kind === 'solid' ? `default: ${AS_SOLID}` : undefined
+  const strandFactor = new Given(1, { assumed, at: [...wire.path, 'conductor'] })
+  return {
+    of: 'wire',
+    conductor: found.value,
+    strandFactor,
+    lengthM,
+    conductorC: warmth === 'own' ? lies!.ambientC : conductorC,
+    lies,
+    warmth
+  }
 }

@@ -2,6 +2,7 @@ import type { FittedProtector, FittedShort, Run, RunWire } from '../../fitting/c
 import { nominalOf } from '../../formula/bounds.ts'
 import type { JobItem } from '../../job/circuit-names.ts'
 import { conductorBySize } from '../../trade/circuit/ampacity-conductor.ts'
+import type { ByThreads } from '../../trade/circuit/by-threads.ts'
 import { type Guarding, loadGuards, type Wiring, wayTo } from '../../trade/circuit/guarding.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../../trade/circuit/protection-wire-limit.ts'
@@ -28,6 +29,7 @@ export function ratedProtectors(
 /** What one look at the lines of a circuit gives. */
 export interface Guards {
   readonly wiring: Wiring
+  readonly threads: ByThreads
   readonly guarding: ReadonlyMap<string, Guarding>
   readonly unguarded: Unguarded
   readonly protectors: readonly RatedProtector[]

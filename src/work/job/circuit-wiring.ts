@@ -1,3 +1,4 @@
+import { SOURCE } from '../../fitting/circuit-parts.ts'
 import { type JobItem, loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Wiring } from '../../trade/circuit/guarding.ts'
@@ -23,7 +24,7 @@ export function protectorMark({ fuse, breaker }: JobItem): string | null {
 }
 
 /** What hangs on what. */
-export function wiringOf(circuit: JobCircuit): Wiring {
+export function wiringOf(circuit: JobCircuit): Required<Wiring> {
   return {
     bus: BUS,
     ground: circuit.source.ground,
@@ -33,6 +34,10 @@ export function wiringOf(circuit: JobCircuit): Wiring {
       to,
       protects: through.some(item => protectorMark(item) !== null) ? 'yes' : 'no'
     })),
-    loads: circuit.loads.map(load => ({ name: loadName(load), from: load.from, to: load.to }))
+    loads: circuit.loads.map(load => ({ name: loadName(load), from: load.from, to: load.to })),
+    sources: [
+      { id: SOURCE, from: circuit.source.ground, to: BUS },
+      ...circuit['other-sources'].map(({ what: id, from, to }) => ({ id, from, to }))
+    ]
   }
 }

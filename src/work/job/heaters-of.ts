@@ -4,6 +4,7 @@ import { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Missing } from '../../rules/missing.ts'
 import type { LoadResults } from '../results/drop-results.ts'
+import { threadsOf } from './circuit-fit-of.ts'
 import { followsOf } from './load-of.ts'
 
 /** What the circuit gives a heater, by the name of its hole. */
@@ -25,6 +26,9 @@ export function heatersOf(job: Job, loads: FedLoads): readonly WarmingHeater[] |
   const names =
     job.warm !== null && job.warm.heaters.length > 0 ? job.warm.heaters : Object.keys(job.holes).filter(name => ratedOf(job, name) !== null)
   if (names.length === 0) return { field: 'parts.rated', measure: 'read power and voltage on the heater, and name the hole it goes into' }
+  const hanging = job.circuit === null ? [] : threadsOf(job.circuit).loads.map(({ name }) => name)
+  const loose = names.find(name => hanging.includes(name))
+  if (loose !== undefined) return { field: 'circuit.runs', measure: `draw a way back for ${loose} beside the threads of a part` }
   return names.map(name =>
     heaterOf(
       job,

@@ -4,7 +4,9 @@ import { loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import type { Finding } from '../../rules/finding.ts'
+import { throughThreads } from '../../rules/ground/through-threads.ts'
 import { CIRCUIT_RULES, HEATER_RULES, LOAD_RULES } from '../../rules/list.ts'
+import type { Unsure } from '../../rules/missing.ts'
 import { GROUND_LIMITS } from '../../rules/practice/ground.ts'
 import { dropLimit } from '../../rules/practice/practice.ts'
 import { tooFar } from '../../rules/protect/too-far.ts'
@@ -20,6 +22,7 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { circuitWalk } from './circuit-walk.ts'
 import type { JobCircuit, JobLoad } from './circuit-wiring.ts'
 import type { Heated } from './heated-circuit-of.ts'
+import { bodyFindings } from './judge-bodies.ts'
 import { judgeProtectors } from './judge-protectors.ts'
 import { judgeWires } from './judge-wires.ts'
 import type { Placed } from './placed.ts'
@@ -44,16 +47,37 @@ export function circuitJudged(job: Job, circuit: JobCircuit, heated: Heated | nu
 function loadThing(judged: CircuitJudged, load: JobLoad, bounds: CircuitJudged['bounds']['loads'][number]): Placed {
   const { job, circuit } = judged
   const { ratedSharePercent } = bounds
-  const drop = { ...bounds, limit: limitOf(job, circuit.source.bus.value, load) }
+  const unsure = unsureOf(judged, loadName(load))
+  const drop = { ...bounds, limit: limitOf(job, circuit.source.bus.value, load), unsure: unsure ?? noWay(judged, loadName(load)) }
   const heater =
     load.heater === null || ratedSharePercent === null
       ? null
-      : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), ...steadyOf(circuit) }
+      : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), ...steadyOf(circuit), unsure }
   const findings: readonly Finding[] = [
     ...(isOff(judged, load) ? [] : LOAD_RULES.map(rule => asked(rule, drop))),
-    ...(heater === null ? [] : HEATER_RULES.map(rule => asked(rule, heater)))
+    ...(heater === null ? [] : HEATER_RULES.map(rule => asked(rule, heater))),
+    ...bodyFindings(judged, load)
   ]
   return { place: `circuit.${loadName(load)}`, path: load.path, results: resultsBy(LOAD_RESULTS, bounds), findings }
+}
+
+/** Threads are never counted on: what comes back through them alone may get nothing. */
+function unsureOf({ guards }: CircuitJudged, name: string): Unsure | null {
+  const found = guards.threads.loads.find(load => load.name === name)
+  if (found === undefined) return null
+  return {
+    says: `${name} comes back through threads alone (${found.runs.join(', ')}): what it gets is not known`,
+    change: throughThreads.change
+  }
+}
+
+/** Between two sources, or two loads, no source is the one that its drop counts from. */
+function noWay({ fit }: CircuitJudged, name: string): Unsure | null {
+  if (fit.loads.find(load => load.name === name)!.way !== null) return null
+  return {
+    says: `no source by itself drives a current through ${name} and back: there is nothing that its drop could be counted from`,
+    change: 'draw the way from the plus of one source to the load, and from the load to the minus of that source'
+  }
 }
 
 /** Whether nobody told how low the bus gets, and how high. */

@@ -40,7 +40,7 @@ function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
     asked(overWire, { protector, ...bounds, assumed: tableAssumed(judged, fitted) }),
     asked(inrush, inrushSubject(protector, bounds)),
     interruptingFinding(protector, bounds, rated),
-    asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null }),
+    asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null, edge: far?.edge ?? null }),
     ...placeFinding(judged, rated, bounds, protector)
   ]
   return { place: `circuit.${name}`, path: item.path, results: resultsBy(PROTECTOR_RESULTS, { ...bounds, far }), findings }

@@ -31,20 +31,25 @@ function ownLoad({ load, current, on, needed }: Supply['loads'][number]): LoadGi
   return { name: load, currentA: current, dutyPercent: on, priority: needed }
 }
 
-/** Loads of the circuit take what they were worked out to take. */
+/** Loads of the circuit take what they were worked out to take; those in series share one current. */
 function circuitLoads(judged: CircuitJudged | null): readonly LoadGiven[] {
   if (judged === null) return []
   return judged.circuit.loads.map((load, i) => ({
     name: loadName(load),
-    currentA: asGiven(judged.bounds.loads[i]!.currentA, load.path),
+    currentA: asGiven(judged.bounds.loads[i]!.currentA, judged.fit.loads[i]!.way?.passes.length ?? 1, load.path),
     dutyPercent: load.on,
     priority: load.needed
   }))
 }
 
-function asGiven({ value, low, high, hangsOn }: Bounded, at: Given['at']): Given {
+function asGiven({ value, low, high, hangsOn }: Bounded, seriesCount: number, at: Given['at']): Given {
   const assumed = hangsOn.map(({ at: from, assumed: why }) => `${from.join('.')}: ${why}`).join('; ')
-  return new Given(value, { low, high, at, assumed: assumed === '' ? undefined : assumed })
+  return new Given(value / seriesCount, {
+    low: low / seriesCount,
+    high: high / seriesCount,
+    at,
+    assumed: assumed === '' ? undefined : assumed
+  })
 }
 
 interface Phase {

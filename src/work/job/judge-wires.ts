@@ -45,7 +45,7 @@ function wireThing(judged: CircuitJudged, id: string, { wire, path }: JobRun): r
 /** A joint that is the threads of a part. */
 function threadThing({ guards }: CircuitJudged, id: string, { threads, path }: JobRun): readonly Placed[] {
   if (threads === 'no') return []
-  const { loads } = guards.guarding.get(id)!
+  const loads = guards.threads.loads.flatMap(({ name, runs }) => (runs.includes(id) ? [name] : []))
   return [{ place: `circuit.${id}`, path: [...path, 'threads'], results: [], findings: [asked(throughThreads, { loads })] }]
 }
 

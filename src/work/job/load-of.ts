@@ -4,7 +4,7 @@ import type { Job } from '../../job/read-job.ts'
 import type { JobLoad } from './circuit-wiring.ts'
 
 /** A load of a job, as the network is given it. */
-export function loadOf(job: Job, load: JobLoad): FittedLoad {
+export function loadOf(job: Job, load: JobLoad): Omit<FittedLoad, 'way'> {
   const { from, to, inrush } = load
   return {
     name: loadName(load),

@@ -29,6 +29,9 @@ function isOfNoUse({ parts, holes, circuit }: Job, [block, name, key, inner, ...
   if (block === 'parts') return HEATER_ALONE.includes(String(key)) && parts[String(name)]?.kind !== 'heater'
   // A table knows the strength of most alloys: that of another is asked for once its name is known.
   if (block === 'holes') return key === 'casting' && inner === 'shear' && holes[String(name)]?.casting.alloy === null
+  // The make-up of a metric wire is that of its class; what is in question is a gauge.
+  if (block === 'circuit' && name === 'runs' && deeper[0] === 'conductor' && circuit?.runs[Number(key)]?.wire?.size.system !== 'awg')
+    return true
   // A joint, a fuse or a switch may be drawn without any wire.
   return block === 'circuit' && name === 'runs' && inner === 'wire' && deeper.length > 0 && circuit?.runs[Number(key)]?.wire === null
 }

@@ -26,7 +26,7 @@ export const RUN_RESULTS: ResultMap<Circuit['runs'][number] & { readonly worst: 
   'wire.current': [load.currentA, r => r.currentA, 'current in the wire'],
   'wire.ampacity': [ampacityA, r => r.ampacityA],
   'wire.conductor-temperature': [conductorC, r => r.conductorC],
-  'wire.short-circuit-temperature': [endC, r => r.worst?.endC]
+  'wire.short-circuit-temperature': [endC, r => (r.worst?.edge === 'unknown' ? null : r.worst?.endC)]
 }
 
 /** A fuse or breaker, with the short it has to clear that has the least current. */
@@ -37,7 +37,10 @@ export const PROTECTOR_RESULTS: ResultMap<Circuit['protectors'][number] & { read
   'protect.wire-limit': [limitA, r => r.limit?.wireLimitA],
   'protect.fault': [shortA, r => r.far?.faultA, 'short at the far end, bus low and wire hot'],
   'protect.opening-time.shortest': [opensS('opens no sooner, at that short', 't1'), r => r.far?.shortestS],
-  'protect.opening-time.longest': [opensS('opens at the latest, at that short', 't2'), r => r.far?.longestS],
+  'protect.opening-time.longest': [
+    opensS('opens at the latest, at that short', 't2'),
+    r => (r.far?.edge === 'unknown' ? null : r.far?.longestS)
+  ],
   'protect.inrush.opening-time.shortest': [opensS('opens no sooner, at the inrush', 'ti'), r => r.inrushShortestS],
   'protect.fault-near': [shortA, r => r.nearA, 'short right behind it'],
   'protect.breaking-capacity': [breakingA, r => r.breakingA]

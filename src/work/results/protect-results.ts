@@ -26,11 +26,14 @@ export const PROTECT_RESULTS: ResultMap<ReturnType<typeof guardedWire>> = {
   'load.allowed': [allowedLoadA, r => r.allowedLoadA],
   'wire-limit': [wireLimit, r => r.limit.wireLimitA],
   'opening-time.shortest': [opens('opens no sooner, at the fault', 't1'), r => r.opening?.shortestS],
-  'opening-time.longest': [opens('opens at the latest, at the fault', 't2'), r => r.opening?.longestS],
+  'opening-time.longest': [
+    opens('opens at the latest, at the fault', 't2'),
+    r => (r.opening?.edge === 'unknown' ? null : r.opening?.longestS)
+  ],
   'inrush.opening-time.shortest': [opens('opens no sooner, at the inrush', 'ti'), r => r.inrush?.shortestS],
   'overload.held': [heldA, r => r.overload?.heldA],
   'overload-temperature': [overload, r => r.overloadC],
-  'short-circuit-temperature': [shortEnd, r => r.short?.endC],
+  'short-circuit-temperature': [shortEnd, r => (r.short?.edge === 'unknown' ? null : r.short?.endC)],
   'breaking-capacity': [breaking, r => r.breakingA],
   'switch.needed': [neededRatingA, r => (r.contacts === null || r.contacts.busV.high > MOST_SWITCH_V ? null : r.contacts.neededA)],
   'switch.make': [makeA, r => r.contacts?.makeA]

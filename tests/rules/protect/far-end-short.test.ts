@@ -4,7 +4,7 @@ import { farEndShort } from '../../../src/rules/protect/far-end-short.ts'
 import { asked } from '../../../src/rules/rule.ts'
 import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
 
-const subject = { protector: 'fuse', faultA: between(40, 60), longestS: sharp(0.6) }
+const subject = { protector: 'fuse', faultA: between(40, 60), longestS: sharp(0.6), edge: 'published' } as const
 
 it.each([
   ['soon', between(0.2, 4.9), 'pass'],
@@ -31,4 +31,13 @@ it('on an assumed value is a caution at best', () => {
 it('without the current, or without a band, is not judged', () => {
   expectNotJudged(farEndShort, { ...subject, faultA: null }, 'fault', 'there and back')
   expect(verdictOf(farEndShort, { ...subject, longestS: null })).toBe('not-judged')
+})
+
+it('past the last gate of its style nothing is said of the longest time', () => {
+  expect(asked(farEndShort, { ...subject, edge: 'unknown' })).toMatchObject({
+    verdict: 'not-judged',
+    value: null,
+    says: 'fuse: for 40.00 A no longest time is published: that is past its last gate',
+    change: expect.stringContaining("maker's curve")
+  })
 })

@@ -1,10 +1,17 @@
 // table: end of a short against the limit of the insulation; the numbers are invented
-import { expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { asked } from '../../../src/rules/rule.ts'
 import { shortCircuit } from '../../../src/rules/wire/short-circuit.ts'
 import { assumed, between, expectDoubted, sharp, verdictOf } from '../bounded.ts'
 
-const short = { faultA: between(80, 120), longestS: sharp(0.4), endC: between(110, 140), limitC: sharp(160), marginK: between(20, 50) }
+const short = {
+  faultA: between(80, 120),
+  longestS: sharp(0.4),
+  endC: between(110, 140),
+  limitC: sharp(160),
+  marginK: between(20, 50),
+  edge: 'published'
+} as const
 const subject = { short, protector: 'a blade fuse of 10 A' }
 
 it.each([
@@ -36,5 +43,23 @@ it('without a protector is not judged', () => {
     verdict: 'not-judged',
     says: expect.stringContaining('opening times are published'),
     change: expect.stringContaining('rating and style of the fuse')
+  })
+})
+
+describe('past the last gate of a style', () => {
+  const hot = { ...short, marginK: between(-1, 50) }
+  it('a bound fails nothing, and the curve of the maker is asked for', () => {
+    const found = asked(shortCircuit, { ...subject, short: { ...hot, edge: 'bound' } })
+    expect(found).toMatchObject({ verdict: 'caution', says: expect.stringContaining('may open far sooner') })
+    expect(found.change).toContain("maker's curve")
+    expect(verdictOf(shortCircuit, { ...subject, short: { ...short, edge: 'bound' } })).toBe('pass')
+  })
+  it('without a bound nothing is judged, well or ill', () => {
+    for (const one of [short, hot])
+      expect(asked(shortCircuit, { ...subject, short: { ...one, edge: 'unknown' } })).toMatchObject({
+        verdict: 'not-judged',
+        value: null,
+        says: expect.stringContaining('no longest time is published')
+      })
   })
 })

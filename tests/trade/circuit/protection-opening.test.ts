@@ -1,4 +1,4 @@
-// property: laws of any protector.
+// property: laws of any protector; at the end a table of what its longest time rests on
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { OutsideRange } from '../../../src/formula/outside-range.ts'
@@ -89,4 +89,14 @@ it('past its last gate the quick edge falls at least as heat that is kept, howev
   ]
   const { shortestS, longestS } = openingTime({ ...styleOf('blade'), gates }, { currentA: 40, ratingA: 10 })!
   expect([shortestS, longestS]).toEqual([expect.closeTo(0.2, 12), expect.closeTo(2, 12)])
+})
+
+it.each([
+  ['blade', 2, 'published'],
+  ['blade', 2.01, 'bound'],
+  ['glass', 1.35, 'published'],
+  ['glass', 49, 'unknown'],
+  ['iec-60898', 41, 'unknown']
+] as const)('what the longest time of %s at %d times its rating rests on', (id, times, edge) => {
+  expect(openingTime(styleOf(id), { currentA: 10 * times, ratingA: 10 })?.edge).toBe(edge)
 })

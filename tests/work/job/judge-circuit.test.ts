@@ -89,4 +89,16 @@ describe('what no fuse stands before', () => {
     const threads = (text: string) => text.replace('from: back, to: frame, wire', 'from: back, to: frame, threads: yes, wire')
     expect(verdictsOf(threads)).toMatchObject({ 'ground/through-threads': 'fail' })
   })
+  it('what comes back through threads alone is not judged by what they may carry', () => {
+    const threads = (text: string) => text.replace('from: back, to: frame, wire', 'from: back, to: frame, threads: yes, wire')
+    const found = judged(text => threads(lying(text))).findings.filter(({ rule }) => rule === 'drop/too-much')
+    expect(found).toEqual([expect.objectContaining({ verdict: 'not-judged', says: expect.stringContaining('through threads alone') })])
+  })
+  it('threads beside a bad way back do not better it', () => {
+    const bad = (text: string) => text.replace('from: back, to: frame, wire', 'from: back, to: frame, bond: 500 mohm, wire')
+    const beside = (text: string) => bad(text).replace('  loads:', '    - { from: back, to: frame, threads: yes, bond: 1 mohm }\n  loads:')
+    const dropOf = (change: (text: string) => string) =>
+      judged(text => change(lying(text))).results.find(({ id }) => id === 'circuit.inverter:drop.drop')?.value
+    expect(dropOf(beside)).toBeCloseTo(Number(dropOf(bad)), 9)
+  })
 })

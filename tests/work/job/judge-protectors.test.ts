@@ -44,3 +44,12 @@ it('a fuse that lets its wire get too warm for good is no pass', () => {
   expect(at('15 A')).toEqual(['caution'])
   expect(at('20 A')).toEqual(['fail'])
 })
+
+it.each([/style: blade/, /fuse: F9, rating: 5 A, style: blade/])('no verdict on a time that nobody published', from => {
+  const found = verdicts([
+    from,
+    from.source.replace('blade', 'glass').replace('fuse: F9, rating: 5 A, style: glass', 'breaker: F9, rating: 6 A, style: iec-60898')
+  ])
+  expect(found('wire/short-circuit')).toEqual(['not-judged', 'not-judged'])
+  expect(found('protect/far-end-short')).toEqual(['not-judged'])
+})

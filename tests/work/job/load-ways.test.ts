@@ -1,0 +1,112 @@
+// example: drop of loads that stand in series, that another source feeds, that are drawn the wrong way round; invented jobs, figures by hand
+import { expect, it } from 'vitest'
+import { judgeJob } from '../../../src/work/job/judge-job.ts'
+
+// Class 5 of 2.5 mm2 is 7.98 ohm/km: 5 m and 5 m of it are 0.0798 ohm.
+const WIRE = 'wire: { size: 2.5 mm2, length: 5 m, temperature: 20 °C }'
+
+function judged(loads: string, more = '', sources = '') {
+  const job = judgeJob(
+    'job.yaml',
+    `
+fettle: 1
+job: { title: ways }
+circuit:
+  source: { bus: 24 V, resistance: 10 mohm, ground: frame }
+${sources}  runs:
+    - { from: bus, to: panel, through: [{ fuse: F1, rating: 10 A, style: blade, resistance: 10 mohm }] }
+    - { from: panel, to: fed, ${WIRE} }
+    - { from: back, to: frame, ${WIRE} }
+${more}  loads:
+${loads}`
+  )
+  expect(job.errors).toEqual([])
+  const figureOf = (id: string) => job.results.find(one => one.id === `circuit.${id}`)?.value
+  const found = (rule: string) => job.findings.filter(one => one.rule === rule)
+  return { figureOf, found, text: JSON.stringify(job) }
+}
+
+it('two 12 V heaters in series on 24 V lose what the wires take, not what the other one takes', () => {
+  const { figureOf, found } = judged(`
+    - { load: one, power: 60 W, voltage: 12 V, from: fed, to: mid }
+    - { load: two, power: 60 W, voltage: 12 V, from: mid, to: back }`)
+  // 24 V over 2 · 2.4 ohm and 0.0998 ohm: 4.898 A; 0.0898 ohm of it are runs.
+  const currentA = 24 / (4.8 + 0.0998)
+  for (const name of ['one', 'two']) expect(figureOf(`${name}:drop.drop`)).toBeCloseTo(currentA * 0.0898, 6)
+  // Both shorted: 24 V over 0.0998 ohm and the short itself.
+  expect(figureOf('F1:protect.fault')).toBeGreaterThan(200)
+  expect(found('protect/far-end-short').map(({ verdict }) => verdict)).toEqual(['pass'])
+})
+
+it('two heaters in series take one current from the machine, and at switch-on', () => {
+  const job = (one: string, two: string) =>
+    judgeJob(
+      'job.yaml',
+      `
+fettle: 1
+job: { title: series }
+circuit:
+  source: { bus: 24 V, resistance: 10 mohm, ground: frame }
+  runs:
+    - { from: bus, to: fed, bond: 10 mohm, through: [{ fuse: F1, rating: 7.5 A, style: blade, resistance: 10 mohm }] }
+  loads:
+    - { load: one, power: 60 W, voltage: 12 V, inrush: { times: 1.2, lasts: 1 s }, ${one} }
+    - { load: two, power: 60 W, voltage: 12 V, inrush: { times: 1.2, lasts: 1 s }, ${two} }
+supply: { output: { idle: 18 A }, loads: [] }
+`
+    )
+  const { results, findings } = job('from: fed, to: mid', 'from: mid, to: frame')
+  // 24 V over 2 · 2.4 ohm and 0.03 ohm.
+  expect(results.find(({ id }) => id === 'supply.idle:supply.load')?.value).toBeCloseTo(24 / 4.83, 6)
+  expect(findings.find(({ rule }) => rule === 'protect/inrush')?.says).toContain('5.96 A')
+})
+
+it('a load that another source feeds loses against that source', () => {
+  const { figureOf, text } = judged(
+    `
+    - { load: heater, power: 60 W, voltage: 24 V, from: fed, to: back }
+    - { load: lamp, power: 48 W, voltage: 24 V, from: lamp+, to: frame }`,
+    `    - { from: aux, to: lamp+, bond: 100 mohm, through: [{ fuse: F2, rating: 5 A, style: blade, resistance: 30 mohm }] }\n`,
+    '  other-sources: [{ what: second battery, voltage: 20 V, resistance: 10 mohm, from: frame, to: aux }]\n'
+  )
+  // 12 ohm behind 0.13 ohm and 0.01 ohm inside.
+  expect(figureOf('lamp:drop.drop')).toBeCloseTo((20 / 12.14) * 0.13, 6)
+  // 20 V over 0.14 ohm, and no tie of the reckoning: by hand 143 A less what the short itself has.
+  expect(figureOf('F2:protect.fault')).toBeGreaterThan(130)
+  expect(figureOf('F2:protect.fault-near')).toBeGreaterThan(130)
+  expect(text).not.toMatch(/e-[5-9]/)
+})
+
+it('a load drawn against its current is judged as any other', () => {
+  const { figureOf, found } = judged('    - { load: heater, power: 60 W, voltage: 24 V, from: back, to: fed }')
+  expect(figureOf('heater:drop.drop')).toBeCloseTo((24 / (9.6 + 0.0998)) * 0.0898, 6)
+  expect(found('protect/far-end-short').map(({ verdict }) => verdict)).toEqual(['pass'])
+})
+
+it('a load between the plus of two sources has no drop that could be told', () => {
+  const { found } = judged(
+    '    - { load: link, power: 60 W, voltage: 24 V, from: panel, to: aux }\n    - { load: heater, power: 60 W, voltage: 24 V, from: fed, to: back }',
+    '',
+    '  other-sources: [{ what: second battery, voltage: 12 V, resistance: 10 mohm, from: frame, to: aux }]\n'
+  )
+  expect(found('drop/too-much')[0]).toMatchObject({ verdict: 'not-judged', says: expect.stringContaining('no source by itself') })
+})
+
+it('a gauge whose make-up nobody told is assumed, a metric wire is not', () => {
+  const dropOf = (size: string) =>
+    judgeJob(
+      'job.yaml',
+      `
+fettle: 1
+job: { title: gauge, practice: road }
+circuit:
+  source: { bus: 24 V, resistance: 10 mohm, ground: frame }
+  altitude: 0 m
+  runs: [{ from: bus, to: fed, wire: { size: ${size}, length: 5 m, temperature: 20 °C } }]
+  loads: [{ load: lamp, resistance: 24 ohm, from: fed, to: frame }]
+`
+    ).findings.find(({ rule }) => rule === 'drop/too-much')
+  expect(dropOf('AWG 14')).toMatchObject({ verdict: 'caution', assumes: [['circuit', 'runs', 0, 'wire', 'conductor']] })
+  expect(dropOf('AWG 14, conductor: solid')).toMatchObject({ verdict: 'pass' })
+  expect(dropOf('2.5 mm2')).toMatchObject({ verdict: 'pass' })
+})
