@@ -46,6 +46,10 @@ const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
     'style of a fuse or breaker',
     { example: 'blade', typical: true }
   ),
+  along: quantity('run', 'wire of its run between the point that the run starts at and a fuse or breaker', {
+    example: '0 m',
+    measure: 'a string along the wire; 0 m where it sits at the point that the run starts at'
+  }),
   at: quantity('temperature', 'warmest surroundings of it', { default: '25 °C', why: 'what ratings are stated for', example: '40 °C' }),
   state: choice(['closed', 'open'], 'state of a switch or thermostat', { default: 'closed', example: 'open' }),
   resistance: quantity('resistance', 'its resistance', {

@@ -6,6 +6,7 @@ import type { Job } from '../../job/read-job.ts'
 import { conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
+import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
@@ -13,6 +14,7 @@ import { fittedProtector, fittedShorts, type Guards, ratedProtectors } from './c
 import { BUS, type JobCircuit, type JobRun, namedRuns, wiringOf } from './circuit-wiring.ts'
 import { loadOf } from './load-of.ts'
 import { switchesOf } from './switches-of.ts'
+import { bareWireOf } from './wire-before.ts'
 
 export interface FittedCircuit {
   readonly fit: CircuitFit
@@ -29,7 +31,13 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const named = namedRuns(circuit)
   const wiring = wiringOf(circuit)
   refuseLooseEnd(circuit, wiring)
-  const guards: Guards = { wiring, guarding: guardings(wiring), unguarded: unguardedOf(wiring), protectors: ratedProtectors(named) }
+  const guards: Guards = {
+    wiring,
+    guarding: guardings(wiring),
+    unguarded: unguardedOf(wiring),
+    protectors: ratedProtectors(named),
+    bare: bareWireOf(circuit, PROTECTOR_PLACES[job.job.practice])
+  }
   const runs = named.map(({ id, run }) => runOf(job, circuit, { id, run }))
   const { source } = circuit
   const fit: CircuitFit = {

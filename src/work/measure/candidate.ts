@@ -29,8 +29,16 @@ function isOfNoUse({ parts, holes, circuit }: Job, [block, name, key, inner, ...
   if (block === 'parts') return HEATER_ALONE.includes(String(key)) && parts[String(name)]?.kind !== 'heater'
   // A table knows the strength of most alloys: that of another is asked for once its name is known.
   if (block === 'holes') return key === 'casting' && inner === 'shear' && holes[String(name)]?.casting.alloy === null
+  if (deeper[1] === 'along') return !hasPlace(circuit, Number(key), Number(deeper[0]))
   // A joint, a fuse or a switch may be drawn without any wire.
   return block === 'circuit' && name === 'runs' && inner === 'wire' && deeper.length > 0 && circuit?.runs[Number(key)]?.wire === null
+}
+
+/** A fuse or breaker in a run with a wire sits somewhere on it. */
+function hasPlace(circuit: Job['circuit'], run: number, item: number): boolean {
+  const found = circuit?.runs[run]
+  const { fuse = null, breaker = null } = found?.through[item] ?? {}
+  return found !== undefined && found.wire !== null && (fuse ?? breaker) !== null
 }
 
 function candidatesIn(field: Field, value: unknown, place: Place): readonly Candidate[] {
