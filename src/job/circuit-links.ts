@@ -1,3 +1,4 @@
+import { quoted } from '../quantity/quoted.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
 import { type JobItem, loadName, markedItem } from './circuit-names.ts'
 import { oneOf, twice } from './link.ts'
@@ -69,11 +70,18 @@ function runLinks({ wire, bond, through, path }: JobRun): readonly LinkFault[] {
   )
   if (wire === null && bond === null && through.length === 0)
     return [{ found: 'a run of nothing', accepted: 'wire, bond or through', path }]
-  const places = through.flatMap(item => placeLinks(item, wire))
+  const places = through.flatMap(item => [...placeLinks(item, wire), ...ratingLinks(item)])
   if (wire === null) return [...items, ...places]
   const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size) })
   const made = conductor.ok ? [] : [{ ...conductor.fault, path: [...wire.path, 'size'] }]
   return [...items, ...places, ...made]
+}
+
+/** A rating that no rule asks for would be taken for judged. */
+function ratingLinks(item: JobItem): readonly LinkFault[] {
+  if (item.rating === null || item.what === null || markedItem(item).does === 'switches') return []
+  const accepted = 'rating of what is named as fuse, breaker, switch or thermostat, or of a relay'
+  return [{ found: `a rating of ${quoted(item.what)}`, accepted, path: [...item.path, 'rating'] }]
 }
 
 /** Where on the wire of its run: asked of what protects, and of a run that has a wire. */

@@ -1,5 +1,6 @@
+import type { Finding } from './finding.ts'
 import { notJudged } from './judge.ts'
-import type { Judged } from './rule.ts'
+import { asked, type Judged, type Rule } from './rule.ts'
 
 /** What nobody gave and without which nothing can be said: the field, and how to find it. */
 export interface Missing {
@@ -14,4 +15,9 @@ export function isMissing(thing: object): thing is Missing {
 
 export function notJudgedFor({ field, measure, at }: Missing): Judged {
   return notJudged(field, measure, at)
+}
+
+/** A rule that has nothing to be asked about as long as this is not known. */
+export function unasked(rule: Omit<Rule<never>, 'judge'>, lacks: Missing): Finding {
+  return asked({ ...rule, judge: () => notJudgedFor(lacks) }, lacks)
 }

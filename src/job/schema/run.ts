@@ -36,7 +36,7 @@ const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
   breaker: text('a breaker, by its mark', { example: 'CB4' }),
   switch: text('a switch, by its mark', { example: 'S4' }),
   thermostat: text('a thermostat, by its mark', { example: 'T2' }),
-  rating: quantity('current', 'its rating; of a switch that on direct current', {
+  rating: quantity('current', 'its rating; of a switch, thermostat or relay that on direct current', {
     example: '7.5 A',
     measure: 'read it on the part',
     typical: true

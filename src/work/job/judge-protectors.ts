@@ -1,7 +1,8 @@
 import type { FittedProtector } from '../../fitting/circuit.ts'
-import { boundsOf, exactly } from '../../formula/bounds.ts'
+import { boundsOf } from '../../formula/bounds.ts'
 import { markedItem } from '../../job/circuit-names.ts'
 import { resultsBy } from '../../report/result-map.ts'
+import { unasked } from '../../rules/missing.ts'
 import { farEndShort } from '../../rules/protect/far-end-short.ts'
 import { inrush } from '../../rules/protect/inrush.ts'
 import { interrupting } from '../../rules/protect/interrupting.ts'
@@ -76,15 +77,21 @@ function placeFinding({ job, guards }: CircuitJudged, name: string, protector: s
   return [asked(tooFar, { protector, unprotectedMm: beforeMm, place, unsaidMm: 1000 * (before.unsaidM?.high ?? 0) })]
 }
 
-/** A fuse or breaker whose rating or style nobody gave. */
-function unrated({ circuit, guards }: CircuitJudged): readonly Placed[] {
+/** What is asked of a fuse or breaker by its rating and style. */
+const RATING_RULES = [overloaded, overWire, inrush, interrupting, farEndShort]
+
+/** A fuse or breaker whose rating or style nobody gave: where it stands can be judged all the same. */
+function unrated(judged: CircuitJudged): readonly Placed[] {
+  const { circuit, guards } = judged
   return circuit.runs.flatMap(({ through }) =>
     through.flatMap(item => {
       const name = protectorMark(item)
       if (name === null || guards.protectors.some(one => one.name === name)) return []
-      const lacks = item.rating === null ? 'rating' : 'style'
-      const subject = { protector: markedItem(item).what, loadA: exactly(0), allowedLoadA: null, loadRoomA: null, lacks } as const
-      return [{ place: `circuit.${name}`, path: item.path, results: [], findings: [asked(overloaded, subject)] }]
+      const protector = markedItem(item).what
+      const field = item.rating === null ? 'rating' : 'style'
+      const lacks = { field, measure: `read the ${field} of ${protector} on the part` }
+      const findings = [...RATING_RULES.map(rule => unasked(rule, lacks)), ...placeFinding(judged, name, protector)]
+      return [{ place: `circuit.${name}`, path: item.path, results: [], findings }]
     })
   )
 }
@@ -92,8 +99,8 @@ function unrated({ circuit, guards }: CircuitJudged): readonly Placed[] {
 function switchThings({ circuit, bounds }: CircuitJudged): readonly Placed[] {
   const items = circuit.runs.flatMap(({ through }) => through)
   return bounds.switches.flatMap(one => {
-    const item = items.find(({ switch: name }) => name === one.name)!
-    const subject = { ...one, name: `switch ${one.name}`, ratingA: item.rating?.low ?? null }
+    const item = items.find(each => markedItem(each).does === 'switches' && markedItem(each).mark === one.name)!
+    const subject = { ...one, name: markedItem(item).what, ratingA: item.rating?.low ?? null }
     return [
       { place: `circuit.${one.name}`, path: item.path, results: resultsBy(SWITCH_RESULTS, one), findings: [asked(underRated, subject)] }
     ]

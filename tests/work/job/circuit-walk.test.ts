@@ -35,7 +35,10 @@ describe('what switches in the return', () => {
 describe('what switches in the feed', () => {
   it('leaves nothing on, and is said to have been switched off', () => {
     const found = backwards(text => text.replace(SWITCH, '{ thermostat: T1, rating: 16 A }').replace('S2: GEAR', 'T1: GEAR'))
-    expect(found).toMatchObject({ verdict: 'pass', says: expect.stringMatching(/single faults walked .* also with thermostat T1 off: none/) })
+    expect(found).toMatchObject({
+      verdict: 'pass',
+      says: expect.stringMatching(/single faults walked .* also with thermostat T1 off: none/)
+    })
   })
   it('feeds its loads through others where a shared return opens, though it is drawn closed', () => {
     const text = readFileSync('examples/bad/feeds-backwards.yaml', 'utf8')
