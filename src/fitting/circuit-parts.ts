@@ -58,7 +58,7 @@ export function runOhm(run: Plain<Run>, warmth: 'as it is' | 'hot'): number {
   return jointsOhm(run) + wireOhm(wired, warmth === 'hot' ? hotC : wired.conductorC)
 }
 
-function jointsOhm({ parts }: Plain<Run>): number {
+export function jointsOhm({ parts }: Plain<Run>): number {
   return parts.reduce((sum, part: Plain<RunPart>) => sum + (part.of === 'joint' ? part.jointOhm : 0), 0)
 }
 

@@ -50,8 +50,7 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     inrushShortestS: inrush === null ? null : (openingTime(style, { currentA: inrush.currentA, ratingA })?.shortestS ?? null),
     busV: around.busV,
     nearA: around.nearA,
-    breakingA: breakingCapacity(style, ratingA)?.breakingA ?? null,
-    beforeMm: fitted.beforeM.reduce((sum, { lengthM }) => sum + 1000 * lengthM, 0)
+    breakingA: breakingCapacity(style, ratingA)?.breakingA ?? null
   }
 }
 

@@ -82,8 +82,6 @@ export interface FittedProtector {
   readonly loads: readonly string[]
   /** The wire behind it that stands least; null where none is told how it lies. */
   readonly wire: RunWire | null
-  /** Wire before it that nothing else protects. */
-  readonly beforeM: readonly { readonly lengthM: Given }[]
 }
 
 export interface FittedSwitch {

@@ -1,6 +1,7 @@
+import { quoted } from '../quantity/quoted.ts'
 import { showNumber } from '../quantity/show.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
-import { loadName, markedItem } from './circuit-names.ts'
+import { type JobItem, loadName, markedItem } from './circuit-names.ts'
 import { oneOf, twice } from './link.ts'
 import { ratedLinks } from './rated-link.ts'
 import type { Job } from './read-job.ts'
@@ -90,9 +91,29 @@ function runLinks(practice: Job['job']['practice'], { wire, bond, through, path 
   )
   if (wire === null && bond === null && through.length === 0)
     return [{ found: 'a run of nothing', accepted: 'wire, bond or through', path }]
-  if (wire === null) return items
+  const places = through.flatMap(item => [...placeLinks(item, wire), ...ratingLinks(item)])
+  if (wire === null) return [...items, ...places]
   const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size, practice) })
-  return conductor.ok ? items : [...items, { ...conductor.fault, path: [...wire.path, 'size'] }]
+  const made = conductor.ok ? [] : [{ ...conductor.fault, path: [...wire.path, 'size'] }]
+  return [...items, ...places, ...made]
+}
+
+/** A rating that no rule asks for would be taken for judged. */
+function ratingLinks(item: JobItem): readonly LinkFault[] {
+  if (item.rating === null || item.what === null || markedItem(item).does === 'switches') return []
+  const accepted = 'rating of what is named as fuse, breaker, switch or thermostat, or of a relay'
+  return [{ found: `a rating of ${quoted(item.what)}`, accepted, path: [...item.path, 'rating'] }]
+}
+
+/** Where on the wire of its run: asked of what protects, and of a run that has a wire. */
+function placeLinks({ fuse, breaker, along, path }: JobItem, wire: JobRun['wire']): readonly LinkFault[] {
+  if (along === null) return []
+  const at = [...path, 'along']
+  if (fuse === null && breaker === null)
+    return [{ found: 'along of what is no fuse and no breaker', accepted: 'along of a fuse or breaker alone', path: at }]
+  if (wire === null) return [{ found: 'along in a run without wire', accepted: 'along beside the wire of its run', path: at }]
+  if (along.low <= wire.length.high) return []
+  return [{ found: 'along beyond the end of the wire', accepted: 'along of at most the length of the wire of its run', path: at }]
 }
 
 /** Loads of the circuit are counted by themselves: one of the same name would be counted twice. */

@@ -1,3 +1,5 @@
+import { Given } from '../formula/given.ts'
+import type { Path } from './field.ts'
 import type { Job } from './read-job.ts'
 
 type Circuit = NonNullable<Job['circuit']>
@@ -32,4 +34,9 @@ export const PROTECTOR = /\b(fuse|breaker|protector)\b/i
 function doingOf(what: string): MarkedItem['does'] {
   if (PROTECTOR.test(what)) return 'protects'
   return /\b(switch|relay|thermostat)\b/i.test(what) ? 'switches' : 'joins'
+}
+
+/** A fuse or breaker of which nobody said where on the wire of its run it sits: anywhere. */
+export function unsaidAlong({ high }: Given, path: Path): Given {
+  return new Given(0, { low: 0, high, assumed: 'default: at which end of its run it sits is not said', at: [...path, 'along'] })
 }

@@ -1,5 +1,6 @@
 import { Given } from '../formula/given.ts'
 import { KINDS } from '../quantity/kinds.ts'
+import { unsaidAlong } from './circuit-names.ts'
 import { leavesOf } from './leaves.ts'
 import type { Job } from './read-job.ts'
 import { JOB } from './schema/job.ts'
@@ -15,10 +16,19 @@ export interface JobInput {
 
 /** Every quantity of a job by its path. */
 export function inputsOf(job: Job): { readonly [path: string]: JobInput } {
-  return Object.fromEntries(
-    leavesOf(JOB, job).flatMap(({ path, field, value }) =>
-      field.is === 'quantity' && value instanceof Given ? [[path.join('.'), inputOf(value, KINDS[field.kind].house)]] : []
-    )
+  const given = leavesOf(JOB, job).flatMap(({ path, field, value }) =>
+    field.is === 'quantity' && value instanceof Given ? [[path.join('.'), inputOf(value, KINDS[field.kind].house)] as const] : []
+  )
+  return Object.fromEntries([...given, ...unsaidPlaces(job)])
+}
+
+/** Fuses and breakers of which nobody said where on the wire of their run they sit. */
+function unsaidPlaces({ circuit }: Job): readonly (readonly [string, JobInput])[] {
+  return (circuit?.runs ?? []).flatMap(({ wire, through }) =>
+    through.flatMap(({ fuse, breaker, along, path }) => {
+      if (wire === null || along !== null || (fuse ?? breaker) === null) return []
+      return [[[...path, 'along'].join('.'), inputOf(unsaidAlong(wire.length, path), KINDS.run.house)] as const]
+    })
   )
 }
 

@@ -1,5 +1,6 @@
+import type { Finding } from './finding.ts'
 import { notJudged, plainly } from './judge.ts'
-import type { Judged } from './rule.ts'
+import { asked, type Judged, type Rule } from './rule.ts'
 
 /** What nobody gave and without which nothing can be said: the field, and how to find it. */
 export interface Missing {
@@ -24,4 +25,9 @@ export interface Unsure {
 
 export function unsureOf({ says, change }: Unsure): Judged {
   return { ...plainly('not-judged', says), change }
+}
+
+/** A rule that has nothing to be asked about as long as this is not known. */
+export function unasked(rule: Omit<Rule<never>, 'judge'>, lacks: Missing): Finding {
+  return asked({ ...rule, judge: () => notJudgedFor(lacks) }, lacks)
 }

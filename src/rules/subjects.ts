@@ -4,7 +4,7 @@ import type { jointFit } from '../fitting/joint-fit.ts'
 import type { Bounded, BoundsOf } from '../formula/bounds.ts'
 import type { Given } from '../formula/given.ts'
 import type { Span } from '../quantity/parse-quantity.ts'
-import type { WalkedFault } from '../trade/circuit/fault-walk.ts'
+import type { StatedFault } from '../trade/circuit/switched-walk.ts'
 import type { WallNeeds } from '../trade/hole/wall.ts'
 import type { Wide } from '../trade/hole/wide.ts'
 import type { BodyUnknown } from './body-doubts.ts'
@@ -85,10 +85,11 @@ export interface HeaterSubject {
 /** What the rules of a whole circuit are asked about. */
 export interface CircuitSubject extends Pick<Circuit, 'groundPoints'> {
   readonly limit: Limit
-  readonly walk: readonly WalkedFault[]
+  readonly walk: readonly StatedFault[]
   readonly known: number
   readonly unknown: readonly string[]
   readonly silent: readonly string[]
+  readonly unsaid?: readonly string[]
   readonly marks: readonly string[]
   readonly labels: { readonly [mark: string]: string | null }
 }

@@ -40,7 +40,7 @@ const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
   breaker: text('a breaker, by its mark', { example: 'CB4' }),
   switch: text('a switch, by its mark', { example: 'S4' }),
   thermostat: text('a thermostat, by its mark', { example: 'T2' }),
-  rating: quantity('current', 'its rating; of a switch that on direct current', {
+  rating: quantity('current', 'its rating; of a switch, thermostat or relay that on direct current', {
     example: '7.5 A',
     measure: 'read it on the part',
     typical: true
@@ -50,6 +50,10 @@ const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
     'style of a fuse or breaker',
     { example: 'blade', typical: true }
   ),
+  along: quantity('run', 'wire of its run between the point that the run starts at and a fuse or breaker', {
+    example: '0 m',
+    measure: 'a string along the wire; 0 m where it sits at the point that the run starts at'
+  }),
   at: quantity('temperature', 'warmest surroundings of it', { default: '25 °C', why: 'what ratings are stated for', example: '40 °C' }),
   state: choice(['closed', 'open'], 'state of a switch or thermostat', { default: 'closed', example: 'open' }),
   resistance: quantity('resistance', 'its resistance', {

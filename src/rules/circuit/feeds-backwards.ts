@@ -1,17 +1,17 @@
 import { SOURCES } from '../../formula/source.ts'
 import type { FedBackwards } from '../../trade/circuit/fault-effects.ts'
-import type { WalkedFault } from '../../trade/circuit/fault-walk.ts'
-import { backwardsText, faultName } from '../../trade/circuit/fault-words.ts'
+import { backwardsText, statedName, walkedText } from '../../trade/circuit/fault-words.ts'
+import type { StatedFault } from '../../trade/circuit/switched-walk.ts'
 import { plainly } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
-  readonly walk: readonly WalkedFault[]
+  readonly walk: readonly StatedFault[]
 }
 
 interface Found {
   readonly one: FedBackwards
-  readonly name: string
+  readonly fault: StatedFault
 }
 
 const WORST: readonly FedBackwards['how'][] = ['reversed', 'though switched off', 'through another load']
@@ -24,9 +24,12 @@ export const feedsBackwards: Rule<Subject> = {
   change: 'give each load, or at least each switch, a return of its own to the 0 V point',
   source: SOURCES.kirchhoff,
   judge: ({ walk }) => {
-    const found = walk.flatMap(({ fault, backwards }) => backwards.map(one => ({ one, name: faultName(fault) })))
-    if (found.length === 0) return plainly('pass', `${walk.length} single faults walked at the nominal: none does`)
-    const [{ one, name }] = found.toSorted((a, b) => WORST.indexOf(a.one.how) - WORST.indexOf(b.one.how)) as [Found]
-    return plainly(one.how === 'through another load' ? 'caution' : 'fail', `${name}: ${backwardsText(one)}`)
+    const found = walk.flatMap(fault => fault.backwards.map(one => ({ one, fault })))
+    if (found.length === 0) return plainly('pass', `${walkedText(walk)}: none does`)
+    const [{ one, fault }] = found.toSorted((a, b) => WORST.indexOf(a.one.how) - WORST.indexOf(b.one.how)) as [Found]
+    const judged = plainly(one.how === 'through another load' ? 'caution' : 'fail', `${statedName(fault)}: ${backwardsText(one)}`)
+    return one.how === 'though switched off' && fault.fault.kind === 'shorted' ? { ...judged, change: INTO_FEED } : judged
   }
 }
+
+const INTO_FEED = 'switch the load in its feed: a short to ground goes round whatever switches in the return'

@@ -1,7 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { loadRoomA as facts } from '../../trade/circuit/guarded-wire.ts'
-import { atLeast, figuresApart, notJudged, plainly } from '../judge.ts'
+import { atLeast, figuresApart, plainly } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
@@ -11,8 +11,6 @@ interface Subject {
   /** Null where nothing is printed for a place so hot. */
   readonly allowedLoadA: Bounded | null
   readonly loadRoomA: Bounded | null
-  /** What nobody gave of it. */
-  readonly lacks?: 'rating' | 'style' | null
 }
 
 /** Whether the protector carries its load for good where it sits. */
@@ -22,8 +20,7 @@ export const overloaded: Rule<Subject> = {
   why: 'A fuse near its rating ages and opens one cold morning for no fault at all.',
   change: 'take the next larger rating that the wire allows, or a cooler place for it',
   source: SOURCES['fuse-load'],
-  judge: ({ protector, loadA, allowedLoadA, loadRoomA, lacks = null }) => {
-    if (lacks !== null) return notJudged(lacks, `read the ${lacks} of ${protector} on the part`)
+  judge: ({ protector, loadA, allowedLoadA, loadRoomA }) => {
     if (allowedLoadA === null || loadRoomA === null)
       return {
         ...plainly('not-judged', `${protector}: no re-rating is printed for a place so hot`),

@@ -1,8 +1,8 @@
 import { SOURCES, type Source } from '../../formula/source.ts'
 import { silently } from '../../formula/working.ts'
 import { bad, good, type Outcome } from '../../quantity/fault.ts'
+import type { PracticeName } from '../practice-names.ts'
 import { AIRCRAFT } from './aircraft-rows.ts'
-import type { Practice } from './ampacity-conductor.ts'
 import * as copper from './copper.ts'
 import { CLASS_2, CLASS_5, ISO_6722, type MetricRow } from './metric-rows.ts'
 import { gaugeSize, sectionSize, type WireSize } from './wire-size.ts'
@@ -54,7 +54,7 @@ export function conductorsOf(kind: ConductorKind): readonly Conductor[] {
 }
 
 /** The kind that is meant where nobody names one: mm² is sold as class 5, a gauge is by definition solid, and in aircraft that of its table. */
-export function usualKind({ system }: WireSize, practice?: Practice): ConductorKind {
+export function usualKind({ system }: WireSize, practice?: PracticeName): ConductorKind {
   if (system === 'mm2') return 'class-5'
   return practice === 'aircraft' ? 'aircraft' : 'solid'
 }

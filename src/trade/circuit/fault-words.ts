@@ -1,6 +1,7 @@
 import { showTime } from '../../quantity/show-time.ts'
 import type { Fault } from './fault.ts'
 import type { FaultEffects, FedBackwards, Opening, Overload } from './fault-effects.ts'
+import type { StatedFault } from './switched-walk.ts'
 import { threeDigits } from './three-digits.ts'
 
 export function faultName(fault: Fault): string {
@@ -14,6 +15,24 @@ export function faultName(fault: Fault): string {
     case 'cranking':
       return `${fault.id} off while cranking`
   }
+}
+
+/** A fault with how the circuit is switched, where that is not as it is drawn. */
+export function statedName({ fault, state }: StatedFault): string {
+  return state === undefined ? faultName(fault) : `${faultName(fault)}, with ${state}`
+}
+
+const MOST_STATES = 3
+
+/** How many were walked, and how the circuit was switched besides. */
+export function walkedText(walk: readonly StatedFault[]): string {
+  const drawn = walk.filter(({ state }) => state === undefined).length
+  const states = [...new Set(walk.flatMap(({ state }) => state ?? []))]
+  const count = `${drawn} single ${drawn === 1 ? 'fault' : 'faults'} walked at the nominal`
+  if (states.length === 0) return count
+  return states.length > MOST_STATES
+    ? `${count}, also in ${states.length} states of its switches`
+    : `${count}, also with ${states.join(', with ')}`
 }
 
 /** What a fault brings about, the worst first; in words. */

@@ -22,6 +22,13 @@ const COMMON: PlaceRule = {
   source: SOURCES.practice
 }
 
+/** What the boat rule allows: the only published figure, a yardstick where the practice has none. */
+const YARDSTICK_MM = 177.8
+
+export function greatestBareMm({ greatestMm }: PlaceRule): number {
+  return greatestMm ?? YARDSTICK_MM
+}
+
 /** How far along the wire the protector may be from its source. */
 export const PROTECTOR_PLACES: Readonly<Record<PracticeName, PlaceRules>> = perPractice(
   { open: COMMON, sheathed: COMMON },

@@ -1,14 +1,5 @@
 import { loadGuards, reached, type Wiring, wayTo } from './guarding.ts'
 
-/** Points of the feed that no protector stands before: a short there is nobody's to clear. */
-export function barePoints({ bus, ground, runs }: Wiring): ReadonlySet<string> {
-  return reached(
-    bus,
-    ground,
-    runs.filter(({ protects }) => protects === 'no')
-  )
-}
-
 /** What no protector stands before. */
 export interface Unguarded {
   readonly loads: readonly string[]

@@ -8,6 +8,7 @@ import { AS_SOLID, conductorOf, usualKind } from '../../trade/circuit/conductor.
 import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
 import { loadWay } from '../../trade/circuit/load-way.ts'
+import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
@@ -15,6 +16,7 @@ import { fittedProtector, fittedShorts, type Guards, ratedProtectors } from './c
 import { BUS, type JobCircuit, type JobRun, namedRuns, wiringOf } from './circuit-wiring.ts'
 import { loadOf } from './load-of.ts'
 import { switchesOf } from './switches-of.ts'
+import { bareWireOf } from './wire-before.ts'
 
 export interface FittedCircuit {
   readonly fit: CircuitFit
@@ -37,7 +39,8 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     threads,
     guarding: guardedBy(wiring, threads),
     unguarded: unguardedOf(wiring),
-    protectors: ratedProtectors(named)
+    protectors: ratedProtectors(named),
+    bare: bareWireOf(circuit, PROTECTOR_PLACES[job.job.practice])
   }
   const runs = named.map(
     ({ id, run }): Run => ({

@@ -8,6 +8,7 @@ import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../../trade/circuit/protection-wire-limit.ts'
 import type { Unguarded } from '../../trade/circuit/unguarded.ts'
 import { protectorMark } from './circuit-wiring.ts'
+import type { BareWire } from './wire-before.ts'
 
 /** A fuse or breaker of a job whose rating and style are known. */
 export interface RatedProtector extends Pick<FittedProtector, 'name' | 'run' | 'style' | 'ratingA' | 'placeC'> {
@@ -33,6 +34,7 @@ export interface Guards {
   readonly guarding: ReadonlyMap<string, Guarding>
   readonly unguarded: Unguarded
   readonly protectors: readonly RatedProtector[]
+  readonly bare: BareWire
 }
 
 /** The protector that clears a short of a load: the smallest on its way. */
@@ -51,28 +53,17 @@ export function reliesOn(guards: Guards, id: string): RatedProtector | undefined
   return found.loads.flatMap(load => clearing(guards, load) ?? []).sort((a, b) => b.ratingA.value - a.ratingA.value)[0]
 }
 
-/** Whether no other fuse or breaker stands before this one. */
-export function isFirst({ guarding }: Guards, run: string): boolean {
-  return guarding.get(run)!.guards.every(id => id === run)
-}
-
 /** A protector with what hangs on it, for the calculation. */
 export function fittedProtector(guards: Guards, { item: _, ...one }: RatedProtector, runs: readonly Run[]): FittedProtector {
   const { wiring, guarding } = guards
   const { from, to } = runs.find(({ id }) => id === one.run)!
-  const before = wayTo({ bus: wiring.bus, runs: wiring.runs.filter(({ id }) => id !== one.run) }, from)
-  const reachedFirst = from === wiring.bus || before.length > 0
-  const way = reachedFirst ? before : wayTo({ bus: wiring.bus, runs: wiring.runs.filter(({ id }) => id !== one.run) }, to)
-  const bare = way.filter(id => guarding.get(id)!.guards.length === 0)
+  const others = wiring.runs.filter(({ id }) => id !== one.run)
+  const reachedFirst = from === wiring.bus || wayTo({ bus: wiring.bus, runs: others }, from).length > 0
   return {
     ...one,
     behind: reachedFirst ? to : from,
     loads: guarding.get(one.run)!.loads,
-    wire: weakest(runs.filter(({ id }) => reliesOn(guards, id)?.name === one.name)),
-    beforeM: runs
-      .filter(({ id }) => bare.includes(id))
-      .flatMap(run => wireIn(run) ?? [])
-      .map(({ lengthM }) => ({ lengthM }))
+    wire: weakest(runs.filter(({ id }) => reliesOn(guards, id)?.name === one.name))
   }
 
   /** One of which nobody told how it lies may be the weakest. */

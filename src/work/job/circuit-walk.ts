@@ -1,33 +1,41 @@
-import { faultsGiven } from '../../fitting/circuit-faults.ts'
+import type { CircuitFit } from '../../fitting/circuit.ts'
+import { type FaultRoles, faultsGiven } from '../../fitting/circuit-faults.ts'
 import { runId } from '../../fitting/circuit-parts.ts'
-import { plainOf } from '../../formula/given.ts'
+import { type Plain, plainOf } from '../../formula/given.ts'
 import { silently } from '../../formula/working.ts'
-import { type WalkedFault, walkFaults } from '../../trade/circuit/fault-walk.ts'
+import { markedItem } from '../../job/circuit-names.ts'
+import type { FaultGiven } from '../../trade/circuit/fault.ts'
+import { walkFaults } from '../../trade/circuit/fault-walk.ts'
 import { wayTo } from '../../trade/circuit/guarding.ts'
 import { openingTime } from '../../trade/circuit/protection-opening.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
-import { barePoints } from '../../trade/circuit/unguarded.ts'
+import { type StatedFault, walkedAs, walkWithout } from '../../trade/circuit/switched-walk.ts'
 import type { FittedCircuit } from './circuit-fit-of.ts'
 import type { Guards } from './circuit-guards.ts'
 import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
 
 export interface CircuitWalk {
-  readonly walk: readonly WalkedFault[]
+  readonly walk: readonly StatedFault[]
   /** Wires whose capacity is known, and those whose is not. */
   readonly known: number
   readonly unknown: readonly string[]
   /** Fuses and breakers of which nobody knows when they open. */
   readonly silent: readonly string[]
+  /** Fuses and breakers of which nobody said at which end of their run they sit. */
+  readonly unsaid: readonly string[]
 }
 
-/** Every single fault of a circuit, worst first, at the nominal. A short before every protector is told by the place of the first, where there is one. */
-export function circuitWalk(circuit: JobCircuit, { fit, guards: { wiring, unguarded, protectors } }: FittedCircuit): CircuitWalk {
-  const bare = barePoints(wiring)
+/** Every single fault of a circuit, worst first, at the nominal. A short before every protector, but no further from the source than one may stand, is none of them. */
+export function circuitWalk(circuit: JobCircuit, { fit, guards: { wiring, unguarded, protectors, bare } }: FittedCircuit): CircuitWalk {
   const points = new Set([...wiring.runs, ...wiring.loads].flatMap(({ from, to }) => [from, to]))
   const { cranking } = circuit
   const roles = {
     threads: namedRuns(circuit).flatMap(({ id, run }) => (run.threads === 'yes' ? [id] : [])),
-    points: [...points].filter(point => !bare.has(point) || unguarded.points.has(point)),
+    points: [
+      ...[...points].filter(point => !bare.points.has(point) || bare.far.has(point) || unguarded.points.has(point)),
+      ...bare.cuts.map(({ point }) => point)
+    ],
+    cuts: bare.cuts,
     cranking:
       cranking === null
         ? null
@@ -38,11 +46,32 @@ export function circuitWalk(circuit: JobCircuit, { fit, guards: { wiring, unguar
           }
   }
   return silently(() => {
-    const given = faultsGiven(plainOf(fit).plain, roles)
+    const drawn = plainOf(fit).plain
+    const given = faultsGiven(drawn, roles)
+    const closed = closedGiven(drawn, roles)
+    const { capacities } = closed ?? given
     const unknown = fit.runs.flatMap(({ id, parts }) =>
-      parts.some(({ of }) => of === 'wire') && !given.capacities.some(one => one.id === runId(id)) ? [id] : []
+      parts.some(({ of }) => of === 'wire') && !capacities.some(one => one.id === runId(id)) ? [id] : []
     )
-    return { walk: walkFaults(given), known: given.capacities.length, unknown, silent: silentOf(circuit, protectors) }
+    const walk = [...walkFaults(given), ...(closed === null ? [] : walkedAs('every switch on', closed)), ...offWalks(circuit, given)]
+    return { walk, known: capacities.length, unknown, silent: silentOf(circuit, protectors), unsaid: bare.unsaid }
+  })
+}
+
+/** With what is drawn open closed: some day it is. */
+function closedGiven(drawn: Plain<CircuitFit>, roles: FaultRoles): FaultGiven | null {
+  if (drawn.runs.every(({ state }) => state === 'closed')) return null
+  const runs = drawn.runs.map(run => ({ ...run, state: 'closed' as const }))
+  return faultsGiven({ ...drawn, runs }, { ...roles, cranking: null })
+}
+
+/** What is switched off stays off, whatever single fault comes. */
+function offWalks(circuit: JobCircuit, given: FaultGiven): readonly StatedFault[] {
+  const there = new Set(given.network.elements.map(({ id }) => id))
+  return namedRuns(circuit).flatMap(({ id, run: { through } }) => {
+    const switches = through.map(item => markedItem(item)).filter(({ does }) => does === 'switches')
+    if (switches.length === 0 || !there.has(runId(id))) return []
+    return walkWithout(given, runId(id), `${switches.map(({ what }) => what).join(' or ')} off`)
   })
 }
 

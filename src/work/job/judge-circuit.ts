@@ -119,7 +119,7 @@ function wholeThing(judged: CircuitJudged): Placed {
     .filter(({ does }) => does !== 'joins')
     .map(({ mark }) => mark)
   const subject = { groundPoints: bounds.groundPoints, limit, ...circuitWalk(circuit, judged), marks, labels: circuit.labels }
-  const unprotected = guards.unguarded.loads.length > 0
+  const unprotected = guards.unguarded.loads.length > 0 || guards.bare.endless
   const findings = [
     ...CIRCUIT_RULES.map(rule => asked(rule, subject)),
     ...(unprotected ? [asked(tooFar, { protector: null, unprotectedMm: null, place: PROTECTOR_PLACES[job.job.practice].open })] : [])

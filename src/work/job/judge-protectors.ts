@@ -1,7 +1,8 @@
 import type { FittedProtector } from '../../fitting/circuit.ts'
-import { exactly } from '../../formula/bounds.ts'
+import { boundsOf } from '../../formula/bounds.ts'
 import { markedItem } from '../../job/circuit-names.ts'
 import { resultsBy } from '../../report/result-map.ts'
+import { unasked } from '../../rules/missing.ts'
 import { farEndShort } from '../../rules/protect/far-end-short.ts'
 import { inrush } from '../../rules/protect/inrush.ts'
 import { interrupting } from '../../rules/protect/interrupting.ts'
@@ -10,15 +11,15 @@ import { overloaded } from '../../rules/protect/overloaded.ts'
 import { tooFar } from '../../rules/protect/too-far.ts'
 import { asked } from '../../rules/rule.ts'
 import { underRated } from '../../rules/switch/under-rated.ts'
-import { wayTo } from '../../trade/circuit/guarding.ts'
+import { placeOf } from '../../trade/circuit/bare-wire.ts'
 import { breakingOf } from '../../trade/circuit/protection-breaking.ts'
 import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { assumedOf } from '../../trade/circuit/wire-choice.ts'
 import { PROTECTOR_RESULTS, SWITCH_RESULTS } from '../results/circuit-results.ts'
-import { isFirst, type RatedProtector } from './circuit-guards.ts'
+import type { RatedProtector } from './circuit-guards.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
-import { namedRuns, protectorMark } from './circuit-wiring.ts'
+import { protectorMark } from './circuit-wiring.ts'
 import type { Placed } from './placed.ts'
 
 /** Every fuse, breaker and switch, under its mark. */
@@ -41,7 +42,7 @@ function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
     asked(inrush, inrushSubject(protector, bounds)),
     interruptingFinding(protector, bounds, rated),
     asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null, edge: far?.edge ?? null }),
-    ...placeFinding(judged, rated, bounds, protector)
+    ...placeFinding(judged, name, protector)
   ]
   return { place: `circuit.${name}`, path: item.path, results: resultsBy(PROTECTOR_RESULTS, { ...bounds, far }), findings }
 }
@@ -65,24 +66,32 @@ function farShort({ fit, bounds }: CircuitJudged, name: string): CircuitJudged['
   return mine.toSorted((a, b) => (a.faultA?.low ?? 0) - (b.faultA?.low ?? 0))[0] ?? null
 }
 
-/** Asked of the first protector alone: one behind it stands on wire that is protected. */
-function placeFinding({ job, circuit, guards }: CircuitJudged, { run }: RatedProtector, { beforeMm }: Bounds, protector: string) {
-  if (!isFirst(guards, run)) return []
-  const way = wayTo(guards.wiring, namedRuns(circuit).find(({ id }) => id === run)!.run.from)
-  const wires = namedRuns(circuit).flatMap(({ id, run: { wire } }) => (way.includes(id) && wire !== null ? [wire] : []))
-  const sheathed = wires.length > 0 && wires.every(wire => wire.sheathed === 'yes')
-  return [asked(tooFar, { protector, unprotectedMm: beforeMm, place: PROTECTOR_PLACES[job.job.practice][sheathed ? 'sheathed' : 'open'] })]
+/** Asked of what bare wire leads to: a protector behind another stands on wire that is protected. */
+function placeFinding({ job, guards }: CircuitJudged, name: string, protector: string) {
+  const before = guards.bare.before.get(name)
+  if (before === undefined) return []
+  const { beforeMm } = boundsOf({ lengthsM: before.lengthsM }, ({ lengthsM }) => ({
+    beforeMm: 1000 * lengthsM.reduce((sum, one) => sum + one, 0)
+  }))
+  const place = placeOf({ lengthMm: beforeMm.high, sheathed: before.sheathed }, PROTECTOR_PLACES[job.job.practice])
+  return [asked(tooFar, { protector, unprotectedMm: beforeMm, place, unsaidMm: 1000 * (before.unsaidM?.high ?? 0) })]
 }
 
-/** A fuse or breaker whose rating or style nobody gave. */
-function unrated({ circuit, guards }: CircuitJudged): readonly Placed[] {
+/** What is asked of a fuse or breaker by its rating and style. */
+const RATING_RULES = [overloaded, overWire, inrush, interrupting, farEndShort]
+
+/** A fuse or breaker whose rating or style nobody gave: where it stands can be judged all the same. */
+function unrated(judged: CircuitJudged): readonly Placed[] {
+  const { circuit, guards } = judged
   return circuit.runs.flatMap(({ through }) =>
     through.flatMap(item => {
       const name = protectorMark(item)
       if (name === null || guards.protectors.some(one => one.name === name)) return []
-      const lacks = item.rating === null ? 'rating' : 'style'
-      const subject = { protector: markedItem(item).what, loadA: exactly(0), allowedLoadA: null, loadRoomA: null, lacks } as const
-      return [{ place: `circuit.${name}`, path: item.path, results: [], findings: [asked(overloaded, subject)] }]
+      const protector = markedItem(item).what
+      const field = item.rating === null ? 'rating' : 'style'
+      const lacks = { field, measure: `read the ${field} of ${protector} on the part` }
+      const findings = [...RATING_RULES.map(rule => unasked(rule, lacks)), ...placeFinding(judged, name, protector)]
+      return [{ place: `circuit.${name}`, path: item.path, results: [], findings }]
     })
   )
 }
@@ -90,8 +99,8 @@ function unrated({ circuit, guards }: CircuitJudged): readonly Placed[] {
 function switchThings({ circuit, bounds }: CircuitJudged): readonly Placed[] {
   const items = circuit.runs.flatMap(({ through }) => through)
   return bounds.switches.flatMap(one => {
-    const item = items.find(({ switch: name }) => name === one.name)!
-    const subject = { ...one, name: `switch ${one.name}`, ratingA: item.rating?.low ?? null }
+    const item = items.find(each => markedItem(each).does === 'switches' && markedItem(each).mark === one.name)!
+    const subject = { ...one, name: markedItem(item).what, ratingA: item.rating?.low ?? null }
     return [
       { place: `circuit.${one.name}`, path: item.path, results: resultsBy(SWITCH_RESULTS, one), findings: [asked(underRated, subject)] }
     ]

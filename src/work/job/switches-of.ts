@@ -1,19 +1,20 @@
 import type { FittedSwitch } from '../../fitting/circuit.ts'
 import type { Given } from '../../formula/given.ts'
-import { loadName } from '../../job/circuit-names.ts'
+import { loadName, markedItem } from '../../job/circuit-names.ts'
 import { SWITCH_FACTORS, type SwitchLoad } from '../../trade/circuit/switch-factor.ts'
 import type { Guards } from './circuit-guards.ts'
 import { type JobCircuit, type JobLoad, namedRuns } from './circuit-wiring.ts'
 
 const [, AT_28_V] = SWITCH_FACTORS
 
-/** Every switch with the hardest load behind it. */
+/** Whatever switches, a thermostat and a relay no less, with the hardest load behind it. */
 export function switchesOf(circuit: JobCircuit, { guarding }: Guards): readonly FittedSwitch[] {
   return namedRuns(circuit).flatMap(({ id, run }) => {
     const behind = circuit.loads.filter(load => guarding.get(id)!.loads.includes(loadName(load)))
-    return run.through.flatMap(({ switch: name }) =>
-      name === null ? [] : [{ name, run: id, load: worstKind(behind), coldRatio: worstRatio(behind) }]
-    )
+    return run.through.flatMap(item => {
+      const { does, mark: name } = markedItem(item)
+      return does === 'switches' ? [{ name, run: id, load: worstKind(behind), coldRatio: worstRatio(behind) }] : []
+    })
   })
 }
 

@@ -32,8 +32,16 @@ function isOfNoUse({ parts, holes, circuit }: Job, [block, name, key, inner, ...
   // The make-up of a metric wire is that of its class; what is in question is a gauge.
   if (block === 'circuit' && name === 'runs' && deeper[0] === 'conductor' && circuit?.runs[Number(key)]?.wire?.size.system !== 'awg')
     return true
+  if (deeper[1] === 'along') return !hasPlace(circuit, Number(key), Number(deeper[0]))
   // A joint, a fuse or a switch may be drawn without any wire.
   return block === 'circuit' && name === 'runs' && inner === 'wire' && deeper.length > 0 && circuit?.runs[Number(key)]?.wire === null
+}
+
+/** A fuse or breaker in a run with a wire sits somewhere on it. */
+function hasPlace(circuit: Job['circuit'], run: number, item: number): boolean {
+  const found = circuit?.runs[run]
+  const { fuse = null, breaker = null } = found?.through[item] ?? {}
+  return found !== undefined && found.wire !== null && (fuse ?? breaker) !== null
 }
 
 function candidatesIn(field: Field, value: unknown, place: Place): readonly Candidate[] {

@@ -1,7 +1,7 @@
 // example: loads that no protector stands before; invented
 import { describe, expect, it } from 'vitest'
 import type { Wiring } from '../../../src/trade/circuit/guarding.ts'
-import { barePoints, unguardedOf } from '../../../src/trade/circuit/unguarded.ts'
+import { unguardedOf } from '../../../src/trade/circuit/unguarded.ts'
 import { run } from './invented.ts'
 
 /** The heater behind a fuse; the lamp straight from the bus, with a fuse in its return alone. */
@@ -36,9 +36,4 @@ describe('what nobody protects', () => {
     expect(unguardedOf(fused).points.size).toBe(0)
     expect(unguardedOf({ ...WIRING, runs: WIRING.runs.filter(({ id }) => id !== 'bypass') }).loads).toEqual([])
   })
-})
-
-it('bare are the points that runs without a fuse join to the bus, be there a load or not', () => {
-  expect([...barePoints(WIRING)].sort()).toEqual(['box', 'bus', 'l+', 'tee'])
-  expect([...barePoints(around)].sort()).toEqual(['box', 'bus', 'h+', 'l+', 'tee'])
 })

@@ -78,7 +78,7 @@ describe('what no fuse stands before', () => {
   })
   it('behind a fuse near the source it does not', () => {
     const fused = (text: string) =>
-      text.replace('from: bus, to: fed, wire', 'from: bus, to: fed, through: [{ fuse: F1, rating: 5 A, style: blade }], wire')
+      text.replace('from: bus, to: fed, wire', 'from: bus, to: fed, through: [{ fuse: F1, rating: 5 A, style: blade, along: 0 m }], wire')
     expect(verdictsOf(fused)).toMatchObject({ 'circuit/burns': 'pass' })
   })
   it('a load of constant current feeds no other one backwards', () => {

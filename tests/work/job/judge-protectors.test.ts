@@ -53,3 +53,29 @@ it.each([/style: blade/, /fuse: F9, rating: 5 A, style: blade/])('no verdict on 
   expect(found('wire/short-circuit')).toEqual(['not-judged', 'not-judged'])
   expect(found('protect/far-end-short')).toEqual(['not-judged'])
 })
+
+const S2 = /\{ switch: S2, rating: 16 A/
+it.each([
+  ['a thermostat', '{ thermostat: S2', 'thermostat S2'],
+  ['a relay', '{ what: relay S2', 'relay S2']
+])('%s is asked like a switch, and without its rating is not judged', (_, named, says) => {
+  // By hand: 2 × 3.08 A by AC 11-4; 60 W ± 5 % of 24 V at 28.4 V through its runs.
+  expect(verdicts([S2, `${named}, rating: 1 A`])('switch/under-rated')).toEqual(['fail'])
+  expect(verdicts([S2, `${named}, rating: 16 A`])('switch/under-rated')).toEqual(['pass'])
+  expect(verdicts([S2, named])('switch/under-rated')).toEqual(['not-judged'])
+  const found = judgeJob('job.yaml', JOB.replace(S2, `${named}, rating: 1 A`)).findings.find(({ rule }) => rule === 'switch/under-rated')
+  expect(found).toMatchObject({ thing: 'circuit.S2', says: expect.stringContaining(`${says} of 1.00 A DC`) })
+})
+
+const BY_RATING = ['protect/overloaded', 'protect/over-wire', 'protect/inrush', 'protect/interrupting', 'protect/far-end-short']
+
+it.each([
+  ['rating', / rating: 5 A,/],
+  ['style', / style: blade,/]
+])('a fuse without %s is judged by its place, and nothing else of it is passed over', (_, gone) => {
+  const near = verdicts([gone, ''])
+  expect(BY_RATING.flatMap(near)).toEqual(BY_RATING.map(() => 'not-judged'))
+  expect(near('protect/too-far')).toEqual(['pass'])
+  expect(verdicts([gone, ''], [/length: 0.15 m/, 'length: 20 m'])('protect/too-far')).toEqual(['caution'])
+  expect(verdicts([gone, ''], [/length: 0.15 m/, 'length: 2 m'], [/practice: \w+/, 'practice: boat'])('protect/too-far')).toEqual(['fail'])
+})
