@@ -38,7 +38,8 @@ export function holeNotes({ thread, need, wide }: Asked, r: Results): readonly s
         ]),
     ...(wide?.sure === true ? [`${wideSays(wide)}: however deep the taps reach, it is no full one`] : threadNotes(thread, need, r)),
     runOutNote(thread, r),
-    reachNote(r)
+    reachNote(r),
+    'mark each tap at the depth of its end: it drops in before it bites, and those turns are taken off the count'
   ]
 }
 

@@ -31,7 +31,7 @@ export function stepDrillTable({ thread, 'found-diameter': found }: Asked, drill
 }
 
 /** How each tap is turned by hand. */
-export function handTappingTable({ taps, thread: { majorMm } }: Asked, r: BoundsOf<ReturnType<typeof hole>>): Table {
+export function handTappingTable({ taps, thread: { majorMm, pitchMm } }: Asked, r: BoundsOf<ReturnType<typeof hole>>): Table {
   return {
     name: 'turning the taps by hand (common practice; teaching pages differ)',
     columns: [
@@ -39,11 +39,13 @@ export function handTappingTable({ taps, thread: { majorMm } }: Asked, r: Bounds
       { key: 'forward', name: 'turns forward', unit: '', shown: 'factor' },
       { key: 'back', name: 'turns back', unit: '', shown: 'factor' },
       { key: 'clear', name: 'out to clear chips every, turns', unit: '', shown: 'plain' },
-      { key: 'turns', name: 'turns in all', unit: '', shown: 'turns-down' }
+      { key: 'turns', name: 'turns in all', unit: '', shown: 'turns-down' },
+      { key: 'end', name: 'its end below the face', unit: 'mm', shown: 'depth-down' }
     ],
     rows: taps.map(({ name, chamferTurns }, i) => {
       const { forwardTurns, backTurns, clearTurns } = handTapping({ chamferTurns: chamferTurns.value, majorMm })
-      return { tap: name, forward: forwardTurns, back: backTurns, clear: clearTurns, turns: r.taps[i]!.tapTurns.low }
+      const turns = r.taps[i]!.tapTurns.low
+      return { tap: name, forward: forwardTurns, back: backTurns, clear: clearTurns, turns, end: turns * pitchMm }
     })
   }
 }

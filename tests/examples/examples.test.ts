@@ -30,6 +30,7 @@ const REASON: { readonly [name: string]: readonly string[] } = {
   'strips-the-casting': ['joint/casting-strips', 'joint/outside-band'],
   'supply-short': ['supply/short'],
   'switch-too-small': ['switch/under-rated'],
+  'tap-meets-the-end': ['hole/tap-meets-end'],
   'tap-meets-the-point': ['hole/tap-centre-meets-point'],
   'too-hot-standing-still': ['warm/too-hot'],
   'too-much-drop': ['drop/too-much'],

@@ -35,7 +35,8 @@ export const stackCrushes: Rule<Subject> = {
 
 function shareOf(stack: readonly Given[], crushMm: Given): Bounded {
   const sum = (end: 'value' | 'low' | 'high') => stack.reduce((mm, thickness) => mm + thickness[end], 0)
-  const percent = (mm: number, ofMm: number) => (100 * mm) / ofMm
+  // Of a stack of nothing nothing is lost: more is refused where it is read.
+  const percent = (mm: number, ofMm: number) => (ofMm > 0 ? (100 * mm) / ofMm : 0)
   return {
     ...exactly(percent(crushMm.value, sum('value'))),
     low: percent(crushMm.low, sum('high')),

@@ -31,9 +31,9 @@ export function holeSection(name: string, planned: Plain<Hole>, results: Results
     sideMm: wallMm === null ? null : foundDiameterMm / 2 + wallMm,
     part: null,
     marks: [
-      ...(best !== null && threadDepthMm > 0 ? [leftMark(threadDepthMm, `full thread, ${best.name}`)] : []),
-      leftMark(fullDiameterDepthMm, 'full diameter'),
-      leftMark(tipDepthMm, 'tip at the stop'),
+      ...(best !== null && threadDepthMm > 0 ? [leftMark(threadDepthMm, `full thread, ${best.name}`, 'depth-down')] : []),
+      leftMark(fullDiameterDepthMm, 'full diameter', 'depth-down'),
+      leftMark(tipDepthMm, 'tip at the stop', 'depth-down'),
       mark(oldTipMm, 'old bottom'),
       ...(backMm === null ? [] : [mark(backMm, 'behind the metal')])
     ]
@@ -56,10 +56,12 @@ function words(
   { tipDepthMm, fullDiameterDepthMm, oldTipMm, metalLeftMm, best }: Results
 ): string {
   const mm = (value: number) => `${showNumber(value, 'depth')} mm`
+  // Rounded as in the table beside it.
+  const down = (value: number) => `${showNumber(value, 'depth-down')} mm`
   return [
     `${name}: an old hole ${mm(foundDiameterMm)} wide and ${mm(oldTipMm)} deep at its axis`,
-    `opened with a drill of ${mm(drillMm)}, its tip to ${mm(tipDepthMm)}, full diameter to ${mm(fullDiameterDepthMm)}`,
-    ...(best === null || best.threadDepthMm <= 0 ? [] : [`full thread to ${mm(best.threadDepthMm)} with the ${best.name} tap`]),
-    ...(metalLeftMm === null ? [] : [`${mm(metalLeftMm)} of metal left below the tip`])
+    `opened with a drill of ${mm(drillMm)}, its tip to ${down(tipDepthMm)}, full diameter to ${down(fullDiameterDepthMm)}`,
+    ...(best === null || best.threadDepthMm <= 0 ? [] : [`full thread to ${down(best.threadDepthMm)} with the ${best.name} tap`]),
+    ...(metalLeftMm === null ? [] : [`${down(metalLeftMm)} of metal left below the tip`])
   ].join('; ')
 }

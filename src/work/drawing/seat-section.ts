@@ -33,8 +33,8 @@ export function seatSection(thread: Sizes, seated: Plain<Seat>, { stackMm, runOu
     part: { majorMm, minorMm, threadEndMm: threadLengthMm - underMm, endMm, stackMm: underMm },
     marks: [
       leftMark(threadLengthMm - underMm, "end of the part's thread"),
-      mark(threadDepthMm, 'end of full thread in the hole'),
-      ...(seated.floor === null ? [] : [leftMark(endMm, 'end of the part'), mark(floorMm, 'floor')])
+      mark(threadDepthMm, 'end of full thread in the hole', 'depth-down'),
+      ...(seated.floor === null ? [] : [leftMark(endMm, 'end of the part'), mark(floorMm, 'floor', 'depth-down')])
     ]
   }
 }

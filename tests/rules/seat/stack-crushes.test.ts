@@ -13,7 +13,8 @@ it.each([
   // 0.7 + 0.05 of 1.5 − 0.1: 0.75/1.4.
   ['more than half of the thinnest, at the most', [mm(1.5, 0.1)], mm(0.7, 0.05), 'caution', 75 / 1.4],
   ['half of one of two', [mm(1), mm(0.5)], mm(0.5), 'pass', 50 / 1.5],
-  ['nothing', [mm(1)], mm(0), 'pass', 0]
+  ['nothing', [mm(1)], mm(0), 'pass', 0],
+  ['nothing of nothing', [mm(0)], mm(0), 'pass', 0]
 ])('%s', (_, stack, crushMm, verdict, value) => {
   const finding = asked(stackCrushes, { stack, crushMm })
   expect(finding).toMatchObject({ verdict, unit: '%', limit: 50 })

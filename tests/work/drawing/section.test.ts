@@ -27,7 +27,7 @@ describe('a hole', () => {
     expect([section.backMm, section.sideMm]).toEqual([30, 9.5])
     expect(section.marks.map(({ text }) => text)).toEqual([
       '15.91 full thread, bottoming',
-      '19.14 full diameter',
+      '19.13 full diameter',
       '22.20 tip at the stop',
       '24.00 old bottom',
       '30.00 behind the metal'

@@ -57,6 +57,12 @@ it('the numbers are those of the job (hand arithmetic of the invented hole: flat
   expect(scraps[0]!.room).toBeCloseTo(0.6 / 1.75, 9)
 })
 
+it('the drilled depth is held against both ends: the taps count on the lesser one', () => {
+  // 22.2 ± 0.3
+  expect(saying(plan(), /measure the depth at the tip: 21.90 mm at least, 22.50 mm at most/)).toHaveLength(1)
+  expect(saying(planned(jobText({}).replace('  stop-error: 0.3 mm\n', '')), /depth at the tip: 22.50 mm at most/)).toHaveLength(1)
+})
+
 it('a tap is stopped by the mark on its shank; what it dropped in is taken off the turns', () => {
   const of = plan()
   expect(saying(of, /^mark the shank of the (taper|second|bottoming) tap/)).toHaveLength(3)

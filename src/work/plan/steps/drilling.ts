@@ -11,7 +11,8 @@ export const drilling: HoleStepsOf = (hole, { job }) => {
   const tip = ofResult(hole.result('hole.tip-depth'), 'depth-down', 'depth at the tip')
   if (tip === null) return undefined
   const point = showNumber(hole.hole.drill.point.value, 'plain')
-  const most = showNumber(tip.value + job.tools['stop-error'].high, 'depth-down')
+  const error = job.tools['stop-error'].high
+  const [least, most] = [showNumber(tip.value - error, 'depth-up'), showNumber(tip.value + error, 'depth-down')]
   return [
     ...drillsMm(hole).map((drillMm, i) =>
       step('drill', place, `open the hole to the stop with this drill, point ${point}°; come out often for the chips`, {
@@ -22,11 +23,17 @@ export const drilling: HoleStepsOf = (hole, { job }) => {
             : 'set the same stop on this drill before it turns'
       })
     ),
-    step('drill', place, `clear the chips, then measure the depth at the tip: ${most} mm at most`, {
-      figure: tip,
-      caution: 'deeper: stop, and work the job out anew with what is left',
-      blank: 'depth at the tip'
-    })
+    step(
+      'drill',
+      place,
+      `clear the chips, then measure the depth at the tip: ${error > 0 ? `${least} mm at least, ` : ''}${most} mm at most`,
+      {
+        figure: tip,
+        caution:
+          'deeper: stop, and work the job out anew with what is left; less deep: drill on to the stop, the turns of the taps count on it',
+        blank: 'depth at the tip'
+      }
+    )
   ]
 }
 

@@ -34,8 +34,8 @@ function turns(hole: HoleInWork): readonly BigNumber[] {
     return [
       {
         value: end.text,
-        name: `${name} tap: mark on its shank`,
-        says: 'from the smallest thread of its chamfer; level with the face, it is in'
+        name: `${name} tap: its end below the face`,
+        says: 'mark the shank so far from the smallest thread of its chamfer, a front centre not counted; or note how much stands out'
       },
       {
         value: turns.text,
