@@ -10,7 +10,7 @@ const CHANGE = "hold the maker's curve against this current"
  */
 export function asPublished(judged: Judged, edge: SlowEdge, unknown: string): Judged {
   if (edge === 'unknown')
-    return { ...plainly('not-judged', `${unknown} no longest time is published: that is past its last gate`), change: CHANGE }
+    return { ...plainly('not-judged', `${unknown} is past the last gate of its band: no longest time is published`), change: CHANGE }
   if (edge === 'published' || judged.verdict !== 'fail') return judged
   const says = `${judged.says}; reckoned from the last published gate, beyond which it may open far sooner`
   return { ...judged, verdict: 'caution', says, change: `${CHANGE}, or ${judged.change ?? 'take a smaller protector or thicker wire'}` }

@@ -35,7 +35,7 @@ export const farEndShort: Rule<Subject> = {
     const never = !Number.isFinite(lastsS.high)
     const time = never ? 'may never open' : `opens within ${figure(lastsS.high, longestS)}`
     const judged = atMost(longestS, lastsS, { value: CLEARED_S }, `${protector}: at ${at} it ${time}`)
-    return never ? { ...judged, value: null, margin: null } : asPublished(neverFails(judged), edge, `${protector}: for ${at}`)
+    return never ? { ...judged, value: null, margin: null } : asPublished(neverFails(judged), edge, `${protector}: a short of ${at}`)
   }
 }
 

@@ -37,7 +37,7 @@ export const shortCircuit: Rule<Subject> = {
     const time = Number.isFinite(short.longestS.high) ? `${figure(short.longestS.high, TIME)} at the latest` : 'perhaps never'
     const [is, stands] = figuresApart(short.endC.high, short.limitC.low, END)
     const says = `behind ${protector} a short of ${figure(short.faultA.low, CURRENT)} or more is cleared in ${time}: the wire gets to ${is}, its limit is ${stands}`
-    const unknown = `behind ${protector} of a short of ${figure(short.faultA.low, CURRENT)} or more`
+    const unknown = `behind ${protector} a short of ${figure(short.faultA.low, CURRENT)} or more`
     return asPublished(atLeast(marginK, short.marginK, { value: 0 }, says), short.edge, unknown)
   }
 }

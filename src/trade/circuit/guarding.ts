@@ -25,10 +25,11 @@ export function guardings(wiring: Wiring): ReadonlyMap<string, Guarding> {
   const { bus, ground, runs } = wiring
   const feeds = reached(bus, ground, runs)
   const returns = reached(ground, bus, runs)
+  const direct = new Set(wiring.loads.filter(({ from, to }) => feeds.has(from) && returns.has(to)))
   return new Map(
     runs.map(run => {
       const side = feeds.has(run.from) && feeds.has(run.to) ? 'feed' : returns.has(run.from) && returns.has(run.to) ? 'return' : 'neither'
-      const loads = hangingOn(wiring, run)
+      const loads = hangingOn(wiring, run, direct)
       const guards = side === 'feed' ? guardsOf(wiring, run) : [...new Set(loads.flatMap(name => loadGuards(wiring, name)))]
       return [run.id, { side, guards, loads }]
     })
@@ -85,12 +86,12 @@ function leadsTo({ from, to }: Line, points: ReadonlySet<string>): boolean {
   return points.has(from) || points.has(to)
 }
 
-function hangingOn(wiring: Wiring, { id }: Line): readonly string[] {
+function hangingOn(wiring: Wiring, { id }: Line, direct: ReadonlySet<Wiring['loads'][number]>): readonly string[] {
   const { bus, ground, runs, loads } = wiring
   const rest = runs.filter(run => run.id !== id)
   const [feeds, returns] = [reached(bus, ground, rest), reached(ground, bus, rest)]
   return loads
-    .filter(load => (isDirect(wiring, load) ? !feeds.has(load.from) || !returns.has(load.to) : needs(wiring, load.name, id)))
+    .filter(load => (direct.has(load) ? !feeds.has(load.from) || !returns.has(load.to) : needs(wiring, load.name, id)))
     .map(({ name }) => name)
 }
 

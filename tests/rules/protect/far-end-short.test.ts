@@ -37,7 +37,7 @@ it('past the last gate of its style nothing is said of the longest time', () => 
   expect(asked(farEndShort, { ...subject, edge: 'unknown' })).toMatchObject({
     verdict: 'not-judged',
     value: null,
-    says: 'fuse: for 40.00 A no longest time is published: that is past its last gate',
+    says: 'fuse: a short of 40.00 A is past the last gate of its band: no longest time is published',
     change: expect.stringContaining("maker's curve")
   })
 })
