@@ -64,6 +64,11 @@ export class FaultWatch {
     }
   }
 
+  /** What it feeds as it should not, and nothing else of it. */
+  backwardsOf(change: Change): readonly FedBackwards[] {
+    return this.backwards(change, this.currents.after([change]))
+  }
+
   private element(id: string): PlainElement {
     const found = this.elements.get(id)
     if (found === undefined) throw new Error(`no element ${id} in this network`)

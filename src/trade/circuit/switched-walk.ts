@@ -1,7 +1,8 @@
-import type { FaultGiven } from './fault.ts'
+import { FactoredNetwork } from './factored-network.ts'
+import { changeOf, type FaultGiven, faultsOf } from './fault.ts'
 import { type WalkedFault, walkFaults } from './fault-walk.ts'
+import { FaultWatch } from './fault-watch.ts'
 import { floatingParts } from './floating-parts.ts'
-import type { PlainElement } from './network.ts'
 
 /** A fault in a circuit that is switched otherwise than it is drawn. */
 export interface StatedFault extends WalkedFault {
@@ -13,25 +14,28 @@ export function walkedAs(state: string, given: FaultGiven): readonly StatedFault
   return walkFaults(given).map(one => ({ ...one, state }))
 }
 
-/** Every single fault with one element switched off besides. What that leaves without a path is dead, and no more looked at. */
+/**
+ * What every single fault feeds with one element switched off besides. What that leaves without a path is dead, and no more
+ * looked at; what burns does so with everything on.
+ */
 export function walkWithout(given: FaultGiven, id: string, state: string): readonly StatedFault[] {
-  const { network, loads, protectors, capacities, threads, points } = given
+  const { network, loads, threads, points } = given
   const left = network.elements.filter(element => element.id !== id)
   const dead = new Set(floatingParts({ ...network, elements: left }).flat())
   const elements = left.filter(({ from, to }) => !dead.has(from) && !dead.has(to))
   const there = new Set(elements.map(one => one.id))
-  const nodes = new Set(elements.flatMap(nodesOf))
-  return walkedAs(state, {
+  const nodes = new Set(elements.flatMap(({ from, to }) => [from, to]))
+  const alive: FaultGiven = {
     network: { ...network, elements },
     loads: loads.filter(load => there.has(load)),
-    protectors: protectors.filter(one => there.has(one.id)),
-    capacities: capacities.filter(one => there.has(one.id)),
+    protectors: [],
+    capacities: [],
     threads: threads.filter(thread => there.has(thread)),
     points: points.filter(point => nodes.has(point)),
     cranking: null
-  })
+  }
+  const watch = new FaultWatch(alive, new FactoredNetwork(alive.network))
+  return faultsOf(alive).map(fault => ({ ...NOTHING, fault, state, backwards: watch.backwardsOf(changeOf(fault, alive.network)) }))
 }
 
-function nodesOf({ from, to }: PlainElement): readonly string[] {
-  return [from, to]
-}
+const NOTHING = { harm: 0, currentsA: {}, opens: [], doubtful: [], overloads: [], lost: [] }
