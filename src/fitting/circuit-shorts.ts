@@ -9,7 +9,7 @@ import { solveNetwork } from '../trade/circuit/solve-network.ts'
 import { wireShort } from '../trade/circuit/wire-short.ts'
 import { loadedWireC } from '../trade/circuit/wire-warmth.ts'
 import type { CircuitFit, FittedProtector, FittedShort, Run } from './circuit.ts'
-import { carries, runId, runOhm, sourcesOf, wireOf } from './circuit-parts.ts'
+import { carries, jointsOhm, runId, runOhm, sourcesOf, wireOf } from './circuit-parts.ts'
 
 type Fit = Plain<CircuitFit>
 const SHORT = 'short'
@@ -38,7 +38,7 @@ export function shortsOf(fit: Fit, runsA: ReadonlyMap<string, number>) {
   })
 }
 
-/** A short right beside a protector, at its greatest: on either side of it, as there may be a source on both. Null where none flows through it. */
+/** A short right beside a protector, at its greatest: on either side of it, as there may be a source on both, and none of the wire of its run before it. Null where none flows through it. */
 export function nearA(fit: Fit, { run }: Plain<FittedProtector>): number | null {
   const { from, to } = fit.runs.find(({ id }) => id === run)!
   const found = [from, to].flatMap(point => throughA(fit, { from: point, to: fit.ground, run, warmth: 'as it is' }) ?? [])
@@ -65,7 +65,7 @@ function throughA(fit: Fit, { from, to, run, warmth }: ShortAt): number | null {
       id: runId(id),
       from: ends.from,
       to: ends.to,
-      resistanceOhm: runOhm({ id, ...ends }, warmth)
+      resistanceOhm: id === run && warmth === 'as it is' ? jointsOhm({ id, ...ends }) : runOhm({ id, ...ends }, warmth)
     })
   )
   const short: PlainElement = { kind: 'resistor', id: SHORT, from, to, resistanceOhm: SHORT_OHM }

@@ -72,9 +72,8 @@ export interface FittedSource {
 
 export interface FittedProtector {
   readonly name: string
-  /** The run it stands in, and the point behind it. */
+  /** The run it stands in. */
   readonly run: string
-  readonly behind: string
   readonly style: StyleId
   readonly ratingA: Given
   readonly placeC: Given

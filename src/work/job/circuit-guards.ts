@@ -3,7 +3,7 @@ import { nominalOf } from '../../formula/bounds.ts'
 import type { JobItem } from '../../job/circuit-names.ts'
 import { conductorBySize } from '../../trade/circuit/ampacity-conductor.ts'
 import type { ByThreads } from '../../trade/circuit/by-threads.ts'
-import { type Guarding, loadGuards, type Wiring, wayTo } from '../../trade/circuit/guarding.ts'
+import { type Guarding, loadGuards, type Wiring } from '../../trade/circuit/guarding.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../../trade/circuit/protection-wire-limit.ts'
 import type { Unguarded } from '../../trade/circuit/unguarded.ts'
@@ -55,13 +55,9 @@ export function reliesOn(guards: Guards, id: string): RatedProtector | undefined
 
 /** A protector with what hangs on it, for the calculation. */
 export function fittedProtector(guards: Guards, { item: _, ...one }: RatedProtector, runs: readonly Run[]): FittedProtector {
-  const { wiring, guarding } = guards
-  const { from, to } = runs.find(({ id }) => id === one.run)!
-  const others = wiring.runs.filter(({ id }) => id !== one.run)
-  const reachedFirst = from === wiring.bus || wayTo({ bus: wiring.bus, runs: others }, from).length > 0
+  const { guarding } = guards
   return {
     ...one,
-    behind: reachedFirst ? to : from,
     loads: guarding.get(one.run)!.loads,
     wire: weakest(runs.filter(({ id }) => reliesOn(guards, id)?.name === one.name))
   }
