@@ -18,7 +18,7 @@ export function unanswered(room: string, error: unknown): Finding {
 }
 
 /** A figure worked out on the way that leaves what is known: how far off is told by the range. */
-export function beyond({ found, accepted, from }: OutsideRange): NoAnswer {
+function beyond({ found, accepted, from }: OutsideRange): NoAnswer {
   const fields = from.map(({ at }) => at.join('.')).join(', ')
   return new NoAnswer(`${found}; accepted: ${accepted}`, fields === '' ? 'look at what leads there' : `look at what leads there: ${fields}`)
 }
