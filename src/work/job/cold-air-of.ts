@@ -46,8 +46,8 @@ export function hasPoint({ airC, altitudeM, moisture }: Pick<Dew, 'airC' | 'alti
     dew({ airC: airC.low, altitudeM: altitudeM.value, moisture: driest, surfaceC: null })
     return true
   } catch (error) {
-    if (error instanceof OutsideRange && error.formula === 'dewPointC') return false
-    throw error
+    // Whatever else is wrong is told where it is worked out.
+    return !(error instanceof OutsideRange && error.formula === 'dewPointC')
   }
 }
 

@@ -10,11 +10,15 @@ export interface Placed extends JudgedThing {
   readonly path: Path
 }
 
-/** What a calculation that gave up says; anything else is a fault of the program. */
+/** What a calculation that gave up says. A number that somebody gave is a fault of the file; anything else is one of the program. */
 export function unanswered(room: string, error: unknown): Finding {
   if (error instanceof NoAnswer) return noAnswer(room, error)
-  if (error instanceof OutsideRange) return { ...noAnswer(room, beyond(error)), at: error.from[0]?.at ?? [] }
+  if (error instanceof OutsideRange && !isGiven(error)) return { ...noAnswer(room, beyond(error)), at: error.from[0]?.at ?? [] }
   throw error
+}
+
+function isGiven({ value, from }: OutsideRange): boolean {
+  return from.some(one => one.value === value || one.low === value || one.high === value)
 }
 
 /** A figure worked out on the way that leaves what is known: how far off is told by the range. */

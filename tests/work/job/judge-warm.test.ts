@@ -271,3 +271,18 @@ describe('several heaters', () => {
     expect(two(CIRCUIT + AIR + warm(BLOCK, WANTED, NONE, 'heaters: [right]')).result('warm:warm.power')?.value).toBe(18)
   })
 })
+
+it('what is worked out beyond the range of a formula leaves the other rooms judged; what was given there is a fault of the file', () => {
+  const wired = (wire: string) =>
+    CIRCUIT.replace('{ from: bus, to: hot, bond: 0 ohm }', `{ from: bus, to: hot, wire: { size: 1 mm2, ${wire} } }`)
+  expect(judged(wired('length: 1 m, temperature: 1200 °C') + WHOLE).errors[0]?.where.path).toBe('circuit.runs.0.wire.temperature')
+  // Two batteries whose difference of voltages drives 40 A and more through 1 mm2: it would melt.
+  const two = wired('length: 1 m, ambient: 40 °C, insulation: 105 °C').replace(
+    '  runs:',
+    '  other-sources: [{ what: second battery, voltage: 12.8 V, resistance: 1 mohm, from: frame, to: hot }]\n  runs:'
+  )
+  const { errors, verdicts, finding } = judged(two + WHOLE)
+  expect(errors).toEqual([])
+  expect(finding('circuit/no-answer')).toMatchObject({ verdict: 'fail', says: expect.stringContaining('conductor is') })
+  expect(verdicts).toMatchObject({ 'warm/never-reaches': 'pass', 'dew/surface-wet': 'pass' })
+})
