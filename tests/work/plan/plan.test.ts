@@ -216,3 +216,11 @@ it('what a later room works out is taken up: the torque that strips', () => {
   // 18 less 12 and the 4 % of the wrench: 18 - 12.48.
   expect(planOf(with_).scraps.find(({ figure }) => figure.name === 'torque')?.room).toBeCloseTo(5.52, 9)
 })
+
+it('a thermostat is mounted where it feels what it guards, and waited for', () => {
+  const example = planned(readFileSync('examples/snow-groomer-warming.yaml', 'utf8'))
+  expect(saying(example, /^mount thermostat T4 on the casting/)).toHaveLength(1)
+  // The example's thermostat opens at 60 °C ± 5 K.
+  expect(saying(example, /until the thermostat has opened/)[0]?.figure).toMatchObject({ value: 65, unit: '°C' })
+  expect(saying(planned(readFileSync('examples/gearbox-preheater.yaml', 'utf8')), /thermostat/)).toEqual([])
+})

@@ -1,6 +1,6 @@
 import type { Step } from '../../../report/plan/plan.ts'
 import { everywhere } from '../../job/judged-job.ts'
-import { ofResult } from '../figure.ts'
+import { ofNumber, ofResult } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
 
 /** Heat where it belongs, and nowhere else; what heat does to a joint. */
@@ -30,9 +30,10 @@ function steady(judged: Parameters<StepsOf>[0]): readonly Step[] {
 function cutOff({ job: { warm } }: Parameters<StepsOf>[0]): readonly Step[] {
   if (warm?.thermostat == null) return []
   return [
-    step('first run', '', 'stay beside it until the thermostat has opened, and has closed again: write the metal at both', {
+    step('first run', '', 'stay beside it until the thermostat has opened, at this metal or below, and has closed again: write both', {
+      figure: ofNumber('thermostatC', 'thermostat opens at', warm.thermostat.off.high),
       blank: 'thermostat opens, closes',
-      caution: 'if it has not opened at the highest it may, switch off: nothing else takes the power away'
+      caution: 'hotter, and it has not opened: switch off, nothing else takes the power away'
     })
   ]
 }
