@@ -88,15 +88,21 @@ function dress(command: Command, { rows, examples }: Description): Command {
     .addHelpText('after', `\nExamples:\n${examples.map(example => `  fettle ${example}`).join('\n')}`)
 }
 
+/** A longer list of words stands in the text: the column of options would leave no room for it. */
+const WIDEST = 20
+
 function optionOf(name: string, row: Row): Option {
   const extra = row.many === 'comma' ? ', …' : ''
+  const listed = row.of !== undefined && row.value.length > WIDEST
+  const value = listed ? name.toUpperCase() : row.value
   const said = [
     row.says,
+    listed ? `: ${row.of.join(', ')}` : '',
     row.required ? ' (required)' : '',
     row.default === undefined ? '' : ` (default ${row.default}${row.why === undefined ? '' : `: ${row.why}`})`
   ].join('')
   const option = new Option(
-    `${row.short === undefined ? '' : `-${row.short}, `}--${name}${row.takes === 'flag' ? '' : ` <${row.value}${extra}>`}`,
+    `${row.short === undefined ? '' : `-${row.short}, `}--${name}${row.takes === 'flag' ? '' : ` <${value}${extra}>`}`,
     said
   )
   return row.many === undefined
