@@ -79,7 +79,7 @@ export async function called(
 /** The options of one command, and its two worked examples. */
 function dress(command: Command, { rows, examples }: Description): Command {
   for (const [name, row] of Object.entries(rows)) {
-    if (row.argument) command.argument(row.required ? `<${name}...>` : `[${name}...]`, row.says)
+    if (row.argument) command.argument(row.required ? `<${name}...>` : `[${name}...]`, `${row.says}${wordsOf(row)}`)
     else command.addOption(optionOf(name, row))
   }
   for (const [name, row] of Object.entries(FOR_EVERY)) command.addOption(optionOf(name, row))
@@ -97,7 +97,7 @@ function optionOf(name: string, row: Row): Option {
   const value = listed ? name.toUpperCase() : row.value
   const said = [
     row.says,
-    listed ? `: ${row.of.join(', ')}` : '',
+    listed ? wordsOf(row) : '',
     row.required ? ' (required)' : '',
     row.default === undefined ? '' : ` (default ${row.default}${row.why === undefined ? '' : `: ${row.why}`})`
   ].join('')
@@ -108,6 +108,10 @@ function optionOf(name: string, row: Row): Option {
   return row.many === undefined
     ? option
     : option.argParser((text: string, before: readonly string[] | undefined) => [...(before ?? []), text])
+}
+
+function wordsOf({ of }: Row): string {
+  return of === undefined ? '' : `: ${of.join(', ')}`
 }
 
 function typedOf({ rows }: Description, command: Command, all: readonly unknown[]): Typed {
