@@ -2,14 +2,8 @@
 import { describe, expect, it } from 'vitest'
 import type { PlainElement } from '../../src/trade/circuit/network.ts'
 import { solveNetwork } from '../../src/trade/circuit/solve-network.ts'
+import { ohm } from '../trade/circuit/invented.ts'
 
-const ohm = (id: string, from: string, to: string, resistanceOhm: number): PlainElement => ({
-  kind: 'resistor',
-  id,
-  from,
-  to,
-  resistanceOhm
-})
 const volts = (id: string, from: string, to: string, sourceV: number, insideOhm = 0): PlainElement => ({
   kind: 'source',
   id,

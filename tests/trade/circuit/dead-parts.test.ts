@@ -5,14 +5,8 @@ import { directNodes } from '../../../src/trade/circuit/direct-nodes.ts'
 import type { PlainElement } from '../../../src/trade/circuit/network.ts'
 import type { Change } from '../../../src/trade/circuit/network-changes.ts'
 import { solveNetwork } from '../../../src/trade/circuit/solve-network.ts'
+import { ohm } from './invented.ts'
 
-const ohm = (id: string, from: string, to: string, resistanceOhm: number): PlainElement => ({
-  kind: 'resistor',
-  id,
-  from,
-  to,
-  resistanceOhm
-})
 const source = (id: string, from: string, to: string, sourceV: number): PlainElement => ({
   kind: 'source',
   id,

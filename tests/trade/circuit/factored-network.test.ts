@@ -2,14 +2,8 @@
 import { describe, expect, it } from 'vitest'
 import { FactoredNetwork } from '../../../src/trade/circuit/factored-network.ts'
 import type { PlainElement } from '../../../src/trade/circuit/network.ts'
+import { ohm } from './invented.ts'
 
-const ohm = (id: string, from: string, to: string, resistanceOhm: number): PlainElement => ({
-  kind: 'resistor',
-  id,
-  from,
-  to,
-  resistanceOhm
-})
 const battery = (sourceV: number): PlainElement => ({ kind: 'source', id: 'battery', from: 'frame', to: 'bus', sourceV, insideOhm: 0.5 })
 const rest = [ohm('feed', 'bus', 'p', 0.5), ohm('joint', 'p', 'q', 0), ohm('heater', 'q', 'n', 4), ohm('back', 'n', 'frame', 1)]
 const NODES = ['frame', 'bus', 'p', 'q', 'n']

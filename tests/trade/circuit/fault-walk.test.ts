@@ -4,14 +4,8 @@ import { changeOf, type FaultGiven } from '../../../src/trade/circuit/fault.ts'
 import { walkFaults } from '../../../src/trade/circuit/fault-walk.ts'
 import { faultName, faultText } from '../../../src/trade/circuit/fault-words.ts'
 import type { PlainElement } from '../../../src/trade/circuit/network.ts'
+import { ohm } from './invented.ts'
 
-const ohm = (id: string, from: string, to: string, resistanceOhm: number): PlainElement => ({
-  kind: 'resistor',
-  id,
-  from,
-  to,
-  resistanceOhm
-})
 const battery: PlainElement = { kind: 'source', id: 'battery', from: 'frame', to: 'bus', sourceV: 12, insideOhm: 0.01 }
 
 function given(elements: readonly PlainElement[], more: Partial<FaultGiven> = {}): FaultGiven {

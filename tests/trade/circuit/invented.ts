@@ -1,11 +1,16 @@
 import { Given } from '../../../src/formula/given.ts'
 import { type Conductor, type ConductorKind, conductorOf } from '../../../src/trade/circuit/conductor.ts'
 import type { Drop } from '../../../src/trade/circuit/drop.ts'
+import type { PlainElement } from '../../../src/trade/circuit/network.ts'
 import { readWire } from '../../../src/trade/circuit/wire-size.ts'
 
 /** A run as a line between two points. */
 export function run(id: string, from: string, to: string, protects: 'yes' | 'no' = 'no') {
   return { id, from, to, protects }
+}
+
+export function ohm(id: string, from: string, to: string, resistanceOhm: number): PlainElement {
+  return { kind: 'resistor', id, from, to, resistanceOhm }
 }
 
 export function wire(size: string, kind: ConductorKind): Conductor {
