@@ -4,7 +4,7 @@ import type { Job } from '../../job/read-job.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import type { Block } from '../../trade/heat/block.ts'
 import { blockOf, type FittedTest, type JobWarm } from './block-of.ts'
-import { coldAirOf, type JobSurroundings, NO_AIR } from './cold-air-of.ts'
+import { coldAirOf, type JobSurroundings, NO_AIR, noPointOf } from './cold-air-of.ts'
 import type { WarmingHeater } from './heaters-of.ts'
 
 export type WarmJob = Job & { readonly warm: JobWarm }
@@ -60,12 +60,17 @@ export function hotTree({ job, heaters, test }: WarmGiven): HotFit | Missing {
 }
 
 /** Both, for heaters of one rated voltage in a circuit: low bus in the cold, high bus in the heat. */
-export function windowTree({ job: { warm }, heaters }: WarmGiven, cold: WarmFit | Missing, hot: HotFit | Missing): WindowFit | Missing {
+export function windowTree(
+  { job: { warm, surroundings }, heaters }: WarmGiven,
+  cold: WarmFit | Missing,
+  hot: HotFit | Missing
+): WindowFit | Missing {
   const bus = busOf(heaters)
   const missing = [cold, hot, bus].find(isMissing)
   if (missing !== undefined) return missing
   if (isMissing(cold) || isMissing(hot) || isMissing(bus)) throw new Error('what is missing was not found')
-  if (cold.target === null) return NO_TARGET
+  if (cold.target === null || surroundings === null) return NO_TARGET
+  if (cold.target.by !== 'temperature' && cold.air.moisture === null) return noPointOf(surroundings)
   if (warm.limit === null) return NO_LIMIT
   const { air, target, block } = cold
   return {

@@ -179,6 +179,14 @@ describe('what lies beyond the range of one formula', () => {
     expect(verdicts).toMatchObject({ 'dew/surface-wet': 'not-judged', 'warm/never-reaches': 'pass' })
     expect(finding('dew/surface-wet')?.says).toContain('colder or drier')
   })
+  it('leaves a target above dew unjudged there, and where nobody gave the humidity, in every question', () => {
+    const asked = ['warm/never-reaches', 'warm/too-slow', 'warm/needs-thermostat', 'dew/surface-wet']
+    for (const air of [AIR.replace('air: 4 °C', 'air: -45 °C'), AIR.replace('humidity: 78 %, ', '')]) {
+      const { verdicts, errors } = judged(CIRCUIT + air + warm(BLOCK, WANTED, NONE))
+      expect(errors).toEqual([])
+      expect(asked.map(rule => verdicts[rule])).toEqual(asked.map(() => 'not-judged'))
+    }
+  })
   it('is no window where the limit is hotter than any film', () => {
     const { verdicts, errors } = judged(CIRCUIT + WHOLE.replace('greatest: 120 °C', 'greatest: 500 °C'))
     expect(errors).toEqual([])
