@@ -3,6 +3,7 @@ import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { tooMuch } from '../rules/drop/too-much.ts'
 import type { Finding } from '../rules/finding.ts'
 import type { Limit } from '../rules/judge.ts'
+import { doubted } from '../rules/judge.ts'
 import { dropLimit, PRACTICES } from '../rules/practice/practice.ts'
 import { asked } from '../rules/rule.ts'
 import { ampacity } from '../trade/circuit/ampacity.ts'
@@ -49,7 +50,7 @@ export const run: Run = quickSum(description, readers, words => {
     findings: r =>
       words.limit === null && words.practice === null
         ? []
-        : [doubted(words, kind, asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit }))],
+        : [hanging(words, kind, asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit }))],
     cautions: r => [...cautionsOf(words, kind, r.loadW?.high), ...tooHotOf(words, r.currentA.high), ...lowerOf(load, r.loopOhm.value)]
   })
 })
@@ -58,14 +59,12 @@ type DropWords = Words<typeof description.rows, typeof readers>
 type Refusal = readonly Diagnostic[]
 
 /** The way back and the make-up of a gauge that nobody gave are assumed, and so allow at best a caution. */
-function doubted({ return: by, 'return-length': back, conductor }: DropWords, kind: string, finding: Finding): Finding {
+function hanging({ return: by, 'return-length': back, conductor }: DropWords, kind: string, finding: Finding): Finding {
   const assumed = [
     ...(by === 'wire' && back === null ? ['return-length (the length of the feed)'] : []),
     ...(kind === 'solid' && conductor === null ? [`conductor (${AS_SOLID})`] : [])
   ]
-  if (finding.verdict !== 'pass' && finding.verdict !== 'caution') return finding
-  if (assumed.length === 0) return finding
-  return { ...finding, verdict: 'caution', says: `${finding.says}; hangs on what was assumed: ${assumed.join(', ')}` }
+  return doubted(finding, assumed.length === 0 ? [] : [`hangs on what was assumed: ${assumed.join(', ')}`])
 }
 
 function loadOf({ current, power, voltage, bus, 'constant-power': constant }: DropWords): FedLoad | Refusal {

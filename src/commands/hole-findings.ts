@@ -12,6 +12,7 @@ import { tapMeetsEnd } from '../rules/hole/tap-meets-end.ts'
 import { threadTooShort } from '../rules/hole/thread-too-short.ts'
 import { wallBroken } from '../rules/hole/wall-broken.ts'
 import { wallThin } from '../rules/hole/wall-thin.ts'
+import { neverFails } from '../rules/judge.ts'
 import { asked } from '../rules/rule.ts'
 import { leavesNone } from '../rules/thread-doubts.ts'
 import type { hole } from '../trade/hole/hole.ts'
@@ -87,5 +88,5 @@ function wallFindings(thread: Thread, r: Results): readonly Finding[] {
 
 /** Without a wall to hold it against: a word where a job would fail, as a quick sum asks only that something is left. */
 function thinFloor(floor: Finding): readonly Finding[] {
-  return floor.verdict === 'fail' ? [{ ...floor, verdict: 'caution' }] : []
+  return floor.verdict === 'fail' ? [neverFails(floor)] : []
 }

@@ -1,6 +1,7 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { tooMuch } from '../rules/drop/too-much.ts'
 import type { Finding } from '../rules/finding.ts'
+import { doubted } from '../rules/judge.ts'
 import { dropLimit, PRACTICES } from '../rules/practice/practice.ts'
 import { asked } from '../rules/rule.ts'
 import { overAmpacity } from '../rules/wire/over-ampacity.ts'
@@ -91,8 +92,8 @@ function findingsOf({ conductor, given, smallest }: WireOffer, r: Found, limit: 
 
 /** Nobody told how the gauge is made up: at best a caution. */
 function asSolid(kind: ConductorKind, finding: Finding): Finding {
-  if (kind !== 'solid' || finding.verdict !== 'pass') return finding
-  return { ...finding, verdict: 'caution', says: `${finding.says}; hangs on what was assumed: ${AS_SOLID}` }
+  const sure = kind !== 'solid' || finding.verdict !== 'pass'
+  return doubted(finding, sure ? [] : [`hangs on what was assumed: ${AS_SOLID}`])
 }
 
 function cautionsOf({ practice, limit }: WireWords, wish: WireWish, { given }: WireOffer): readonly string[] {

@@ -31,6 +31,9 @@ export function markedItem({ what, fuse, breaker, switch: switched, thermostat }
 /** What opens by itself at too much current. */
 export const PROTECTOR = /\b(fuse|breaker|protector)\b/i
 
+/** What opens by itself at too much heat: a thermostat, or a relay that one works. */
+export const THERMOSTAT = /\bthermostat\b/i
+
 function doingOf(what: string): MarkedItem['does'] {
   if (PROTECTOR.test(what)) return 'protects'
   return /\b(switch|relay|thermostat)\b/i.test(what) ? 'switches' : 'joins'

@@ -29,8 +29,11 @@ export function atMost(facts: ResultFacts, result: Bounded, limit: Limit, says?:
   return judged(facts, result, limit, { value: high, margin: limit.value - high, worstAt: highAt, word: 'at most', says })
 }
 
+/** What was judged, before its rule's words are put to it or with them. */
+type Told = Pick<Judged, 'verdict' | 'says'>
+
 /** What is worth a word and no more: only somebody else knows where it fails. */
-export function neverFails(judged: Judged): Judged {
+export function neverFails<J extends Told>(judged: J): J {
   return judged.verdict === 'fail' ? { ...judged, verdict: 'caution' } : judged
 }
 
@@ -70,7 +73,7 @@ function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, marg
 }
 
 /** No pass where there are doubts; they are said beside what was found. */
-export function doubted(judged: Judged, doubts: readonly string[]): Judged {
+export function doubted<J extends Told>(judged: J, doubts: readonly string[]): J {
   if (doubts.length === 0 || judged.verdict === 'fail' || judged.verdict === 'not-judged') return judged
   return { ...judged, verdict: 'caution', says: [judged.says, ...doubts].join('; ') }
 }

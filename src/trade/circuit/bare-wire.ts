@@ -1,5 +1,4 @@
-import type { PlaceRules } from './protection-place.ts'
-import { greatestBareMm } from './protection-place.ts'
+import { greatestBareMm, type PlaceRules } from './protection-place.ts'
 
 /** A run, or a piece of one between its end and a protector in it. */
 export interface Stretch {

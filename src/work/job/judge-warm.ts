@@ -46,8 +46,9 @@ export function judgeWarm(job: WarmJob, loads: FedLoads, heated: Heated | null):
 }
 
 function findingsOf(job: WarmJob, tried: Worked, heaters: readonly WarmingHeater[]): readonly Finding[] {
-  const subject = warmSubject(job, tried, { offC: countedOffC(job, heaters), partTime: partTimeOf(job, heaters) })
-  const cut = job.warm.thermostat === null || heaters.length === 0 ? [] : [asked(thermostatNotWired, { uncut: uncutHeaters(job, heaters) })]
+  const uncut = job.warm.thermostat === null ? [] : uncutHeaters(job, heaters)
+  const subject = warmSubject(job, tried, { offC: countedOffC(job, uncut), partTime: partTimeOf(job, heaters) })
+  const cut = job.warm.thermostat === null || heaters.length === 0 ? [] : [asked(thermostatNotWired, { uncut })]
   return [...WARM_RULES.map(rule => asked(rule, subject)), ...cut]
 }
 

@@ -1,14 +1,10 @@
 import type { Given } from '../../formula/given.ts'
-import { markedItem } from '../../job/circuit-names.ts'
-import type { Missing } from '../../rules/missing.ts'
-import { isMissing } from '../../rules/missing.ts'
+import { markedItem, THERMOSTAT } from '../../job/circuit-names.ts'
+import { isMissing, type Missing } from '../../rules/missing.ts'
 import { guardings } from '../../trade/circuit/guarding.ts'
 import { type JobCircuit, namedRuns, wiringOf } from './circuit-wiring.ts'
 import type { WarmingHeater } from './heaters-of.ts'
 import type { WarmJob } from './warm-trees.ts'
-
-/** What takes the power off by itself: a thermostat, or a relay that one works. */
-const THERMOSTAT = /\bthermostat\b/i
 
 /** Heaters that stay fed when every thermostat of the circuit opens; or what is not drawn. */
 export function uncutHeaters({ circuit }: Pick<WarmJob, 'circuit'>, heaters: readonly WarmingHeater[]): Missing | readonly string[] {
@@ -30,8 +26,6 @@ function cutLoads(circuit: JobCircuit): ReadonlySet<string> {
 }
 
 /** The metal at which the power goes off; null where no thermostat is given, or the one given is in no wire of a heater. */
-export function countedOffC({ warm, circuit }: WarmJob, heaters: readonly WarmingHeater[]): Given | null {
-  if (warm.thermostat === null) return null
-  const uncut = uncutHeaters({ circuit }, heaters)
-  return !isMissing(uncut) && uncut.length > 0 ? null : warm.thermostat.off
+export function countedOffC({ warm }: WarmJob, uncut: Missing | readonly string[]): Given | null {
+  return warm.thermostat === null || (!isMissing(uncut) && uncut.length > 0) ? null : warm.thermostat.off
 }

@@ -1,12 +1,10 @@
+import { THERMOSTAT } from '../../../job/circuit-names.ts'
 import { showMetricAndInch } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
 import { type PlaceRule, PROTECTOR_PLACES } from '../../../trade/circuit/protection-place.ts'
 import { type Device, devicesOf } from '../../wiring/devices.ts'
 import { ofNumber, written } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
-
-/** It has to feel what it guards. */
-const THERMOSTAT = /\bthermostat\b/i
 
 /** Protection near the source, the switch on the feed side, and what stands on both. */
 export const devices: StepsOf = ({ job }) => {
@@ -38,6 +36,7 @@ function protection(all: readonly Device[], { greatestMm, says, source }: PlaceR
 }
 
 function switching({ what }: Device): Step {
+  // It has to feel what it guards.
   if (THERMOSTAT.test(what))
     return step('wire', '', `mount ${what} on the casting that it is to guard, metal to metal, in the feed, not in the return`, {
       source: 'practice'
