@@ -70,21 +70,33 @@ export function evaluatorOf<R>({ givens, nominal, run }: Runner<R>): Evaluator &
 
 /** Remembers what it gave: the ways along inputs from several corners meet. Only the inputs at these places ever move. */
 export function recallingAt({ at }: Evaluator, moving: readonly number[]): Evaluator['at'] {
-  const known = new Map<number, Known[]>()
+  const known = new Map<number, Known>()
   return values => {
-    const sum = moving.reduce((sum, i, k) => sum + values[i]! * (k + 1), 0)
-    const alike = known.get(sum) ?? []
-    for (const one of alike) if (moving.every(i => one.values[i] === values[i])) return one.numbers
+    const sum = sumOf(values, moving)
+    const before = known.get(sum)
+    for (let one = before; one !== undefined; one = one.next) if (isAt(one, values, moving)) return one.numbers
     const numbers = at(values)
-    known.set(sum, [...alike, { values, numbers }])
+    known.set(sum, { values, numbers, next: before })
     return numbers
   }
 }
 
-/** What was given at one place. */
+/** What was given at one place, and the next place with the same sum. */
 interface Known {
   readonly values: Values
   readonly numbers: Float64Array
+  readonly next: Known | undefined
+}
+
+function sumOf(values: Values, moving: readonly number[]): number {
+  let sum = 0
+  for (let k = 0; k < moving.length; k++) sum += values[moving[k]!]! * (k + 1)
+  return sum
+}
+
+function isAt({ values }: Known, asked: Values, moving: readonly number[]): boolean {
+  for (let k = 0; k < moving.length; k++) if (values[moving[k]!] !== asked[moving[k]!]) return false
+  return true
 }
 
 /** All numbers with one given a small step aside. Steps down where a step up leaves the range of a formula. */

@@ -9,12 +9,17 @@ export interface Moves {
 }
 
 export function movesOf({ nominal, base, at }: Evaluator, loose: readonly Loose[]): Moves {
-  const movesTo = (i: number, value: number) => {
-    const moved = at(nominal.with(i, value))
-    return base.map((number, leaf) => change(number, moved[leaf]!))
+  const movesTo = (i: number, value: number) => changes(base, at(nominal.with(i, value)))
+  return {
+    down: loose.map(({ given, i }) => movesTo(i, given.low)),
+    up: loose.map(({ given, i }) => movesTo(i, given.high))
   }
-  const both = loose.map(({ given, i }) => ({ down: movesTo(i, given.low), up: movesTo(i, given.high) }))
-  return { down: both.map(({ down }) => down), up: both.map(({ up }) => up) }
+}
+
+function changes(from: Float64Array, to: Float64Array): Float64Array {
+  const changed = new Float64Array(from.length)
+  for (let leaf = 0; leaf < changed.length; leaf++) changed[leaf] = change(from[leaf]!, to[leaf]!)
+  return changed
 }
 
 /** The inputs that move one result, widest first. */
@@ -30,7 +35,11 @@ export function moversOf({ down, up }: Moves, loose: readonly Loose[], leaf: num
 /** Root sum of squares of the single moves. What never comes to an end stays so: the moves are no distance from it. */
 export function spread({ down, up }: Moves, value: number, leaf: number): readonly [low: number, high: number] {
   if (!Number.isFinite(value)) return [value, value]
-  const falls = down.map((moved, j) => Math.min(0, moved[leaf]!, up[j]![leaf]!))
-  const rises = down.map((moved, j) => Math.max(0, moved[leaf]!, up[j]![leaf]!))
-  return [value - Math.hypot(...falls), value + Math.hypot(...rises)]
+  let [falls, rises] = [0, 0]
+  for (let j = 0; j < down.length; j++) {
+    const [one, other] = [down[j]![leaf]!, up[j]![leaf]!]
+    falls += Math.min(0, one, other) ** 2
+    rises += Math.max(0, one, other) ** 2
+  }
+  return [value - Math.sqrt(falls), value + Math.sqrt(rises)]
 }
