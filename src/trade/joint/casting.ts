@@ -2,6 +2,7 @@ import type { Source } from '../../formula/source.ts'
 import { bad, good, type Outcome } from '../../quantity/fault.ts'
 import { nearest } from '../../quantity/near.ts'
 import { quoted } from '../../quantity/quoted.ts'
+import { alloyFamily } from '../circuit/terminal-ground.ts'
 import { CASTING_ALLOYS, type CastingAlloy, type CastMetal } from './casting-alloys.ts'
 
 /** The metal a thread is cut into. A strength given as a number needs none of this: `castingShearMpa` of the joint is that number. */
@@ -30,11 +31,18 @@ function known({ shearMpa, name, ...alloy }: CastingAlloy): Outcome<Casting> {
   return bad(`no shear strength of ${shown(name)} was found in print`, `another alloy, ${STRENGTH}`)
 }
 
+/** The nearest name is never one of another metal: aluminium drills as magnesium does not. */
 function unknownAlloy(text: string): Outcome<never> {
   const usable = CASTING_ALLOYS.filter(({ shearMpa }) => shearMpa !== null)
-  const names = [...new Set(usable.map(({ name }) => short(name)))]
-  const near = nearest(text.trim(), [...names, ...usable.map(({ name }) => shown(name))]) ?? names.find(name => shareWord(name, text))
+  const names = namesOf(usable)
+  const alike = usable.filter(({ metal }) => metal === (alloyFamily(text) ?? metal))
+  const near =
+    nearest(text.trim(), [...namesOf(alike), ...alike.map(({ name }) => shown(name))]) ?? namesOf(alike).find(name => shareWord(name, text))
   return bad(`unknown casting alloy ${quoted(text)}`, `one of ${names.join(', ')}, ${STRENGTH}`, near)
+}
+
+function namesOf(alloys: readonly CastingAlloy[]): readonly string[] {
+  return [...new Set(alloys.map(({ name }) => short(name)))]
 }
 
 /** `cast iron` is a grey iron before it is anything else. */

@@ -91,9 +91,9 @@ function shortFinding(judged: CircuitJudged, run: Run, worst: ReturnType<typeof 
   return [asked(shortCircuit, { short: worst, protector: says })]
 }
 
-/** A joint on the way home: what it is made to must be a ground. */
+/** A joint on the way home, its resistance known or not yet measured: what it is made to must be a ground. */
 function bondThing({ guards }: CircuitJudged, id: string, { bond, metal, path }: JobRun): readonly Placed[] {
-  if (bond === null || guards.guarding.get(id)!.side !== 'return') return []
+  if ((bond === null && metal === null) || guards.guarding.get(id)!.side !== 'return') return []
   return [
     { place: `circuit.${id}`, path: [...path, metal === null ? 'bond' : 'metal'], results: [], findings: [asked(magnesium, { metal })] }
   ]

@@ -44,6 +44,18 @@ test.each([
   expect(fault(text).near).toBe(near)
 })
 
+test.each([
+  ['AM60B', 'magnesium'],
+  ['AZ92', 'magnesium'],
+  ['Zamac zinc 380', 'zinc'],
+  ['A381 iron', 'iron']
+])('%s is %s: what is near it is none of another metal', (text, metal) => {
+  const { near } = fault(text)
+  expect(near === undefined ? metal : CASTING_ALLOYS.find(({ name: [alloy] }) => near.startsWith(alloy.replace(/\.0$/, '')))?.metal).toBe(
+    metal
+  )
+})
+
 test.each(['unobtainium', '160 MPa', ''])('"%s" is no alloy and near to none', text => {
   expect(fault(text).near).toBeUndefined()
   expect(fault(text).accepted).toContain('or a shear strength, as "160 MPa"')

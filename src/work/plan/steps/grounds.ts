@@ -10,20 +10,21 @@ type Run = NonNullable<Job['circuit']>['runs'][number]
 
 /** Every joint to structure: bare, tight, finished again, measured. */
 export const grounds: StepsOf = ({ job }) => {
-  const bonded = job.circuit?.runs.filter(({ bond }) => bond !== null) ?? []
+  const bonded = job.circuit?.runs.filter(({ bond, metal }) => bond !== null || metal !== null) ?? []
   if (bonded.length === 0) return undefined
   const { refinish } = WIRING[job.job.practice]
   const within = refinish === null ? '' : ` within ${refinish.hours} h`
   return [
-    ...metals(job),
+    ...metals(job, bonded),
     ...bonded.flatMap(run => joint(run, job)),
     step('wire', '', `finish the bared metal again${within}`, { source: refinish?.source.id })
   ]
 }
 
-/** What the castings of the job are good for as a ground; where the alloy is not told, it is asked for. */
-function metals({ holes }: Job): readonly Step[] {
-  const alloys = [...new Set(Object.values(holes).map(({ casting }) => casting.alloy))]
+/** What the castings of the job, and what its joints are made to, are good for as a ground; where the alloy is not told, it is asked for. */
+function metals({ holes }: Job, bonded: readonly Run[]): readonly Step[] {
+  const told = bonded.flatMap(({ metal }) => metal ?? [])
+  const alloys = [...new Set([...Object.values(holes).map(({ casting }) => casting.alloy), ...told])]
   return alloys.map(alloy => {
     const family = alloy === null ? undefined : alloyFamily(alloy)
     if (family === undefined)
@@ -51,7 +52,6 @@ function bandText({ low, high }: NonNullable<Run['bond']>): string {
 }
 
 function joint({ from, to, bond }: Run, { job }: Job): readonly Step[] {
-  if (bond === null) return []
   const { groundJoint } = WIRING[job.practice]
   const mohm = (ohm: number) => `${showNumber(ohm * 1000, 'plain')} mohm`
   const most = groundJoint === null ? '' : `, ${mohm(groundJoint.jointOhm)} at most`
@@ -60,7 +60,8 @@ function joint({ from, to, bond }: Run, { job }: Job): readonly Step[] {
       source: 'ac-bonding'
     }),
     step('wire', '', `measure the joint ${from} to ${to}: millivolts over it at a known current${most}`, {
-      figure: { ...written(ofGiven('bondOhm', `joint ${from} to ${to}`, bond), mohm(bond.value)), band: bandText(bond) },
+      figure:
+        bond === null ? null : { ...written(ofGiven('bondOhm', `joint ${from} to ${to}`, bond), mohm(bond.value)), band: bandText(bond) },
       blank: `joint ${from} to ${to}`,
       source: groundJoint?.source.id
     })
