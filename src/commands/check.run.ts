@@ -4,7 +4,7 @@ import type { JobAnswer } from '../report/jobs-answer.ts'
 import type { JobsPage, JobsPrinter } from '../report/jobs-printer.ts'
 import { judgeJob, type Wanted } from '../work/job/judge-job.ts'
 import { check as description } from './check.ts'
-import { chosenRules, readRuleId } from './chosen-rules.ts'
+import { chosenRules, readOnly, readRuleId } from './chosen-rules.ts'
 import type { Run, Shell } from './describe.ts'
 import { exitOfJob } from './exit.ts'
 import { findFiles } from './find-files.ts'
@@ -13,7 +13,7 @@ import { refuse } from './refuse.ts'
 import { changesFromNow } from './watch-files.ts'
 import { readWords, type Words } from './words.ts'
 
-const readers = { only: readRuleId, skip: readRuleId }
+const readers = { only: readOnly, skip: readRuleId }
 type CheckWords = Words<typeof description.rows, typeof readers>
 type Format = CheckWords['format']
 

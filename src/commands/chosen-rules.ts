@@ -1,7 +1,7 @@
 import { bad, good, type Outcome } from '../quantity/fault.ts'
 import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
-import { RULES } from '../rules/list.ts'
+import { askedBy, RULES } from '../rules/list.ts'
 import { FORMULA_FILES } from './formulas.ts'
 
 const NO_ANSWER = '/no-answer'
@@ -20,6 +20,16 @@ export function readRuleId(text: string): Outcome<string> {
   const id = text.trim()
   if (KNOWN.includes(id)) return good(id)
   return bad(`the unknown rule ${quoted(id)}`, 'ids of rules, after commas, as "seat/jams-in-run-out,drop/too-much"', near(id))
+}
+
+/** A rule to be asked and no other: one that a job is asked, else it would pass every job. */
+export function readOnly(text: string): Outcome<string> {
+  const read = readRuleId(text)
+  const asker = read.ok ? askedBy(read.value) : undefined
+  if (!read.ok || asker === undefined) return read
+  const [room] = read.value.split('/')
+  const others = ASKED.filter(id => id.startsWith(`${room}/`) && askedBy(id) === undefined)
+  return bad(`${quoted(read.value)}, which ${asker} asks and no job is asked`, ['a rule that jobs are asked', ...others].join(', '))
 }
 
 /** The part after the stroke is enough to mean a rule, misspelt or not. */

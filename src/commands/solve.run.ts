@@ -4,7 +4,7 @@ import type { Answer, Result } from '../report/answer.ts'
 import type { JobAnswer } from '../report/jobs-answer.ts'
 import { type Finding, rankOf } from '../rules/finding.ts'
 import { type Solved, solve as solved } from '../work/vary/solve.ts'
-import { readRuleId } from './chosen-rules.ts'
+import { readOnly, readRuleId } from './chosen-rules.ts'
 import type { Run } from './describe.ts'
 import { exitOfJob } from './exit.ts'
 import { blankAnswer, printAnswer, wordInput } from './print-answer.ts'
@@ -15,7 +15,7 @@ import { solve as description } from './solve.ts'
 import { readVaried, type Varied } from './vary-words.ts'
 import { readWords, type Words } from './words.ts'
 
-const readers = { only: readRuleId, skip: readRuleId }
+const readers = { only: readOnly, skip: readRuleId }
 type SolveWords = Words<typeof description.rows, typeof readers>
 
 export const run: Run = async (typed, shell) => {

@@ -10,7 +10,7 @@ import { sweepCsv } from '../report/sweep-csv.ts'
 import { sweepSvg } from '../report/sweep-svg.ts'
 import { type Swept, type SweptLine, type SweptPoint, sweptRows } from '../report/swept.ts'
 import { movedResults, resultsOf, type SweepPoint, type SweptResult, sweep as swept } from '../work/vary/sweep.ts'
-import { readRuleId } from './chosen-rules.ts'
+import { readOnly, readRuleId } from './chosen-rules.ts'
 import type { Run, Shell } from './describe.ts'
 import { blankAnswer, printAnswer, wordInput } from './print-answer.ts'
 import { readJobAt } from './read-job-at.ts'
@@ -22,7 +22,7 @@ import { readVaried, type Varied } from './vary-words.ts'
 import { readWords, type Words } from './words.ts'
 import { writeWhole } from './write-whole.ts'
 
-const readers = { only: readRuleId, skip: readRuleId }
+const readers = { only: readOnly, skip: readRuleId }
 type SweepWords = Words<typeof description.rows, typeof readers>
 
 export const run: Run = async (typed, shell) => {

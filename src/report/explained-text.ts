@@ -2,6 +2,7 @@ import { wrapAnsi } from 'fast-wrap-ansi'
 import type { Facts } from '../formula/formula.ts'
 import type { Source } from '../formula/source.ts'
 import { unitOf, wordsOf } from '../quantity/units.ts'
+import { askedBy } from '../rules/list.ts'
 import type { Rule } from '../rules/rule.ts'
 import { columnsText } from './columns.ts'
 
@@ -30,6 +31,8 @@ export function explainedText(found: Explained, width: number): string {
 
 function ruleText({ id, question, why, change, source }: Omit<Rule<never>, 'judge'>, width: number): string {
   const lines = [id, '', `question  ${question}`, `why       ${why}`, `change    ${change}`, `source    ${sourceText(source)}`]
+  const asker = askedBy(id)
+  if (asker !== undefined) lines.splice(3, 0, `asked by  ${asker} alone, of no job that is checked`)
   return `${lines.map(line => hanging(line, width)).join('\n')}\n`
 }
 

@@ -123,6 +123,12 @@ const SUPPLY_RULES = [short, endurance]
 /** Asked of what was measured on a finished circuit. */
 const PROVE_RULES = [loopOpen, outOfBand, faultLikely]
 
+/** Who asks a rule that no job is asked when it is checked. */
+export function askedBy(id: string): 'a quick sum' | '"fettle prove"' | undefined {
+  if (QUICK_RULES.some(rule => rule.id === id)) return 'a quick sum'
+  return PROVE_RULES.some(rule => rule.id === id) ? '"fettle prove"' : undefined
+}
+
 /** Every rule, whatever it is asked about. */
 export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...HOLE_RULES,

@@ -21,6 +21,16 @@ it('knows the practices that there are', () => {
 })
 
 describe('which rules are asked', () => {
+  it.each([
+    ['hole/broken-through', '"hole/broken-through", which a quick sum asks and no job is asked'],
+    ['prove/loop-open', '"prove/loop-open", which "fettle prove" asks and no job is asked']
+  ])('--only %s would pass every job: it is refused', async (rule, found) => {
+    const { exit, err } = await ran(['check', BAD, '--only', rule])
+    expect(exit).toBe(2)
+    expect(err).toContain(found)
+    expect((await ran(['check', BAD, '--skip', rule])).exit).toBe(1)
+  })
+
   it('--only asks those and no others', async () => {
     const { findings } = await document(BAD, '--only', 'seat/jams-in-run-out,hole/wall-broken')
     expect([...new Set(findings.map(({ rule }: { rule: string }) => rule))].sort()).toEqual(['hole/wall-broken', 'seat/jams-in-run-out'])

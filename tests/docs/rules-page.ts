@@ -1,4 +1,4 @@
-import { RULES } from '../../src/rules/list.ts'
+import { askedBy, RULES } from '../../src/rules/list.ts'
 import { PRACTICES } from '../../src/rules/practice/practice.ts'
 import { cited } from './cited.ts'
 import { code, generatedHead, pageText, tableText } from './markdown.ts'
@@ -29,9 +29,15 @@ function sectionsOf(room: string): readonly string[] {
         `- **Question:** ${question}`,
         `- **Why:** ${why}`,
         `- **What to change:** ${change}.`,
-        `- **Source:** ${cited(source)}`
+        `- **Source:** ${cited(source)}`,
+        ...askers(id)
       ].join('\n')
     )
+}
+
+function askers(id: string): readonly string[] {
+  const asker = askedBy(id)
+  return asker === undefined ? [] : [`- **Asked by:** ${asker.replaceAll('"', '`')} alone, of no job that is checked.`]
 }
 
 /** The limits of each practice. */
