@@ -38,6 +38,7 @@ export function faultsGiven(fit: Plain<CircuitFit>, { threads, points, cuts, cra
   const whole: readonly PlainElement[] = circuit.parts.flatMap(part => linear(part, settled) ?? [])
   const elements = cuts.reduce((so, cut) => inTwo(so, cut, wireOhm(whole, cut.run, fit)), whole)
   const there = new Set(elements.map(({ id }) => id))
+  const nodes = new Set(elements.flatMap(({ from, to }) => [from, to]))
   const known = (ids: readonly string[]) => ids.map(runId).filter(id => there.has(id))
   return {
     network: { ground: fit.ground, elements },
@@ -47,7 +48,7 @@ export function faultsGiven(fit: Plain<CircuitFit>, { threads, points, cuts, cra
       .flatMap(one => [one, ...cuts.flatMap(({ run, piece }) => (runId(run) === one.id ? [{ ...one, id: runId(piece) }] : []))])
       .filter(({ id }) => there.has(id)),
     threads: known(threads),
-    points,
+    points: points.filter(point => nodes.has(point)),
     cranking: cranking === null ? null : { ...cranking, straps: known(cranking.straps) }
   }
 }

@@ -1,5 +1,6 @@
 import { fewRecalled } from '../formula/few-recalled.ts'
 import type { Plain } from '../formula/given.ts'
+import { withoutCutOff } from '../trade/circuit/cut-off.ts'
 import type { Settled } from '../trade/circuit/part.ts'
 import { settle } from '../trade/circuit/settle.ts'
 import { switchNeed } from '../trade/circuit/switch.ts'
@@ -54,7 +55,8 @@ export function circuitOf(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
 
 /** As it is drawn: every joint conducts that may. */
 export function drawnCircuit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
-  return { ground: fit.ground, parts: [...sourcesOf(fit), ...fit.runs.map(runPart), ...fit.loads.map(load => loadPart(load, heaterC))] }
+  const parts = [...sourcesOf(fit), ...fit.runs.map(runPart), ...fit.loads.map(load => loadPart(load, heaterC))]
+  return withoutCutOff({ ground: fit.ground, parts })
 }
 
 /** The wire of a run under its current; null where the run has none, or none whose figure is known. */

@@ -23,20 +23,23 @@ const POINTS = 121
 /** As far as a band is worth drawing where no short is given. */
 const MOST_RATIO = 20
 const LEAST_SHARE = 0.6
+/** Less than this share of the rating is no load: it is switched off. */
+const NO_LOAD_SHARE = 1e-3
 
 /** A protector against its wire and load at the nominal; nothing where no opening times are published for its style. */
 export function protectorCurves(x: Guarded, name: string): TimeCurrent | undefined {
-  const { style, ratingA, loadA, inrush, faultA } = x
+  const { style, ratingA, loadA, faultA } = x
+  const inrush = isLoaded(x) ? x.inrush : null
   if (styleOf(style).gates.length === 0) return undefined
   const currents = spaced(
-    LEAST_SHARE * Math.min(loadA, ratingA),
+    LEAST_SHARE * (isLoaded(x) ? Math.min(loadA, ratingA) : ratingA),
     Math.max(MOST_RATIO * ratingA, 1.2 * (faultA ?? 0), 1.2 * (inrush?.currentA ?? 0))
   )
   const stands = wireStands(x)
-  const marks = marksOf(x)
+  const marks = marksOf({ ...x, inrush })
   return {
     title: `${name} against its wire`,
-    says: `current along and time up, both logarithmic: the band of the ${name}, how long its wire stands each current, and ${marks.map(({ name: one }) => one).join(', ')}`,
+    says: `current along and time up, both logarithmic: the band of the ${name}, how long its wire stands each current${marks.length === 0 ? '' : `, and ${marks.map(({ name: one }) => one).join(', ')}`}`,
     band: currents.map(currentA => {
       const found = openingTime(styleOf(style), { currentA, ratingA })!
       return { currentA, shortestS: found.shortestS === 0 ? null : finite(found.shortestS), longestS: finite(found.longestS) }
@@ -44,6 +47,10 @@ export function protectorCurves(x: Guarded, name: string): TimeCurrent | undefin
     wire: stands === null ? [] : currents.map(currentA => ({ currentA, timeS: finite(stands(currentA)) })),
     marks
   }
+}
+
+function isLoaded({ loadA, ratingA }: Guarded): boolean {
+  return loadA >= NO_LOAD_SHARE * ratingA
 }
 
 function finite(timeS: number): number | null {
@@ -78,8 +85,9 @@ function allHeatKept({ insulationC, conductor }: Guarded): (currentA: number) =>
   return currentA => ((factor * conductorMm2(conductor)) / currentA) ** 2
 }
 
-function marksOf({ loadA, inrush, faultA, ratingA, style }: Guarded): readonly TimedCurrent[] {
-  const load = { name: `load ${threeDigits(loadA)} A`, currentA: loadA, timeS: null }
+function marksOf(x: Guarded): readonly TimedCurrent[] {
+  const { loadA, inrush, faultA, ratingA, style } = x
+  const load = isLoaded(x) ? [{ name: `load ${threeDigits(loadA)} A`, currentA: loadA, timeS: null }] : []
   const cold =
     inrush === null
       ? []
@@ -93,5 +101,5 @@ function marksOf({ loadA, inrush, faultA, ratingA, style }: Guarded): readonly T
   const opening = faultA === null ? null : openingTime(styleOf(style), { currentA: faultA, ratingA })
   const slowS = opening === null || opening.edge === 'unknown' ? Number.POSITIVE_INFINITY : opening.longestS
   const short = faultA === null ? [] : [{ name: `short at the far end ${threeDigits(faultA)} A`, currentA: faultA, timeS: finite(slowS) }]
-  return [load, ...cold, ...short]
+  return [...load, ...cold, ...short]
 }

@@ -61,3 +61,15 @@ describe('a fuse of 10 A', () => {
 it('a style without published times has none to draw', () => {
   expect(protectorCurves({ ...LIES, style: 'thermal', ratingA: 10, loadA: 4, faultA: null }, 'breaker')).toBeUndefined()
 })
+
+describe('a fuse whose load is switched off', () => {
+  const off = (faultA: number | null) =>
+    protectorCurves({ ...LIES, style: 'blade', ratingA: 10, loadA: 0, inrush: { currentA: 0, timeS: 1 }, faultA }, 'fuse')!
+  it('is drawn without a load and without its switch-on', () => {
+    expect(off(80).marks.map(({ name }) => name.split(' ')[0])).toEqual(['short'])
+    expect(off(80).band.every(({ currentA }) => currentA > 0)).toBe(true)
+  })
+  it('is said in whole words where nothing else is marked', () => {
+    expect(off(null).says).toMatch(/how long its wire stands each current$/)
+  })
+})
