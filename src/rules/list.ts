@@ -1,5 +1,6 @@
 import { burns } from './circuit/burns.ts'
 import { feedsBackwards } from './circuit/feeds-backwards.ts'
+import { reversed } from './circuit/reversed.ts'
 import { surfaceWet } from './dew/surface-wet.ts'
 import { tooMuch } from './drop/too-much.ts'
 import { magnesium } from './ground/magnesium.ts'
@@ -90,7 +91,7 @@ export const JOINT_RULES: readonly Rule<JointSubject>[] = [
   crushesUnderShoulder
 ]
 
-export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch]
+export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, reversed]
 
 export const HEATER_RULES: readonly Rule<HeaterSubject>[] = [weak, aboveRating]
 

@@ -67,7 +67,9 @@ export type JointFigure = keyof Pick<
 type Circuit = BoundsOf<ReturnType<typeof circuitFit>>
 
 /** What the rules of any load are asked about. */
-export type LoadSubject = Pick<Circuit['loads'][number], 'dropV' | 'dropPercent'> & {
+export type LoadSubject = Pick<Circuit['loads'][number], 'dropV' | 'dropPercent' | 'atV'> & {
+  readonly load: string
+  readonly reversedBy: readonly string[]
   readonly limit: (Limit & { readonly unit: '%' | 'V' }) | null
   readonly unsure: Unsure | null
 }

@@ -1,4 +1,5 @@
 import type { Wiring } from './guarding.ts'
+import { type Region, regionsOf } from './regions.ts'
 
 /** A battery or generator as a line: minus at `from`, plus at `to`. */
 export interface SourceLine {
@@ -30,7 +31,7 @@ interface Hop {
 export function loadWay({ runs, loads }: Pick<Wiring, 'runs' | 'loads'>, sources: readonly SourceLine[], name: string): LoadWay | null {
   const load = loads.find(one => one.name === name)
   if (load === undefined) return null
-  const region = regionsOf(runs)
+  const { region } = regionsOf(runs)
   const rails = new Set(sources.flatMap(({ from, to }) => [region(from), region(to)]))
   const hops = [...sources.map(sourceHop), ...loads.filter(one => one !== load).flatMap(loadHops)]
   for (const own of loadHops(load)) {
@@ -62,22 +63,6 @@ function wayAlong(own: Hop, round: readonly Hop[], sources: readonly SourceLine[
     feed: (round[last + 1] ?? own).enters,
     back: (round[first - 1] ?? own).leaves
   }
-}
-
-/** Every point that runs join stands for one place. */
-type Region = (point: string) => string
-
-function regionsOf(runs: Wiring['runs']): Region {
-  const over = new Map<string, string>()
-  const region = (point: string): string => {
-    const next = over.get(point)
-    return next === undefined ? point : region(next)
-  }
-  for (const { from, to } of runs) {
-    const [a, b] = [region(from), region(to)]
-    if (a !== b) over.set(a, b)
-  }
-  return region
 }
 
 interface Ends {

@@ -7,13 +7,13 @@ import { type ByThreads, byThreads } from '../../trade/circuit/by-threads.ts'
 import { AS_SOLID, conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
-import { loadWay } from '../../trade/circuit/load-way.ts'
 import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
 import { fittedProtector, fittedShorts, type Guards, ratedProtectors } from './circuit-guards.ts'
 import { BUS, type JobCircuit, type JobRun, namedRuns, wiringOf } from './circuit-wiring.ts'
+import { guardsIn, openRuns, wayIn } from './guards-in.ts'
 import { loadOf } from './load-of.ts'
 import { switchesOf } from './switches-of.ts'
 import { bareWireOf } from './wire-before.ts'
@@ -49,7 +49,8 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     })
   )
   const { source } = circuit
-  const counted = wiring.runs.filter(({ id }) => !threads.open.has(id))
+  const open = openRuns({ runs })
+  const drawn = guardsIn(guards, open)
   const fit: CircuitFit = {
     bus: BUS,
     ground: source.ground,
@@ -66,10 +67,10 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     runs,
     loads: circuit.loads.map(load => ({
       ...loadOf(job, load),
-      way: loadWay({ runs: counted, loads: wiring.loads }, wiring.sources, loadName(load))
+      way: wayIn(guards, open, loadName(load))
     })),
-    protectors: guards.protectors.map(one => fittedProtector(guards, one, runs)),
-    switches: switchesOf(circuit, guards),
+    protectors: guards.protectors.map(one => ({ ...fittedProtector(guards, one, runs), loads: drawn.guarding.get(one.run)!.loads })),
+    switches: switchesOf(circuit, drawn),
     shorts: fittedShorts(guards, runs),
     groundPoints: returnPoints(wiring)
   }

@@ -9,10 +9,12 @@ import { walkFaults } from '../../trade/circuit/fault-walk.ts'
 import { wayTo } from '../../trade/circuit/guarding.ts'
 import { openingTime } from '../../trade/circuit/protection-opening.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
+import type { Opened } from '../../trade/circuit/switch-positions.ts'
 import { type StatedFault, walkedAs, walkWithout } from '../../trade/circuit/switched-walk.ts'
 import type { FittedCircuit } from './circuit-fit-of.ts'
 import type { Guards } from './circuit-guards.ts'
 import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
+import { allOn } from './positions-of.ts'
 
 export interface CircuitWalk {
   readonly walk: readonly StatedFault[]
@@ -26,7 +28,9 @@ export interface CircuitWalk {
 }
 
 /** Every single fault of a circuit, worst first, at the nominal. A short before every protector, but no further from the source than one may stand, is none of them. */
-export function circuitWalk(circuit: JobCircuit, { fit, guards: { wiring, unguarded, protectors, bare } }: FittedCircuit): CircuitWalk {
+export function circuitWalk(circuit: JobCircuit, fitted: FittedCircuit): CircuitWalk {
+  const { fit, guards } = fitted
+  const { wiring, unguarded, protectors, bare } = guards
   const points = new Set([...wiring.runs, ...wiring.loads].flatMap(({ from, to }) => [from, to]))
   const { cranking } = circuit
   const roles = {
@@ -48,20 +52,20 @@ export function circuitWalk(circuit: JobCircuit, { fit, guards: { wiring, unguar
   return silently(() => {
     const drawn = plainOf(fit).plain
     const given = faultsGiven(drawn, roles)
-    const closed = closedGiven(drawn, roles)
-    const { capacities } = closed ?? given
+    const on = allOn(circuit, fitted)
+    const closed = on === null ? null : { state: on.state, given: givenIn(on.open, drawn, roles) }
+    const { capacities } = closed?.given ?? given
     const unknown = fit.runs.flatMap(({ id, parts }) =>
       parts.some(({ of }) => of === 'wire') && !capacities.some(one => one.id === runId(id)) ? [id] : []
     )
-    const walk = [...walkFaults(given), ...(closed === null ? [] : walkedAs('every switch on', closed)), ...offWalks(circuit, given)]
+    const walk = [...walkFaults(given), ...(closed === null ? [] : walkedAs(closed.state, closed.given)), ...offWalks(circuit, given)]
     return { walk, known: capacities.length, unknown, silent: silentOf(circuit, protectors), unsaid: bare.unsaid }
   })
 }
 
 /** With what is drawn open closed: some day it is. */
-function closedGiven(drawn: Plain<CircuitFit>, roles: FaultRoles): FaultGiven | null {
-  if (drawn.runs.every(({ state }) => state === 'closed')) return null
-  const runs = drawn.runs.map(run => ({ ...run, state: 'closed' as const }))
+function givenIn(open: Opened, drawn: Plain<CircuitFit>, roles: FaultRoles): FaultGiven {
+  const runs = drawn.runs.map(run => ({ ...run, state: open.has(run.id) ? ('open' as const) : ('closed' as const) }))
   return faultsGiven({ ...drawn, runs }, { ...roles, cranking: null })
 }
 

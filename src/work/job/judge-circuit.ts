@@ -12,7 +12,6 @@ import { dropLimit } from '../../rules/practice/practice.ts'
 import { tooFar } from '../../rules/protect/too-far.ts'
 import { asked } from '../../rules/rule.ts'
 import type { LoadSubject } from '../../rules/subjects.ts'
-import { switchedOff } from '../../trade/circuit/guarding.ts'
 import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { GROUND_RESULTS } from '../results/circuit-results.ts'
 import { LOAD_RESULTS } from '../results/drop-results.ts'
@@ -22,10 +21,14 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { circuitWalk } from './circuit-walk.ts'
 import type { JobCircuit, JobLoad } from './circuit-wiring.ts'
 import type { Heated } from './heated-circuit-of.ts'
+import { feeding, inPosition, loadIn } from './in-position.ts'
 import { bodyFindings } from './judge-bodies.ts'
 import { judgeProtectors } from './judge-protectors.ts'
 import { judgeWires } from './judge-wires.ts'
 import type { Placed } from './placed.ts'
+import { openNames } from './position-name.ts'
+import { type Position, positionsOf } from './positions-of.ts'
+import { reversedBy } from './reversed-by.ts'
 
 /** Every thing of the circuit under its name: loads, wires, protectors and switches, ground points, and the whole. */
 export function judgeCircuit(judged: CircuitJudged): readonly Placed[] {
@@ -41,24 +44,35 @@ export function judgeCircuit(judged: CircuitJudged): readonly Placed[] {
 
 export function circuitJudged(job: Job, circuit: JobCircuit, heated: Heated | null): CircuitJudged {
   const fitted = fittedCircuit(job, circuit)
-  return { job, circuit, ...fitted, bounds: heated?.fed ?? boundsOf(fitted.fit, circuitFit) }
+  const bounds = heated?.fed ?? boundsOf(fitted.fit, circuitFit)
+  return { job, circuit, ...fitted, bounds, positions: positionsOf({ job, circuit, fitted, bounds, heated }) }
 }
 
-function loadThing(judged: CircuitJudged, load: JobLoad, bounds: CircuitJudged['bounds']['loads'][number]): Placed {
+/** Its results are those of the circuit as drawn; it is judged where its switches feed it, its drop where most is lost. */
+function loadThing(judged: CircuitJudged, load: JobLoad, drawn: CircuitJudged['bounds']['loads'][number]): Placed {
   const { job, circuit } = judged
+  const name = loadName(load)
+  const { first, most } = feeding(judged, name)
+  const bounds = loadIn(first, name)
   const { ratedSharePercent } = bounds
-  const unsure = unsureOf(judged, loadName(load))
-  const drop = { ...bounds, limit: limitOf(job, circuit.source.bus.value, load), unsure: unsure ?? noWay(judged, loadName(load)) }
+  const unsure = unsureOf(judged, name)
+  const drop = {
+    ...loadIn(most, name),
+    load: name,
+    limit: limitOf(job, circuit.source.bus.value, load),
+    unsure: unsure ?? noWay(judged, first, name),
+    reversedBy: reversedBy(most, name)
+  }
   const heater =
     load.heater === null || ratedSharePercent === null
       ? null
       : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), ...steadyOf(circuit), unsure }
   const findings: readonly Finding[] = [
-    ...(isOff(judged, load) ? [] : LOAD_RULES.map(rule => asked(rule, drop))),
-    ...(heater === null ? [] : HEATER_RULES.map(rule => asked(rule, heater))),
+    ...LOAD_RULES.map(rule => inPosition(asked(rule, drop), most)),
+    ...(heater === null ? [] : HEATER_RULES.map(rule => inPosition(asked(rule, heater), first))),
     ...bodyFindings(judged, load)
   ]
-  return { place: `circuit.${loadName(load)}`, path: load.path, results: resultsBy(LOAD_RESULTS, bounds), findings }
+  return { place: `circuit.${name}`, path: load.path, results: resultsBy(LOAD_RESULTS, drawn), findings }
 }
 
 /** Threads are never counted on: what comes back through them alone may get nothing. */
@@ -71,9 +85,14 @@ function unsureOf({ guards }: CircuitJudged, name: string): Unsure | null {
   }
 }
 
-/** Between two sources, or two loads, no source is the one that its drop counts from. */
-function noWay({ fit }: CircuitJudged, name: string): Unsure | null {
-  if (fit.loads.find(load => load.name === name)!.way !== null) return null
+/** Between two sources, or two loads, no source is the one that its drop counts from; behind a switch drawn open there may be none. */
+function noWay({ circuit, fit }: CircuitJudged, { fed, fit: { loads } }: Position, name: string): Unsure | null {
+  const off = openNames(circuit, fit)
+  if (off.length > 0 && !fed.has(name)) {
+    const says = `${name} gets nothing behind ${off.join(' and ')}, drawn open: what it gets is not known`
+    return { says, change: `judge it with ${off.join(' or ')} closed, and with what else must be open then` }
+  }
+  if (loads.find(load => load.name === name)!.way !== null) return null
   return {
     says: `no source by itself drives a current through ${name} and back: there is nothing that its drop could be counted from`,
     change: 'draw the way from the plus of one source to the load, and from the load to the minus of that source'
@@ -83,12 +102,6 @@ function noWay({ fit }: CircuitJudged, name: string): Unsure | null {
 /** Whether nobody told how low the bus gets, and how high. */
 function steadyOf({ source: { bus, low, high } }: JobCircuit) {
   return { steadyBus: low === null && !(bus.low < bus.value), steadyHigh: high === null && !(bus.high > bus.value) }
-}
-
-/** Drawn switched off it has no drop to be judged; a heater is what the job is about, and is judged as it is drawn. */
-function isOff({ guards, fit }: CircuitJudged, load: JobLoad): boolean {
-  const open = fit.runs.filter(({ state }) => state === 'open').map(({ id }) => id)
-  return load.heater === null && switchedOff(guards.wiring, open).includes(loadName(load))
 }
 
 function leastPowerOf({ holes, parts }: Job, name: string): number | null {
@@ -122,6 +135,7 @@ function wholeThing(judged: CircuitJudged): Placed {
   const unprotected = guards.unguarded.loads.length > 0 || guards.bare.endless
   const findings = [
     ...CIRCUIT_RULES.map(rule => asked(rule, subject)),
+    ...judged.positions.unanswered,
     ...(unprotected ? [asked(tooFar, { protector: null, unprotectedMm: null, place: PROTECTOR_PLACES[job.job.practice].open })] : [])
   ]
   return { place: 'circuit', path: circuit.path, results: [], findings }

@@ -19,8 +19,10 @@ import { assumedOf } from '../../trade/circuit/wire-choice.ts'
 import { PROTECTOR_RESULTS, SWITCH_RESULTS } from '../results/circuit-results.ts'
 import type { RatedProtector } from './circuit-guards.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
-import { protectorMark } from './circuit-wiring.ts'
+import { namedRuns, protectorMark } from './circuit-wiring.ts'
+import { highestOf, inPosition, unseenFinding } from './in-position.ts'
 import type { Placed } from './placed.ts'
+import type { Position } from './positions-of.ts'
 
 /** Every fuse, breaker and switch, under its mark. */
 export function judgeProtectors(judged: CircuitJudged): readonly Placed[] {
@@ -31,20 +33,31 @@ type Bounds = CircuitJudged['bounds']['protectors'][number]
 
 function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
   const { name, style, ratingA, item } = rated
-  const fitted = judged.fit.protectors.find(one => one.name === name)!
   const bounds = judged.bounds.protectors.find(one => one.name === name)!
   const far = farShort(judged, name)
   const protector = `${name}, a ${styleOf(style).says} of ${ratingA.value} A`
-  const { loadA, allowedLoadA, loadRoomA } = bounds
   const findings = [
-    asked(overloaded, { protector, loadA, allowedLoadA, loadRoomA }),
-    asked(overWire, { protector, ...bounds, assumed: tableAssumed(judged, fitted) }),
-    asked(inrush, inrushSubject(protector, bounds)),
+    ...loadedFindings(judged, name, protector),
     interruptingFinding(protector, bounds, rated),
     asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null, edge: far?.edge ?? null }),
     ...placeFinding(judged, name, protector)
   ]
   return { place: `circuit.${name}`, path: item.path, results: resultsBy(PROTECTOR_RESULTS, { ...bounds, far }), findings }
+}
+
+/** In the positions of the switches in which it carries most, and in which most flows at switch-on. */
+function loadedFindings(judged: CircuitJudged, name: string, protector: string) {
+  const { worked } = judged.positions
+  const boundsIn = ({ bounds }: Position) => bounds.protectors.find(one => one.name === name)!
+  const most = highestOf(worked, at => boundsIn(at).loadA.high)
+  const cold = highestOf(worked, at => boundsIn(at).inrush?.currentA.high)
+  const fitted = most.fit.protectors.find(one => one.name === name)!
+  const { loadA, allowedLoadA, loadRoomA } = boundsIn(most)
+  return [
+    inPosition(asked(overloaded, { protector, loadA, allowedLoadA, loadRoomA }), most),
+    inPosition(asked(overWire, { protector, ...boundsIn(most), assumed: tableAssumed(judged, fitted) }), most),
+    inPosition(asked(inrush, inrushSubject(protector, boundsIn(cold))), cold)
+  ]
 }
 
 function tableAssumed({ job }: CircuitJudged, { wire }: FittedProtector): string | null {
@@ -96,13 +109,16 @@ function unrated(judged: CircuitJudged): readonly Placed[] {
   )
 }
 
-function switchThings({ circuit, bounds }: CircuitJudged): readonly Placed[] {
-  const items = circuit.runs.flatMap(({ through }) => through)
-  return bounds.switches.flatMap(one => {
-    const item = items.find(each => markedItem(each).does === 'switches' && markedItem(each).mark === one.name)!
-    const subject = { ...one, name: markedItem(item).what, ratingA: item.rating?.low ?? null }
-    return [
-      { place: `circuit.${one.name}`, path: item.path, results: resultsBy(SWITCH_RESULTS, one), findings: [asked(underRated, subject)] }
-    ]
-  })
+function switchThings({ circuit, bounds, positions }: CircuitJudged): readonly Placed[] {
+  return namedRuns(circuit).flatMap(({ id, run: { through } }) =>
+    through.flatMap(item => {
+      const { does, mark, what: name } = markedItem(item)
+      if (does !== 'switches') return []
+      const switchIn = (of: Position['bounds']) => of.switches.find(one => one.name === mark)!
+      const at = highestOf(positions.worked, one => switchIn(one.bounds).neededA.high)
+      const subject = { ...switchIn(at.bounds), name, ratingA: item.rating?.low ?? null }
+      const finding = unseenFinding(underRated, { circuit, positions }, id) ?? inPosition(asked(underRated, subject), at)
+      return [{ place: `circuit.${mark}`, path: item.path, results: resultsBy(SWITCH_RESULTS, switchIn(bounds)), findings: [finding] }]
+    })
+  )
 }

@@ -17,6 +17,7 @@ import { RUN_RESULTS } from '../results/circuit-results.ts'
 import { reliesOn } from './circuit-guards.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { type JobRun, namedRuns } from './circuit-wiring.ts'
+import { highestOf, inPosition, unseenFinding } from './in-position.ts'
 import type { Placed } from './placed.ts'
 
 /** Every run with a wire, and every joint to a ground. */
@@ -35,11 +36,23 @@ function wireThing(judged: CircuitJudged, id: string, { wire, path }: JobRun): r
   const bounds = judged.bounds.runs.find(one => one.id === id)!
   const worst = worstShort(judged, id)
   const findings = [
-    asked(overAmpacity, { ...bounds, ...figureOf(wired) }),
+    carriedFinding(judged, id, wired),
     asked(tooSmall, sizeOf(judged, wired, wire.sheathed)),
     ...shortFinding(judged, run, worst)
   ]
   return [{ place: `circuit.${id}`, path: [...path, 'wire'], results: resultsBy(RUN_RESULTS, { ...bounds, worst }), findings }]
+}
+
+/** In the position of the switches in which most flows in it. */
+function carriedFinding({ circuit, fit, positions }: CircuitJudged, id: string, wired: RunWire) {
+  const unseen = unseenFinding(overAmpacity, { circuit, positions }, id)
+  if (unseen !== null) return unseen
+  const at = highestOf(positions.worked, ({ bounds }) => runIn(bounds).currentA.high)
+  return inPosition(asked(overAmpacity, { ...runIn(at.bounds), ...figureOf(wired) }), at)
+
+  function runIn({ runs }: CircuitJudged['bounds']) {
+    return runs[fit.runs.findIndex(run => run.id === id)]!
+  }
 }
 
 /** A joint that is the threads of a part. */
