@@ -1,7 +1,7 @@
-import type { CircuitFit } from '../../fitting/circuit.ts'
 import { type FaultRoles, faultsGiven } from '../../fitting/circuit-faults.ts'
 import { runId } from '../../fitting/circuit-parts.ts'
-import { type Plain, plainOf } from '../../formula/given.ts'
+import { plainOf } from '../../formula/given.ts'
+import { NoAnswer } from '../../formula/no-answer.ts'
 import { silently } from '../../formula/working.ts'
 import { markedItem } from '../../job/circuit-names.ts'
 import type { FaultGiven } from '../../trade/circuit/fault.ts'
@@ -9,7 +9,6 @@ import { walkFaults } from '../../trade/circuit/fault-walk.ts'
 import { wayTo } from '../../trade/circuit/guarding.ts'
 import { openingTime } from '../../trade/circuit/protection-opening.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
-import type { Opened } from '../../trade/circuit/switch-positions.ts'
 import { type StatedFault, walkedAs, walkWithout } from '../../trade/circuit/switched-walk.ts'
 import type { FittedCircuit } from './circuit-fit-of.ts'
 import type { Guards } from './circuit-guards.ts'
@@ -52,8 +51,7 @@ export function circuitWalk(circuit: JobCircuit, fitted: FittedCircuit): Circuit
   return silently(() => {
     const drawn = plainOf(fit).plain
     const given = faultsGiven(drawn, roles)
-    const on = allOn(circuit, fitted)
-    const closed = on === null ? null : { state: on.state, given: givenIn(on.open, drawn, roles) }
+    const closed = closedGiven(circuit, fitted, roles)
     const { capacities } = closed?.given ?? given
     const unknown = fit.runs.flatMap(({ id, parts }) =>
       parts.some(({ of }) => of === 'wire') && !capacities.some(one => one.id === runId(id)) ? [id] : []
@@ -63,10 +61,22 @@ export function circuitWalk(circuit: JobCircuit, fitted: FittedCircuit): Circuit
   })
 }
 
-/** With what is drawn open closed: some day it is. */
-function givenIn(open: Opened, drawn: Plain<CircuitFit>, roles: FaultRoles): FaultGiven {
-  const runs = drawn.runs.map(run => ({ ...run, state: open.has(run.id) ? ('open' as const) : ('closed' as const) }))
-  return faultsGiven({ ...drawn, runs }, { ...roles, cranking: null })
+/** With what is drawn open closed: some day it is. Nothing where that has no answer, which is a finding of its own. */
+function closedGiven(
+  circuit: JobCircuit,
+  fitted: FittedCircuit,
+  roles: FaultRoles
+): { readonly state: string; readonly given: FaultGiven } | null {
+  const on = allOn(circuit, fitted)
+  if (on === null) return null
+  const drawn = plainOf(fitted.fit).plain
+  const runs = drawn.runs.map(run => ({ ...run, state: on.open.has(run.id) ? ('open' as const) : ('closed' as const) }))
+  try {
+    return { state: on.state, given: faultsGiven({ ...drawn, runs }, { ...roles, cranking: null }) }
+  } catch (error) {
+    if (!(error instanceof NoAnswer)) throw error
+    return null
+  }
 }
 
 /** What is switched off stays off, whatever single fault comes. */

@@ -1,8 +1,6 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
 import { circuitFit } from '../../fitting/circuit-fit.ts'
 import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
-import { plainOf } from '../../formula/given.ts'
-import { silently } from '../../formula/working.ts'
 import { markedItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Finding } from '../../rules/finding.ts'
@@ -11,6 +9,7 @@ import type { FittedCircuit } from './circuit-fit-of.ts'
 import { type JobCircuit, namedRuns } from './circuit-wiring.ts'
 import { openRuns } from './guards-in.ts'
 import { type Heated, heatedOf } from './heated-circuit-of.ts'
+import { MostCarried } from './most-carried.ts'
 import { unanswered } from './placed.ts'
 import { positionFit } from './position-fit.ts'
 import { positionName } from './position-name.ts'
@@ -36,12 +35,6 @@ export interface Positions {
   readonly unanswered: readonly Finding[]
 }
 
-interface Tried {
-  readonly state: string
-  readonly open: Opened
-  readonly fit: CircuitFit
-}
-
 interface Known {
   readonly job: Job
   readonly circuit: JobCircuit
@@ -53,57 +46,36 @@ interface Known {
 /** Bounds are costly: a position in which nothing carries more, at the nominal, than in those before it is none to be judged. */
 export function positionsOf({ job, circuit, fitted, bounds, heated }: Known): Positions {
   const switching = switchingOf(circuit, fitted)
-  const drawn: Position = { state: null, fit: fitted.fit, bounds, fed: fedLoads(switching, new Set(switching.open)) }
-  const tried = switchPositions(switching).map((open): Tried => {
-    return { state: positionName(circuit, new Set(switching.open), open), open, fit: positionFit(fitted, circuit, open) }
-  })
-  if (tried.length === 0) return { worked: [drawn], unseen: new Set(switching.open), unanswered: [] }
-  const most = new Most(drawn)
-  const others: Position[] = []
-  const failed: Finding[] = []
-  const seen: Opened[] = [new Set(switching.open)]
-  for (const { state, open, fit } of tried)
+  const asDrawn = new Set(switching.open)
+  const drawn: Position = { state: null, fit: fitted.fit, bounds, fed: fedLoads(switching, asDrawn) }
+  const tried = switchPositions(switching)
+  if (tried.length === 0) return { worked: [drawn], unseen: asDrawn, unanswered: [] }
+  const most = new MostCarried(drawn)
+  const found = tried.map(open => ({ open, ...inPosition(open) }))
+  return {
+    worked: [drawn, ...found.flatMap(({ position }) => position ?? [])],
+    unseen: new Set(switching.open.filter(id => !most.carried(id) && !found.some(one => one.failed === null && isClosing(one.open, id)))),
+    unanswered: found.flatMap(({ failed }) => failed ?? []).slice(0, 1)
+  }
+
+  function inPosition(open: Opened): { readonly position: Position | null; readonly failed: Finding | null } {
+    const [state, fit, fed] = [positionName(circuit, asDrawn, open), positionFit(fitted, circuit, open), fedLoads(switching, open)]
     try {
-      const fed = fedLoads(switching, open)
-      if (most.isLess(fit, fed)) others.push({ state, fit, bounds: boundsIn(fit), fed })
-      seen.push(open)
+      return { position: most.isLess({ fit, fed }) ? { state, fit, bounds: boundsIn(fit), fed } : null, failed: null }
     } catch (error) {
       const found = unanswered('circuit', error)
-      failed.push({ ...found, says: `with ${state}: ${found.says}` })
+      return { position: null, failed: { ...found, says: `with ${state}: ${found.says}` } }
     }
-  const unseen = new Set(switching.open.filter(id => seen.every(open => open.has(id))))
-  return { worked: [drawn, ...others], unseen, unanswered: failed.slice(0, 1) }
+  }
+
+  /** Whether a run is closed, and none opened for it. */
+  function isClosing(open: Opened, id: string): boolean {
+    return !open.has(id) && [...open].every(one => asDrawn.has(one))
+  }
 
   function boundsIn(fit: CircuitFit): Bounds {
     return (heated === null ? null : heatedOf(job, () => fit)?.fed) ?? boundsOf(fit, circuitFit)
   }
-}
-
-/** What any run carried at the most, and which loads were fed. */
-class Most {
-  private readonly runsA: number[]
-  private readonly fed: Set<string>
-
-  constructor({ fit, fed }: Pick<Position, 'fit' | 'fed'>) {
-    this.runsA = currentsOf(fit)
-    this.fed = new Set(fed)
-  }
-
-  /** And takes what is more for the most. */
-  isLess(fit: CircuitFit, fed: ReadonlySet<string>): boolean {
-    const currentsA = currentsOf(fit)
-    const more = currentsA.some((currentA, i) => currentA > this.runsA[i]! * (1 + ROUNDING) + ROUNDING)
-    const other = [...fed].some(load => !this.fed.has(load))
-    for (const [i, currentA] of currentsA.entries()) this.runsA[i] = Math.max(this.runsA[i]!, currentA)
-    for (const load of fed) this.fed.add(load)
-    return more || other
-  }
-}
-
-const ROUNDING = 1e-9
-
-function currentsOf(fit: CircuitFit): number[] {
-  return silently(() => circuitFit(plainOf({ ...fit, shorts: [] }).plain).runs.map(({ currentA }) => currentA))
 }
 
 /** Everything on that can be, where that is not how it is drawn. */

@@ -79,7 +79,7 @@ describe('a wire that feeds nothing now', () => {
       text => text.replace('labels: {', 'labels: { S9: SPARE,'),
       text => text.replace(/( +- { heater: sump.*)/, '$1\n    - { load: lamp, power: 5 W, voltage: 24 V, from: spare, to: frame }')
     )
-    expect(burns).toMatchObject({ verdict: 'fail', says: expect.stringContaining('spare shorted to ground, with every switch on') })
+    expect(burns).toMatchObject({ verdict: 'fail', says: expect.stringContaining('spare shorted to ground, with switch S9 on') })
   })
 })
 

@@ -1,0 +1,41 @@
+import type { CircuitFit } from '../../fitting/circuit.ts'
+import { circuitFit } from '../../fitting/circuit-fit.ts'
+import { plainOf } from '../../formula/given.ts'
+import { silently } from '../../formula/working.ts'
+
+interface Fed {
+  readonly fit: CircuitFit
+  /** Loads that a source drives a current through. */
+  readonly fed: ReadonlySet<string>
+}
+
+/** What any run carried at the most, at the nominal, and which loads were fed, of all positions of the switches so far. */
+export class MostCarried {
+  private readonly runsA: Map<string, number>
+  private readonly fed: Set<string>
+
+  constructor({ fit, fed }: Fed) {
+    this.runsA = new Map(currentsOf(fit))
+    this.fed = new Set(fed)
+  }
+
+  /** Whether it is less than a run carries, or a load is fed that was not; from now on with that. */
+  isLess({ fit, fed }: Fed): boolean {
+    const more = currentsOf(fit).filter(([id, currentA]) => currentA > this.runsA.get(id)! * (1 + ROUNDING) + ROUNDING)
+    const others = [...fed].filter(load => !this.fed.has(load))
+    for (const [id, currentA] of more) this.runsA.set(id, currentA)
+    for (const load of others) this.fed.add(load)
+    return more.length > 0 || others.length > 0
+  }
+
+  carried(id: string): boolean {
+    return this.runsA.get(id)! > ROUNDING
+  }
+}
+
+const ROUNDING = 1e-9
+
+function currentsOf(fit: CircuitFit): readonly (readonly [id: string, currentA: number])[] {
+  const { runs } = silently(() => circuitFit(plainOf({ ...fit, shorts: [], inside: 'stiff' as const }).plain))
+  return runs.map(({ id, currentA }) => [id, currentA])
+}

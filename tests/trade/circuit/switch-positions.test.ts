@@ -1,0 +1,74 @@
+// table: positions of switches that may matter, by looking at the drawing; invented circuits
+import { describe, expect, it } from 'vitest'
+import { fedLoads, mostClosed, type Switching, switchPositions } from '../../../src/trade/circuit/switch-positions.ts'
+
+/** Lines as `name from to`; those in capitals can be switched, those in brackets are drawn open. */
+function switching(runs: readonly string[], loads: readonly string[], sources: readonly string[] = ['battery 0 bus']): Switching {
+  const lines = (texts: readonly string[]) =>
+    texts.map(text => {
+      const [name, from, to] = text.replace(/[()]/g, '').split(' ') as [string, string, string]
+      return { name, id: name, from, to, protects: 'no' as const }
+    })
+  return {
+    runs: lines(runs),
+    loads: lines(loads),
+    sources: lines(sources),
+    switchable: lines(runs).flatMap(({ id }) => (id === id.toUpperCase() ? [id] : [])),
+    open: lines(runs.filter(text => text.startsWith('('))).map(({ id }) => id)
+  }
+}
+
+/** Which runs are open, position by position. */
+const found = (of: Switching) => switchPositions(of).map(position => [...position].toSorted().join(' '))
+
+describe('nothing but what is drawn, where no other position lets more flow', () => {
+  it.each([
+    ['one switch', switching(['S bus h'], ['heater h 0'])],
+    ['two of them one after the other', switching(['S bus a', 'T a h'], ['heater h 0'])],
+    ['a switch for each of two loads on one return', switching(['S bus a', 'T bus b', 'back r 0'], ['one a r', 'two b r'])],
+    ['a switch in the return', switching(['feed bus h', 'S r 0'], ['heater h r'])]
+  ])('%s', (_, of) => {
+    expect(found(of)).toEqual([])
+  })
+})
+
+it('of two that lead the same way each is closed alone', () => {
+  expect(found(switching(['S a h', 'T a h', 'feed bus a'], ['heater h 0']))).toEqual(['T', 'S'])
+})
+
+it('of three each is closed alone, and each opened alone', () => {
+  expect(found(switching(['S a h', 'T a h', 'U a h', 'feed bus a'], ['heater h 0']))).toEqual(['T U', 'S U', 'S T', 'S', 'T', 'U'])
+})
+
+it('what is drawn open is closed: all together, and each alone', () => {
+  expect(found(switching(['(S bus a)', '(T bus b)'], ['one a 0', 'two b 0']))).toEqual(['', 'T', 'S'])
+})
+
+it('one in parallel drawn open: both closed, and the other way round', () => {
+  expect(found(switching(['S bus h', '(T bus h)'], ['heater h 0']))).toEqual(['', 'S', 'S T'])
+})
+
+it('two sources drawn as alternatives are never put together', () => {
+  const of = switching(['S bus h', '(T aux h)'], ['heater h 0'], ['battery 0 bus', 'shore 0 aux'])
+  expect(found(of)).toEqual(['S', 'S T'])
+  expect([...mostClosed(of)]).toEqual(['T'])
+})
+
+it('two sources drawn side by side may be: each alone is looked at as well', () => {
+  const of = switching(['S bus h', 'T aux h'], ['heater h 0'], ['battery 0 bus', 'shore 0 aux'])
+  expect(found(of)).toEqual(['T', 'S'])
+})
+
+it('a switch that would short the source stays open', () => {
+  const of = switching(['feed bus h', '(S h 0)'], ['heater h 0'])
+  expect([found(of), [...mostClosed(of)]]).toEqual([[], ['S']])
+})
+
+it('a switch over one of two loads in series, drawn closed, is opened', () => {
+  expect(found(switching(['S bus m'], ['one bus m', 'two m 0']))).toEqual(['S'])
+})
+
+it('loads are fed that a source reaches both ways', () => {
+  const of = switching(['S bus a', 'T bus b'], ['one a 0', 'two b 0'])
+  expect([...fedLoads(of, new Set(['S']))]).toEqual(['two'])
+})

@@ -1,0 +1,201 @@
+// example: what is judged in other positions of the switches than the one drawn; invented jobs, figures by hand with Ohm's law
+import { describe, expect, it } from 'vitest'
+import { judgeJob } from '../../../src/work/job/judge-job.ts'
+
+const LIES = 'ambient: 30 °C, insulation: 105 °C, bundle: 1'
+const SWITCHED = (mark: string, more = '') => `through: [{ switch: ${mark}, rating: 5 A, resistance: 100 mohm${more} }]`
+const FUSE = '{ fuse: F1, rating: 7.5 A, style: blade, at: 25 °C, resistance: 90 mohm }'
+
+interface Drawn {
+  readonly runs: readonly string[]
+  readonly loads: readonly string[]
+  readonly sources?: string
+}
+
+function judged({ runs, loads, sources = '' }: Drawn) {
+  const job = judgeJob(
+    'job.yaml',
+    `
+fettle: 1
+job: { title: switches, practice: road }
+circuit:
+  source: { bus: 12 V, low: 12 V, high: 12 V, resistance: 10 mohm, ground: frame }
+  altitude: 0 m
+${sources}  runs:
+${runs.map(run => `    - { ${run} }\n`).join('')}  loads:
+${loads.map(load => `    - { ${load} }\n`).join('')}`
+  )
+  expect(job.errors).toEqual([])
+  expect(JSON.stringify(job)).not.toMatch(/NaN|Infinity/)
+  const of = (thing: string, rule: string) => job.findings.find(one => one.thing === `circuit${thing}` && one.rule === rule)
+  return { of, job, figure: (id: string) => job.results.find(one => one.id === `circuit.${id}`)?.value }
+}
+
+const FEED = `from: bus, to: a, through: [${FUSE}]`
+const heater = (name: string, from: string, to = 'frame') =>
+  `load: ${name}, resistance: 1.8 ohm, on: 100 %, inrush: { times: 1, lasts: 1 s }, from: ${from}, to: ${to}`
+
+describe('two switches in parallel', () => {
+  const beside = (more = '') => ({
+    runs: [FEED, `from: a, to: h, name: dash, ${SWITCHED('S1')}`, `from: a, to: h, name: remote, ${SWITCHED('S2', more)}`],
+    loads: [heater('one', 'h')]
+  })
+
+  it('each must carry alone what both share as drawn', () => {
+    const { of, figure } = judged(beside())
+    // 12 V over 10 + 90 + 100 mohm and 1.8 ohm are 6 A; with both closed 100 mohm become 50, and each has half.
+    for (const [mark, other] of [
+      ['S1', 'S2'],
+      ['S2', 'S1']
+    ] as const) {
+      expect(of(`.${mark}`, 'switch/under-rated')).toMatchObject({
+        verdict: 'fail',
+        value: expect.closeTo(6, 9),
+        says: expect.stringMatching(`^with switch ${other} off: switch ${mark} of 5`)
+      })
+      expect(figure(`${mark}:protect.switch.needed`)).toBeCloseTo(12 / 1.95 / 2, 9)
+    }
+  })
+
+  it('no less where one is drawn open, though then it carries nothing', () => {
+    const { of, figure } = judged(beside(', state: open'))
+    expect(of('.S1', 'switch/under-rated')).toMatchObject({
+      verdict: 'fail',
+      value: expect.closeTo(6, 9),
+      says: expect.stringMatching(/^switch S1/)
+    })
+    expect(of('.S2', 'switch/under-rated')).toMatchObject({
+      verdict: 'fail',
+      value: expect.closeTo(6, 9),
+      says: expect.stringMatching(/^with switch S2 on, switch S1 off: /)
+    })
+    expect(figure('S2:protect.switch.needed')).toBe(0)
+  })
+
+  it('a cold load counts behind each of them', () => {
+    const { of } = judged({ ...beside(), loads: [heater('one', 'h').replace('times: 1,', 'times: 3,')] })
+    expect(of('.S1', 'switch/under-rated')).toMatchObject({ value: expect.closeTo(18, 9) })
+  })
+
+  it('the wire of each is held against all of it', () => {
+    const wired = beside().runs.map(run => run.replace('name:', `wire: { size: 0.5 mm2, length: 1 m, temperature: 20 °C, ${LIES} }, name:`))
+    const { of, figure } = judged({ ...beside(), runs: wired })
+    // Class 5 of 0.5 mm2 is 39 ohm/km.
+    expect(of('.dash', 'wire/over-ampacity')!.says).toMatch(`with switch S2 off: ${(12 / 2.039).toFixed(2)} A flow`)
+    expect(figure('dash:wire.current')).toBeCloseTo(12 / (1.9 + 0.139 / 2) / 2, 6)
+  })
+})
+
+describe('a load behind a switch that is drawn open', () => {
+  const drawn = (one: string, two: string) => ({
+    runs: [FEED, `from: a, to: h, ${SWITCHED('S1', one)}`, `from: a, to: i, ${SWITCHED('S2', two)}`],
+    loads: [heater('one', 'h'), heater('two', 'i')]
+  })
+  // 12 V over 100 mohm and two times 1.9 ohm side by side.
+  const bothA = 12 / (0.1 + 0.95)
+
+  it.each([
+    ['one of two', ', state: open', '', 'with switch S1 on: '],
+    ['both', ', state: open', ', state: open', 'with every switch on: ']
+  ])('%s: it is judged as if it were on, and so is what feeds it', (_, one, two, state) => {
+    const { of, figure } = judged(drawn(one, two))
+    // Lost behind the source: 90 mohm with all of it, the switch with half.
+    expect(of('.one', 'drop/too-much')).toMatchObject({
+      verdict: 'fail',
+      value: expect.closeTo((100 * (0.09 + 0.1 / 2) * bothA) / (12 - 0.01 * bothA), 4)
+    })
+    expect(of('.one', 'drop/too-much')!.says.startsWith(state)).toBe(true)
+    expect(of('.F1', 'protect/overloaded')).toMatchObject({ verdict: 'fail', says: expect.stringContaining(`${state}F1, a`) })
+    expect(of('.F1', 'protect/overloaded')!.says).toContain(`${bothA.toFixed(2)} A flow`)
+    expect(of('.S1', 'switch/under-rated')!.value).toBeCloseTo(12 / 2, one === two ? 1 : 0)
+    expect(figure('one:drop.current')).toBe(0)
+  })
+
+  it('with none of them open nothing is said of a position', () => {
+    expect(JSON.stringify(judged(drawn('', '')).job.findings.filter(({ rule }) => !rule.startsWith('circuit/')))).not.toContain(
+      'with switch'
+    )
+  })
+
+  it.each(['current: 5 A', 'power: 55 W'])('of %s takes nothing, and the rest has what it has', takes => {
+    const { of, figure, job } = judged({
+      runs: drawn(', state: open', '').runs,
+      loads: [heater('one', 'h').replace('resistance: 1.8 ohm', takes), heater('two', 'i')]
+    })
+    expect(job.findings.filter(({ rule }) => rule === 'circuit/no-answer')).toEqual([])
+    expect(figure('one:drop.current')).toBe(0)
+    expect(figure('two:drop.current')).toBeCloseTo(6, 9)
+    expect(of('.one', 'drop/too-much')!.says).toMatch(/^with switch S1 on: /)
+  })
+
+  it('that cannot be fed when it is on is told of', () => {
+    // No more than U²/4r = 144/0.8 = 180 W arrive over 200 mohm.
+    const { of } = judged({
+      runs: drawn(', state: open', '').runs.slice(0, 2),
+      loads: [heater('one', 'h').replace('resistance: 1.8 ohm', 'power: 200 W')]
+    })
+    expect(of('', 'circuit/no-answer')).toMatchObject({ verdict: 'fail', says: expect.stringMatching(/^with switch S1 on: .*180 W/) })
+    expect(of('.one', 'drop/too-much')).toMatchObject({
+      verdict: 'not-judged',
+      says: expect.stringContaining('behind switch S1, drawn open')
+    })
+    expect(of('.S1', 'switch/under-rated')).toMatchObject({ verdict: 'not-judged', says: expect.stringContaining('switch S1, drawn open') })
+  })
+})
+
+describe('two feeds drawn as alternatives', () => {
+  const { of, job } = judged({
+    runs: [FEED, `from: a, to: h, ${SWITCHED('S1')}`, `from: aux, to: h, ${SWITCHED('S2', ', state: open')}`],
+    loads: [heater('one', 'h')],
+    sources: '  other-sources: [{ what: shore, voltage: 10 V, resistance: 100 mohm, from: frame, to: aux }]\n'
+  })
+
+  it('each is judged with the other off', () => {
+    expect(of('.S1', 'switch/under-rated')).toMatchObject({ value: expect.closeTo(6, 9), says: expect.stringMatching(/^switch S1/) })
+    // 10 V over 100 + 100 mohm and 1.8 ohm.
+    expect(of('.S2', 'switch/under-rated')).toMatchObject({
+      verdict: 'caution',
+      value: expect.closeTo(5, 9),
+      says: expect.stringMatching(/^with switch S2 on, switch S1 off: /)
+    })
+  })
+
+  it('and never both together', () => {
+    expect(JSON.stringify(job)).not.toContain('every switch on')
+    expect(job.findings.filter(({ rule, verdict }) => verdict === 'fail' && rule.startsWith('circuit/'))).toEqual([])
+  })
+})
+
+describe('a motor between four contacts', () => {
+  const contact = (mark: string, from: string, to: string, more: string) => `from: ${from}, to: ${to}, ${SWITCHED(mark, more)}`
+  const open = ', state: open'
+  const { of } = judged({
+    runs: [
+      FEED,
+      contact('S1', 'a', 'x', ''),
+      contact('S2', 'x', 'frame', open),
+      contact('S3', 'a', 'y', open),
+      contact('S4', 'y', 'frame', '')
+    ],
+    loads: [heater('motor', 'x', 'y')]
+  })
+
+  it('runs as drawn; what would short the source is not judged, and that is said', () => {
+    expect(of('.S1', 'switch/under-rated')!.value).toBeCloseTo(12 / 2.1, 9)
+    expect(of('.S2', 'switch/under-rated')).toMatchObject({ verdict: 'not-judged', says: expect.stringContaining('switch S2, drawn open') })
+  })
+})
+
+it('a load that a second source feeds backwards is told of', () => {
+  const { of } = judged({
+    runs: [FEED, 'from: ret, to: frame, bond: 10 mohm'],
+    loads: [heater('one', 'a', 'ret'), 'load: two, resistance: 9.9 ohm, from: aux, to: ret'],
+    sources: '  other-sources: [{ what: converter, voltage: 12 V, resistance: 100 mohm, from: aux, to: frame }]\n'
+  })
+  expect(of('.one', 'circuit/reversed')).toMatchObject({ verdict: 'pass' })
+  // About -12 V over 9.9 of 10 ohm, and what the other one lifts the return by.
+  expect(of('.two', 'circuit/reversed')).toMatchObject({
+    verdict: 'caution',
+    says: expect.stringMatching(/two gets its voltage backwards, -11\.9 V: converter/)
+  })
+})
