@@ -55,7 +55,10 @@ const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
     measure: 'a string along the wire; 0 m where it sits at the point that the run starts at'
   }),
   at: quantity('temperature', 'warmest surroundings of it', { default: '25 °C', why: 'what ratings are stated for', example: '40 °C' }),
-  state: choice(['closed', 'open'], 'state of a switch or thermostat', { default: 'closed', example: 'open' }),
+  state: choice(['closed', 'open'], 'how a switch or thermostat is drawn: what is open is judged closed as well', {
+    default: 'closed',
+    example: 'open'
+  }),
   resistance: quantity('resistance', 'its resistance', {
     default: '0 ohm',
     why: 'not measured',

@@ -145,11 +145,3 @@ export function looseEnd({ bus, ground, runs, loads }: Wiring): LooseEnd | null 
   )
   return found[0] ?? null
 }
-
-/** Loads that runs drawn open cut off from the bus or from the 0 V node. */
-export function switchedOff({ bus, ground, runs, loads }: Wiring, open: readonly string[]): readonly string[] {
-  const closed = runs.filter(({ id }) => !open.includes(id))
-  const cut = (point: string, from: string, other: string) =>
-    reached(from, other, runs).has(point) && !reached(from, other, closed).has(point)
-  return loads.filter(({ from, to }) => cut(from, bus, ground) || cut(to, ground, bus)).map(({ name }) => name)
-}

@@ -1,15 +1,6 @@
 // example: what hangs on what, in a drawn circuit; invented
 import { describe, expect, it } from 'vitest'
-import {
-  guardings,
-  loadGuards,
-  looseEnd,
-  reached,
-  returnPoints,
-  switchedOff,
-  type Wiring,
-  wayTo
-} from '../../../src/trade/circuit/guarding.ts'
+import { guardings, loadGuards, looseEnd, reached, returnPoints, type Wiring, wayTo } from '../../../src/trade/circuit/guarding.ts'
 import { run } from './invented.ts'
 
 /** Main fuse, then two branches; only the lamp has a fuse of its own. Both come back over one strap. */
@@ -82,26 +73,6 @@ it('points are reached up to the stop, and not through it', () => {
   const runs = [run('a', 'bus', 'p'), run('b', 'p', 'frame'), run('c', 'frame', 'q')]
   expect([...reached('bus', 'frame', runs)].sort()).toEqual(['bus', 'frame', 'p'])
   expect([...reached('frame', 'bus', runs)].sort()).toEqual(['bus', 'frame', 'p', 'q'])
-})
-
-describe('switched off', () => {
-  it.each([
-    [['lamp fuse'], ['lamp']],
-    [['from heater'], ['heater']],
-    [['strap'], ['heater', 'lamp']],
-    [
-      ['to heater', 'to lamp'],
-      ['heater', 'lamp']
-    ],
-    [[], []]
-  ])('%j drawn open leaves %j without current', (open, off) => {
-    expect(switchedOff(WIRING, open)).toEqual(off)
-  })
-
-  it('a load fed through another is not off for that', () => {
-    const series: Wiring = { ...WIRING, loads: [...WIRING.loads, { name: 'after', from: 'between', to: 'l-' }] }
-    expect(switchedOff(series, [])).toEqual([])
-  })
 })
 
 describe('an end that leads nowhere', () => {

@@ -71,4 +71,11 @@ it('a switch over one of two loads in series, drawn closed, is opened', () => {
 it('loads are fed that a source reaches both ways', () => {
   const of = switching(['S bus a', 'T bus b'], ['one a 0', 'two b 0'])
   expect([...fedLoads(of, new Set(['S']))]).toEqual(['two'])
+  expect([...fedLoads(of, new Set(['S', 'T']))]).toEqual([])
+})
+
+it('loads are fed through another one as well, unless what they share is open', () => {
+  const of = switching(['feed bus a', 'S r 0'], ['one a m', 'two m r'])
+  expect([...fedLoads(of, new Set())]).toEqual(['one', 'two'])
+  expect([...fedLoads(of, new Set(['S']))]).toEqual([])
 })
