@@ -1,4 +1,4 @@
-import { boundsOf } from '../../formula/bounds.ts'
+import { boundsOf, nominalOf } from '../../formula/bounds.ts'
 import { plainOf } from '../../formula/given.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { AIR_RULES } from '../../rules/list.ts'
@@ -24,7 +24,7 @@ export function judgeSurroundings(surroundings: JobSurroundings, warmed: Warmed 
   if (moisture === null || !hasPoint({ airC, altitudeM, moisture }))
     return { results: [], findings: found({ surface: noPointOf(surroundings) }) }
   const tree = { airC, altitudeM, moisture, surfaceC }
-  const ice = boundsOf(tree, overIce)
+  const ice = nominalOf(tree, overIce)
   const bounds = boundsOf(tree, x => dew(x, ice))
   const { governs, surfaceMarginK } = bounds
   const asIs = surfaceMarginK === null ? NO_METAL : { surfaceMarginK, of: 'the metal without heat', governs }
