@@ -12,8 +12,7 @@ export function solveNetwork(network: PlainNetwork): Solution {
   requireSound(network)
   refuseFloating(network)
   refuseIdealLoops(network)
-  const factored = new FactoredNetwork(network)
-  const solution = factored.solutionOf(factored.unknowns)
+  const solution = new FactoredNetwork(network).solution()
   if (isRecording()) for (const node of nodesOf(network).slice(1)) recordNode(node, solution.nodeV[node]!, network)
   return solution
 }
