@@ -1,11 +1,10 @@
 import { FactoredNetwork } from './factored-network.ts'
-import { refuseFloating } from './floating-parts.ts'
-import { refuseIdealLoops } from './ideal-loops.ts'
 import type { PlainElement, PlainNetwork } from './network.ts'
 import { hasRow, KNOWN, type Layout, layoutOf } from './network-layout.ts'
-import { requireRange, requireSound } from './network-limits.ts'
+import { requireRange } from './network-limits.ts'
 import type { PartOf, PlainCircuit, PlainPart, Settled } from './part.ts'
 import { powerPoints } from './power-points.ts'
+import { refuseUnsolvable } from './solve-network.ts'
 import { ohmAt } from './warmth.ts'
 
 /** A part that follows its own temperature, and its number among the elements of the network. */
@@ -27,9 +26,7 @@ export class HeldCircuit {
     this.warming = conducting.flatMap((part, at) => (follows(part) ? [{ part, at }] : []))
     this.loads = parts.filter(part => part.kind === 'power')
     this.cold = { ground, elements: conducting.map(elementOf) }
-    requireSound(this.cold)
-    refuseFloating(this.cold)
-    refuseIdealLoops(this.cold)
+    refuseUnsolvable(this.cold)
     this.layout = layoutOf(this.cold)
   }
 

@@ -7,9 +7,9 @@ export interface Layout {
   readonly nodeAt: ReadonlyMap<string, number>
   readonly rowAt: ReadonlyMap<string, number>
   /** Of every element in its order: both ends and its own row. */
-  readonly from: Int32Array
-  readonly to: Int32Array
-  readonly row: Int32Array
+  readonly from: readonly number[]
+  readonly to: readonly number[]
+  readonly row: readonly number[]
 }
 
 /** The 0 V node, and the current of an element without a row, are no unknowns. */
@@ -29,9 +29,9 @@ export function layoutOf(network: PlainNetwork): Layout {
     size: nodes.length + rows.length,
     nodeAt,
     rowAt,
-    from: Int32Array.from(elements, ({ from }) => nodeAt.get(from) ?? KNOWN),
-    to: Int32Array.from(elements, ({ to }) => nodeAt.get(to) ?? KNOWN),
-    row: Int32Array.from(elements, ({ id }) => rowAt.get(id) ?? KNOWN)
+    from: elements.map(({ from }) => nodeAt.get(from) ?? KNOWN),
+    to: elements.map(({ to }) => nodeAt.get(to) ?? KNOWN),
+    row: elements.map(({ id }) => rowAt.get(id) ?? KNOWN)
   }
 }
 
