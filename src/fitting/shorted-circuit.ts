@@ -48,13 +48,11 @@ export class ShortedCircuit {
   }
 
   /** What a short drives through a run; null where none of it flows there. */
-  throughA(short: ShortAt): number | null {
-    const known = this.answered.find(
-      ({ from, to, run, wire }) => from === short.from && to === short.to && run === short.run && wire === short.wire
-    )
+  throughA({ from, to, run, wire }: ShortAt): number | null {
+    const known = this.answered.find(one => one.from === from && one.to === to && one.run === run && one.wire === wire)
     if (known !== undefined) return known.currentA
-    const currentA = this.solvedA(short)
-    this.answered.push({ ...short, currentA })
+    const currentA = this.solvedA({ from, to, run, wire })
+    this.answered.push({ from, to, run, wire, currentA })
     return currentA
   }
 

@@ -10,28 +10,41 @@ import { ohmAt, settledC } from './warmth.ts'
 export const SETTLED_SHARE = 1e-9
 const ROUNDS = 300
 
-/** Fixed point of resistance and temperature, from cold; each round goes half way where the last one overshot. */
+/** Fixed point of resistance and temperature, from cold. */
 export function warmed(circuit: PlainCircuit, contacts: Settled['contacts']): Settled {
   const held = new HeldCircuit(circuit, contacts)
   const { warming } = held
   let ohms = warming.map(({ part }) => ohmAt(part, part.ambientC))
-  let steps: readonly number[] = []
+  let before: readonly Tried[] = []
   for (let round = 0; round < ROUNDS; round++) {
     const drawn = held.at(ohms)
     const partC = warming.map(({ part, at }) => settledC(part, drawn.flowAt(at)))
-    const wanted = warming.map(({ part }, i) => ohmAt(part, partC[i]!))
-    if (wanted.every((ohm, i) => Math.abs(ohm / ohms[i]! - 1) <= SETTLED_SHARE))
+    const tried = warming.map(({ part }, i) => ({ ohm: ohms[i]!, wanted: ohmAt(part, partC[i]!) }))
+    if (tried.every(({ ohm, wanted }) => Math.abs(wanted / ohm - 1) <= SETTLED_SHARE))
       return { partC: Object.fromEntries(warming.map(({ part }, i) => [part.id, partC[i]!])), contacts, ...withOpen(drawn, circuit) }
-    const next = wanted.map((ohm, i) => stepped(ohms[i]!, ohm, steps[i]))
-    steps = next.map((ohm, i) => ohm - ohms[i]!)
-    ohms = next
+    const last = before
+    ohms = tried.map((one, i) => nextOhm(one, last[i]))
+    before = tried
   }
   throw noRest(warming)
 }
 
-function stepped(from: number, wanted: number, lastStep: number | undefined): number {
-  const step = wanted - from
-  return from + (lastStep !== undefined && lastStep * step < 0 ? step / 2 : step)
+/** A resistance as it was taken, and as the temperature it then has wants it. */
+interface Tried {
+  readonly ohm: number
+  readonly wanted: number
+}
+
+/** Up to here what is wanted follows so weakly what is taken that the line through the last two rounds leads on. */
+const WEAK = 0.5
+
+/** What follows weakly goes along that line; otherwise a round goes half way where the last one overshot. */
+function nextOhm({ ohm, wanted }: Tried, last: Tried | undefined): number {
+  const step = wanted - ohm
+  if (last === undefined) return wanted
+  const slope = (wanted - last.wanted) / (ohm - last.ohm)
+  if (Math.abs(slope) < WEAK) return ohm + step / (1 - slope)
+  return ohm + ((ohm - last.ohm) * step < 0 ? step / 2 : step)
 }
 
 function noRest(warming: readonly Warming[]): NoAnswer {
