@@ -26,7 +26,7 @@ export function heatersOf(job: Job, loads: FedLoads): readonly WarmingHeater[] |
   const names =
     job.warm !== null && job.warm.heaters.length > 0 ? job.warm.heaters : Object.keys(job.holes).filter(name => ratedOf(job, name) !== null)
   if (names.length === 0) return { field: 'parts.rated', measure: 'read power and voltage on the heater, and name the hole it goes into' }
-  const hanging = job.circuit === null ? [] : threadsOf(job.circuit).loads.map(({ name }) => name)
+  const hanging = hangingOf(job)
   const loose = names.find(name => hanging.includes(name))
   if (loose !== undefined) return { field: 'circuit.runs', measure: `draw a way back for ${loose} beside the threads of a part` }
   return names.map(name =>
@@ -36,6 +36,12 @@ export function heatersOf(job: Job, loads: FedLoads): readonly WarmingHeater[] |
       loads.find(load => load.name === name)
     )
   )
+}
+
+/** Loads that come back through threads alone. */
+function hangingOf({ circuit }: Job): readonly string[] {
+  if (circuit === null || circuit.runs.every(({ threads }) => threads === 'no')) return []
+  return threadsOf(circuit).loads.map(({ name }) => name)
 }
 
 function ratedOf({ holes, parts }: Job, name: string) {

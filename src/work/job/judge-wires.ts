@@ -33,13 +33,14 @@ function wireThing(judged: CircuitJudged, id: string, { wire, path }: JobRun): r
   const wired = run.parts.find(part => part.of === 'wire')
   if (wire === null || wired === undefined) return []
   const bounds = judged.bounds.runs.find(one => one.id === id)!
+  const { currentA, spareA, ampacityA } = bounds
   const worst = worstShort(judged, id)
   const findings = [
-    asked(overAmpacity, { ...bounds, ...figureOf(wired) }),
+    asked(overAmpacity, { currentA, spareA, ampacityA, ...figureOf(wired) }),
     asked(tooSmall, sizeOf(judged, wired, wire.sheathed)),
     ...shortFinding(judged, run, worst)
   ]
-  return [{ place: `circuit.${id}`, path: [...path, 'wire'], results: resultsBy(RUN_RESULTS, { ...bounds, worst }), findings }]
+  return [{ place: `circuit.${id}`, path: [...path, 'wire'], results: resultsBy(RUN_RESULTS, { worst, ...bounds }), findings }]
 }
 
 /** A joint that is the threads of a part. */
