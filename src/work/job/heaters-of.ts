@@ -52,10 +52,10 @@ function heaterOf(job: Job, name: string, load: FedLoads[number] | undefined): W
   const rated = ratedOf(job, name)
   if (rated === null) throw new Error('a job whose heater is not rated came to be warmed')
   const heater = { name, ratedV: rated.voltage, follows: followsOf(rated) }
-  if (load !== undefined) return { ...heater, powerW: fromCircuit(load.powerW), atV: load.atV }
+  if (load !== undefined) return { powerW: fromCircuit(load.powerW), atV: load.atV, ...heater }
   const { value, low, high, at } = rated.power
   const powerW = new Given(value, { low, high, at, assumed: 'default: its rated power, as no circuit feeds it' })
-  return { ...heater, powerW, atV: null }
+  return { powerW, atV: null, ...heater }
 }
 
 /** As one number with bounds: what moves it in the circuit most is its place, and what it hangs on there goes along. */

@@ -1,6 +1,6 @@
 import type { HoleFit } from '../../fitting/hole-fit.ts'
 import { jointFit } from '../../fitting/joint-fit.ts'
-import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
+import { type Bounded, type BoundsOf, boundsOf } from '../../formula/bounds.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
@@ -56,7 +56,7 @@ function subjectOf(job: Job, hole: JobHole, { found, bounds, metal, place }: See
     noNeck: (body?.neck ?? null) === null,
     typical: metal !== null && hole.casting.shear === null,
     castingMetal: metal,
-    ...(bounds ?? NOTHING)
+    ...figuresOf(bounds)
   }
 }
 
@@ -70,17 +70,20 @@ function withoutCard({ path }: JobHole): Lack {
   return { field: 'torque.card', measure: "read the maker's card for the part", at: path }
 }
 
-const NOTHING: { readonly [K in JointFigure]: null } = {
-  torqueNm: null,
-  preloadN: null,
-  internalStripLoadN: null,
-  castingMarginN: null,
-  partMarginN: null,
-  bodyMarginMpa: null,
-  breakMarginMpa: null,
-  engagementSpareMm: null,
-  bearingPressureMpa: null,
-  lowestTorqueNm: null,
-  highestTorqueNm: null,
-  proofTorqueNm: null
+/** Null where something is missing. */
+function figuresOf(bounds: Seen['bounds']): { readonly [K in JointFigure]: Bounded | null } {
+  return {
+    torqueNm: bounds?.torqueNm ?? null,
+    preloadN: bounds?.preloadN ?? null,
+    internalStripLoadN: bounds?.internalStripLoadN ?? null,
+    castingMarginN: bounds?.castingMarginN ?? null,
+    partMarginN: bounds?.partMarginN ?? null,
+    bodyMarginMpa: bounds?.bodyMarginMpa ?? null,
+    breakMarginMpa: bounds?.breakMarginMpa ?? null,
+    engagementSpareMm: bounds?.engagementSpareMm ?? null,
+    bearingPressureMpa: bounds?.bearingPressureMpa ?? null,
+    lowestTorqueNm: bounds?.lowestTorqueNm ?? null,
+    highestTorqueNm: bounds?.highestTorqueNm ?? null,
+    proofTorqueNm: bounds?.proofTorqueNm ?? null
+  }
 }

@@ -1,6 +1,6 @@
 import type { Run, RunWire } from '../../fitting/circuit.ts'
 import { carries } from '../../fitting/circuit-parts.ts'
-import { plainOf } from '../../formula/given.ts'
+import { nominalOf } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { magnesium } from '../../rules/ground/magnesium.ts'
@@ -53,7 +53,7 @@ function threadThing({ guards }: CircuitJudged, id: string, { threads, path }: J
 /** What the figure of the wire holds for; null where nobody said how it lies. */
 function figureOf(wired: RunWire) {
   const { lies } = wired
-  const figure = carries(plainOf(wired).plain)
+  const figure = carries(nominalOf(wired))
   if (lies === null || figure === null) return { holds: null, figureSource: SOURCES.practice, assumed: null }
   const holds = figure.kind === 'ampacity' ? figure.holdsFor : figure.says
   return { holds, figureSource: figure.kind === 'ampacity' ? figure.source : SOURCES.practice, assumed: assumedOf(lies) }
