@@ -48,11 +48,13 @@ function loadThing(judged: CircuitJudged, load: JobLoad, bounds: CircuitJudged['
   const { job, circuit } = judged
   const { ratedSharePercent } = bounds
   const unsure = unsureOf(judged, loadName(load))
-  const drop = { ...bounds, limit: limitOf(job, circuit.source.bus.value, load), unsure: unsure ?? noWay(judged, loadName(load)) }
+  const { dropV, dropPercent, powerW } = bounds
+  const limit = limitOf(job, circuit.source.bus.value, load)
+  const drop = { dropV, dropPercent, limit, unsure: unsure ?? noWay(judged, loadName(load)) }
   const heater =
     load.heater === null || ratedSharePercent === null
       ? null
-      : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), ...steadyOf(circuit), unsure }
+      : { powerW, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), unsure, ...steadyOf(circuit) }
   const findings: readonly Finding[] = [
     ...(isOff(judged, load) ? [] : LOAD_RULES.map(rule => asked(rule, drop))),
     ...(heater === null ? [] : HEATER_RULES.map(rule => asked(rule, heater))),

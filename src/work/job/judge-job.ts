@@ -16,7 +16,7 @@ import { judgeMass } from './judge-mass.ts'
 import { judgeSupply } from './judge-supply.ts'
 import { outsideFaults } from './outside-faults.ts'
 import { type Placed, placed, unanswered } from './placed.ts'
-import { withWholeField } from './whole-field.ts'
+import { placedFinding } from './placed-finding.ts'
 
 /** How a job is to be judged, where not as it says itself. */
 export interface Wanted {
@@ -67,17 +67,12 @@ function keptBy(rules: (id: string) => boolean, { results, findings, cautions }:
   return { verdict: kept.length === 0 ? 'not-judged' : worstOf(kept.map(({ verdict }) => verdict)), results, findings: kept, cautions }
 }
 
-function judged({ job, locate }: ReadJob): Judgement {
+function judged(read: ReadJob): Judgement {
+  const { job } = read
   const holes = Object.entries(job.holes).map(([name, hole]) => placed(`holes.${name}`, hole.path, 'hole', () => judgeHole(job, hole)))
   const { electric, fed, heated } = electricThings(job)
   const things: readonly Placed[] = [...holes, ...electric, ...heatThings(job, fed, heated), ...massThings(job)]
-  const findings = things.flatMap(({ findings, path, place }) =>
-    findings.map(finding => ({
-      thing: place,
-      where: locate(finding.at.length > 0 ? finding.at : path),
-      ...withWholeField(job, finding, path)
-    }))
-  )
+  const findings = things.flatMap(thing => thing.findings.map(finding => placedFinding(read, thing, finding)))
   return {
     verdict: worstOf(findings.map(({ verdict }) => verdict)),
     results: things.flatMap(({ place, results }) => results.map(result => ({ ...result, id: `${place}:${result.id}` }))),

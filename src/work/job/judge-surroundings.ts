@@ -1,5 +1,5 @@
 import { boundsOf, nominalOf } from '../../formula/bounds.ts'
-import { plainOf } from '../../formula/given.ts'
+import { nominalPlain } from '../../formula/given.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { AIR_RULES } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
@@ -32,7 +32,7 @@ export function judgeSurroundings(surroundings: JobSurroundings, warmed: Warmed 
     results: prefixed('dew', resultsBy(DEW_RESULTS, bounds)),
     findings: found({ surface: warmed === null ? asIs : whenWarmed(warmed, governs) }),
     cautions: [
-      ...dewCautions(plainOf({ moisture, surfaceC: null }).plain),
+      ...dewCautions(nominalPlain({ moisture, surfaceC: null })),
       ...(warmed === null && surfaceMarginK !== null ? [cautions.MARGIN_IS_AN_ESTIMATE, cautions.COOLING_NOT_ENTERED] : [])
     ]
   }
