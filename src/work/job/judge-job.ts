@@ -89,22 +89,35 @@ function massThings(job: ReadJob['job']): readonly Placed[] {
 interface ElectricThings {
   readonly electric: readonly Placed[]
   readonly fed: FedLoads
-  readonly heated: Heated | null
+  readonly heated: () => Heated | null
+}
+
+/** Circuit and casting as one, as far as they have an answer. What has none is told of the warm-up: the circuit is then judged apart. */
+function heatedApart(job: ReadJob['job']): { readonly found: Heated | null; readonly ask: () => Heated | null } {
+  try {
+    const found = heatedOf(job)
+    return { found, ask: () => found }
+  } catch (error) {
+    const ask = () => {
+      throw error
+    }
+    return { found: null, ask }
+  }
 }
 
 /** Circuit and supply, and what each load gets. A circuit without an answer leaves the supply unjudged as well: nobody knows what it takes. */
 function electricThings(job: ReadJob['job']): ElectricThings {
   const { circuit, supply } = job
   try {
-    const heated = heatedOf(job)
-    const judged = circuit === null ? null : circuitJudged(job, circuit, heated)
+    const heated = heatedApart(job)
+    const judged = circuit === null ? null : circuitJudged(job, circuit, heated.found)
     const electric = [...(judged === null ? [] : judgeCircuit(judged)), ...(supply === null ? [] : judgeSupply(job, supply, judged))]
-    return { electric, fed: judged?.bounds.loads ?? [], heated }
+    return { electric, fed: judged?.bounds.loads ?? [], heated: heated.ask }
   } catch (error) {
     return {
       electric: [{ place: 'circuit', path: circuit?.path ?? [], results: [], findings: [unanswered('circuit', error)] }],
       fed: [],
-      heated: null
+      heated: () => null
     }
   }
 }
