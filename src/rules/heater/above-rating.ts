@@ -25,8 +25,10 @@ export const aboveRating: Rule<Subject> = {
   change: 'ask the maker what voltage the heater stands for good, or take one rated for the highest bus',
   source: SOURCES.ohm,
   judge: ({ ratedSharePercent, steadyHigh }) => {
-    const tried = atMost(facts, ratedSharePercent, TRIED)
-    if (tried.verdict === 'fail') return tried
+    if (!(ratedSharePercent.high <= TRIED.value)) {
+      const tried = atMost(facts, ratedSharePercent, TRIED)
+      if (tried.verdict === 'fail') return tried
+    }
     return doubted(neverFails(atMost(facts, ratedSharePercent, { value: RATED })), steadyHigh ? [STEADY] : [])
   }
 }

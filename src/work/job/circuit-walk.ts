@@ -1,6 +1,6 @@
 import { type FaultRoles, faultsGiven } from '../../fitting/circuit-faults.ts'
 import { runId } from '../../fitting/circuit-parts.ts'
-import { plainOf } from '../../formula/given.ts'
+import { nominalPlain } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { silently } from '../../formula/working.ts'
 import { markedItem } from '../../job/circuit-names.ts'
@@ -49,7 +49,7 @@ export function circuitWalk(circuit: JobCircuit, fitted: FittedCircuit): Circuit
           }
   }
   return silently(() => {
-    const drawn = plainOf(fit).plain
+    const drawn = nominalPlain(fit)
     const given = faultsGiven(drawn, roles)
     const closed = closedGiven(circuit, fitted, roles)
     const { capacities } = closed?.given ?? given
@@ -69,7 +69,7 @@ function closedGiven(
 ): { readonly state: string; readonly given: FaultGiven } | null {
   const on = allOn(circuit, fitted)
   if (on === null) return null
-  const drawn = plainOf(fitted.fit).plain
+  const drawn = nominalPlain(fitted.fit)
   const runs = drawn.runs.map(run => ({ ...run, state: on.open.has(run.id) ? ('open' as const) : ('closed' as const) }))
   try {
     return { state: on.state, given: faultsGiven({ ...drawn, runs }, { ...roles, cranking: null }) }

@@ -26,7 +26,7 @@ export function heatersOf(job: Job, loads: FedLoads): readonly WarmingHeater[] |
   const names =
     job.warm !== null && job.warm.heaters.length > 0 ? job.warm.heaters : Object.keys(job.holes).filter(name => ratedOf(job, name) !== null)
   if (names.length === 0) return { field: 'parts.rated', measure: 'read power and voltage on the heater, and name the hole it goes into' }
-  const hanging = job.circuit === null ? [] : threadsOf(job.circuit).loads.map(({ name }) => name)
+  const hanging = hangingOf(job)
   const loose = names.find(name => hanging.includes(name))
   if (loose !== undefined) return { field: 'circuit.runs', measure: `draw a way back for ${loose} beside the threads of a part` }
   return names.map(name =>
@@ -38,6 +38,12 @@ export function heatersOf(job: Job, loads: FedLoads): readonly WarmingHeater[] |
   )
 }
 
+/** Loads that come back through threads alone. */
+function hangingOf({ circuit }: Job): readonly string[] {
+  if (circuit === null || circuit.runs.every(({ threads }) => threads === 'no')) return []
+  return threadsOf(circuit).loads.map(({ name }) => name)
+}
+
 function ratedOf({ holes, parts }: Job, name: string) {
   return parts[holes[name]?.takes ?? '']?.rated ?? null
 }
@@ -46,10 +52,10 @@ function heaterOf(job: Job, name: string, load: FedLoads[number] | undefined): W
   const rated = ratedOf(job, name)
   if (rated === null) throw new Error('a job whose heater is not rated came to be warmed')
   const heater = { name, ratedV: rated.voltage, follows: followsOf(rated) }
-  if (load !== undefined) return { ...heater, powerW: fromCircuit(load.powerW), atV: load.atV }
+  if (load !== undefined) return { powerW: fromCircuit(load.powerW), atV: load.atV, ...heater }
   const { value, low, high, at } = rated.power
   const powerW = new Given(value, { low, high, at, assumed: 'default: its rated power, as no circuit feeds it' })
-  return { ...heater, powerW, atV: null }
+  return { powerW, atV: null, ...heater }
 }
 
 /** As one number with bounds: what moves it in the circuit most is its place, and what it hangs on there goes along. */

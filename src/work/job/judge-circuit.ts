@@ -54,11 +54,14 @@ function loadThing(judged: CircuitJudged, load: JobLoad, drawn: CircuitJudged['b
   const name = loadName(load)
   const { first, most } = feeding(judged, name)
   const bounds = loadIn(first, name)
-  const { ratedSharePercent } = bounds
+  const { ratedSharePercent, powerW } = bounds
+  const { dropV, dropPercent, atV } = loadIn(most, name)
   const unsure = unsureOf(judged, name)
   const drop = {
-    ...loadIn(most, name),
     load: name,
+    dropV,
+    dropPercent,
+    atV,
     limit: limitOf(job, circuit.source.bus.value, load),
     unsure: unsure ?? noWay(judged, first, name),
     reversedBy: reversedBy(most, name)
@@ -66,7 +69,7 @@ function loadThing(judged: CircuitJudged, load: JobLoad, drawn: CircuitJudged['b
   const heater =
     load.heater === null || ratedSharePercent === null
       ? null
-      : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), ...steadyOf(circuit), unsure }
+      : { powerW, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), unsure, ...steadyOf(circuit) }
   const findings: readonly Finding[] = [
     ...LOAD_RULES.map(rule => inPosition(asked(rule, drop), most)),
     ...(heater === null ? [] : HEATER_RULES.map(rule => inPosition(asked(rule, heater), first))),

@@ -42,7 +42,7 @@ function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
     asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null, edge: far?.edge ?? null }),
     ...placeFinding(judged, name, protector)
   ]
-  return { place: `circuit.${name}`, path: item.path, results: resultsBy(PROTECTOR_RESULTS, { ...bounds, far }), findings }
+  return { place: `circuit.${name}`, path: item.path, results: resultsBy(PROTECTOR_RESULTS, { far, ...bounds }), findings }
 }
 
 /** In the positions of the switches in which it carries most, and in which most flows at switch-on. */
@@ -52,10 +52,10 @@ function loadedFindings(judged: CircuitJudged, name: string, protector: string) 
   const most = highestOf(worked, at => boundsIn(at).loadA.high)
   const cold = highestOf(worked, at => boundsIn(at).inrush?.currentA.high)
   const fitted = most.fit.protectors.find(one => one.name === name)!
-  const { loadA, allowedLoadA, loadRoomA } = boundsIn(most)
+  const { ratingA, loadA, allowedLoadA, loadRoomA, limit, wireMarginA, overload } = boundsIn(most)
   return [
     inPosition(asked(overloaded, { protector, loadA, allowedLoadA, loadRoomA }), most),
-    inPosition(asked(overWire, { protector, ...boundsIn(most), assumed: tableAssumed(judged, fitted) }), most),
+    inPosition(asked(overWire, { protector, ratingA, limit, wireMarginA, overload, assumed: tableAssumed(judged, fitted) }), most),
     inPosition(asked(inrush, inrushSubject(protector, boundsIn(cold))), cold)
   ]
 }

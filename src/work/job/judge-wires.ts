@@ -1,6 +1,6 @@
 import type { Run, RunWire } from '../../fitting/circuit.ts'
 import { carries } from '../../fitting/circuit-parts.ts'
-import { plainOf } from '../../formula/given.ts'
+import { nominalPlain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { magnesium } from '../../rules/ground/magnesium.ts'
@@ -40,7 +40,7 @@ function wireThing(judged: CircuitJudged, id: string, { wire, path }: JobRun): r
     asked(tooSmall, sizeOf(judged, wired, wire.sheathed)),
     ...shortFinding(judged, run, worst)
   ]
-  return [{ place: `circuit.${id}`, path: [...path, 'wire'], results: resultsBy(RUN_RESULTS, { ...bounds, worst }), findings }]
+  return [{ place: `circuit.${id}`, path: [...path, 'wire'], results: resultsBy(RUN_RESULTS, { worst, ...bounds }), findings }]
 }
 
 /** In the position of the switches in which most flows in it. */
@@ -48,7 +48,8 @@ function carriedFinding({ circuit, fit, positions }: CircuitJudged, id: string, 
   const unseen = unseenFinding(overAmpacity, { circuit, positions }, id)
   if (unseen !== null) return unseen
   const at = highestOf(positions.worked, ({ bounds }) => runIn(bounds).currentA.high)
-  return inPosition(asked(overAmpacity, { ...runIn(at.bounds), ...figureOf(wired) }), at)
+  const { currentA, spareA, ampacityA } = runIn(at.bounds)
+  return inPosition(asked(overAmpacity, { currentA, spareA, ampacityA, ...figureOf(wired) }), at)
 
   function runIn({ runs }: CircuitJudged['bounds']) {
     return runs[fit.runs.findIndex(run => run.id === id)]!
@@ -65,7 +66,7 @@ function threadThing({ guards }: CircuitJudged, id: string, { threads, path }: J
 /** What the figure of the wire holds for; null where nobody said how it lies. */
 function figureOf(wired: RunWire) {
   const { lies } = wired
-  const figure = carries(plainOf(wired).plain)
+  const figure = carries(nominalPlain(wired))
   if (lies === null || figure === null) return { holds: null, figureSource: SOURCES.practice, assumed: null }
   const holds = figure.kind === 'ampacity' ? figure.holdsFor : figure.says
   return { holds, figureSource: figure.kind === 'ampacity' ? figure.source : SOURCES.practice, assumed: assumedOf(lies) }

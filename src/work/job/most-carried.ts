@@ -1,6 +1,6 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
 import { circuitFit } from '../../fitting/circuit-fit.ts'
-import { plainOf } from '../../formula/given.ts'
+import { nominalPlain } from '../../formula/given.ts'
 import { silently } from '../../formula/working.ts'
 
 interface Fed {
@@ -36,6 +36,6 @@ export class MostCarried {
 const ROUNDING = 1e-9
 
 function currentsOf(fit: CircuitFit): readonly (readonly [id: string, currentA: number])[] {
-  const { runs } = silently(() => circuitFit(plainOf({ ...fit, shorts: [], inside: 'stiff' as const }).plain))
+  const { runs } = silently(() => circuitFit(nominalPlain({ ...fit, shorts: [], inside: 'stiff' as const })))
   return runs.map(({ id, currentA }) => [id, currentA])
 }

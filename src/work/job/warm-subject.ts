@@ -22,14 +22,14 @@ export function warmSubject(job: WarmJob, worked: Worked, { offC, partTime }: Sw
   const { limit, within } = job.warm
   const thermostatC = offC?.high ?? null
   return {
-    ...inTheCold(job, worked, partTime),
     within: within === null ? null : { value: within.low },
     hot: isMissing(worked.hot) && 'beyondC' in worked.warmed ? worked.warmed : worked.hot,
     metal: metalOf(job, worked, thermostatC),
     limit: limit === null ? null : { value: limit.greatest.low, reason: limit.reason },
     window: worked.window,
     thermostatC,
-    hotAirC: hotAirOf(job)
+    hotAirC: hotAirOf(job),
+    ...inTheCold(job, worked, partTime)
   }
 }
 

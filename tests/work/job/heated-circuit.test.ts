@@ -36,6 +36,11 @@ warm:
   cooling: { fall: 0 K }
 ${body}`
 
+/** Every reading the same: the block does not get warmer. */
+const FLAT = `  heat-test: { power: 18 W, air: 4 °C, air-was: moving, accuracy: 1 K, readings: [${[1, 2, 3, 4, 5, 6]
+  .map(minutes => `{ at: ${minutes} min, metal: 20 °C }`)
+  .join(', ')}] }\n`
+
 const CHANGE = ', resistance-change: { per-kelvin: 0.4 %/K, hot: 120 °C }'
 const BODY = '  body: { mass: 41 g, material: 380 J/kgK, contact: 420 mm2, joint: aluminium-pressed }\n'
 
@@ -119,4 +124,14 @@ it('the window asks for the rating at the temperature that the part then has', (
   const seenV = value('circuit.left:drop.voltage-at-load')
   expect(value('warm:warm.power.least')).toBeCloseTo(1.2 * (12 / seenV) ** 2 * ((1 - 0.004 * 14) / 1.4), 9)
   expect(value('warm:warm.power.greatest')).toBeCloseTo(19.2 * (12 / seenV) ** 2, 9)
+})
+
+it('a heat test without an answer is told of the warm-up, and the circuit judged apart', () => {
+  const { errors, findings } = judgeJob('job.yaml', job({ change: CHANGE, body: FLAT }))
+  expect(errors).toEqual([])
+  const noAnswers = findings.filter(({ rule }) => rule.endsWith('/no-answer'))
+  expect(noAnswers).toEqual([
+    expect.objectContaining({ rule: 'warm/no-answer', thing: 'warm', says: expect.stringContaining('heat test') })
+  ])
+  expect(findings.map(({ rule }) => rule)).toEqual(expect.arrayContaining(['drop/too-much', 'circuit/feeds-backwards']))
 })
