@@ -33,7 +33,7 @@ it('a switch above its table is not judged, or fails where it would at its last 
 })
 
 it('what a breaker of no published capacity can break is not passed over', () => {
-  const found = verdicts([/(fuse: F9.*?style:) blade/, '$1 hydraulic-magnetic'])
+  const found = verdicts([/fuse: (F9.*?style:) blade/, 'breaker: $1 hydraulic-magnetic'])
   expect(found('protect/interrupting')).toEqual(['not-judged'])
 })
 
