@@ -4,6 +4,7 @@ import type { BoundsOf } from '../../formula/bounds.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Guards } from './circuit-guards.ts'
 import type { JobCircuit } from './circuit-wiring.ts'
+import type { HighestFed } from './highest-fed.ts'
 
 /** A circuit with all that was worked out for it: what each of its things is judged by. */
 export interface CircuitJudged {
@@ -12,4 +13,5 @@ export interface CircuitJudged {
   readonly fit: CircuitFit
   readonly guards: Guards
   readonly bounds: BoundsOf<ReturnType<typeof circuitFit>>
+  readonly highest: HighestFed
 }

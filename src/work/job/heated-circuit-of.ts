@@ -1,3 +1,4 @@
+import type { CircuitFit } from '../../fitting/circuit.ts'
 import { type HeatedCircuit, heatedCold } from '../../fitting/heated-circuit.ts'
 import type { WarmFit } from '../../fitting/warm-fit.ts'
 import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
@@ -13,14 +14,19 @@ import { withIce } from './with-ice.ts'
 /** Circuit and casting solved as one in the coldest air. */
 export type Heated = BoundsOf<ReturnType<typeof heatedCold>>
 
+/** The circuit as it is to be reckoned, by the heaters that warm. */
+type As = (fit: CircuitFit, warming: readonly string[]) => CircuitFit
+
+const drawn: As = fit => fit
+
 /** Null where no heater of the circuit follows the temperature of the casting it warms, or too little is known of that casting. */
-export function heatedOf(job: Job): Heated | null {
+export function heatedOf(job: Job, as: As = drawn): Heated | null {
   const { warm } = job
   const heaters = heatersOf(job, [])
   if (warm === null || isMissing(heaters) || !heaters.some(({ name, follows }) => follows !== null && isFed(job, name))) return null
   const cold = coldTree({ job: { ...job, warm }, heaters, test: fittedTest(warm) })
   if (isMissing(cold)) return null
-  const tree: HeatedCircuit<WarmFit> | null = withCircuit(job, heaters, cold)
+  const tree: HeatedCircuit<WarmFit> | null = withCircuit(job, heaters, cold, as)
   return tree === null ? null : orApart(() => boundsOf(tree, withIce(cold.air, heatedCold)))
 }
 
@@ -38,13 +44,14 @@ function orApart(heated: () => Heated): Heated | null {
 export function withCircuit<W extends { readonly heatersW: WarmFit['heatersW'] }>(
   job: Job,
   heaters: readonly WarmingHeater[],
-  warm: W
+  warm: W,
+  as: As = drawn
 ): HeatedCircuit<W> | null {
   const { circuit } = job
   if (circuit === null) return null
   const others = heaters.filter(({ name }) => !isFed(job, name)).map(({ powerW }) => powerW)
   const warming = heaters.filter(({ name }) => isFed(job, name)).map(({ name }) => name)
-  return { circuit: circuitFitOf(job, circuit), warming, warm: { ...warm, heatersW: others } }
+  return { circuit: as(circuitFitOf(job, circuit), warming), warming, warm: { ...warm, heatersW: others } }
 }
 
 function isFed({ circuit }: Job, name: string): boolean {

@@ -5,7 +5,7 @@ import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import type { Finding } from '../../rules/finding.ts'
 import { throughThreads } from '../../rules/ground/through-threads.ts'
-import { CIRCUIT_RULES, HEATER_RULES, LOAD_RULES } from '../../rules/list.ts'
+import { CIRCUIT_RULES, LOAD_RULES } from '../../rules/list.ts'
 import type { Unsure } from '../../rules/missing.ts'
 import { GROUND_LIMITS } from '../../rules/practice/ground.ts'
 import { dropLimit } from '../../rules/practice/practice.ts'
@@ -22,10 +22,12 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { circuitWalk } from './circuit-walk.ts'
 import type { JobCircuit, JobLoad } from './circuit-wiring.ts'
 import type { Heated } from './heated-circuit-of.ts'
+import { highestFed } from './highest-fed.ts'
 import { bodyFindings } from './judge-bodies.ts'
 import { judgeProtectors } from './judge-protectors.ts'
 import { judgeWires } from './judge-wires.ts'
 import type { Placed } from './placed.ts'
+import { powerFindings } from './power-findings.ts'
 
 /** Every thing of the circuit under its name: loads, wires, protectors and switches, ground points, and the whole. */
 export function judgeCircuit(judged: CircuitJudged): readonly Placed[] {
@@ -41,21 +43,15 @@ export function judgeCircuit(judged: CircuitJudged): readonly Placed[] {
 
 export function circuitJudged(job: Job, circuit: JobCircuit, heated: Heated | null): CircuitJudged {
   const fitted = fittedCircuit(job, circuit)
-  return { job, circuit, ...fitted, bounds: heated?.fed ?? boundsOf(fitted.fit, circuitFit) }
+  return { job, circuit, ...fitted, bounds: heated?.fed ?? boundsOf(fitted.fit, circuitFit), highest: highestFed(job, fitted.fit, heated) }
 }
 
 function loadThing(judged: CircuitJudged, load: JobLoad, bounds: CircuitJudged['bounds']['loads'][number]): Placed {
   const { job, circuit } = judged
-  const { ratedSharePercent } = bounds
   const unsure = unsureOf(judged, loadName(load))
   const drop = { ...bounds, limit: limitOf(job, circuit.source.bus.value, load), unsure: unsure ?? noWay(judged, loadName(load)) }
-  const heater =
-    load.heater === null || ratedSharePercent === null
-      ? null
-      : { ...bounds, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), ...steadyOf(circuit), unsure }
   const findings: readonly Finding[] = [
-    ...(isOff(judged, load) ? [] : LOAD_RULES.map(rule => asked(rule, drop))),
-    ...(heater === null ? [] : HEATER_RULES.map(rule => asked(rule, heater))),
+    ...(isOff(judged, load) ? [] : [...LOAD_RULES.map(rule => asked(rule, drop)), ...powerFindings(judged, load, bounds, unsure)]),
     ...bodyFindings(judged, load)
   ]
   return { place: `circuit.${loadName(load)}`, path: load.path, results: resultsBy(LOAD_RESULTS, bounds), findings }
@@ -80,19 +76,10 @@ function noWay({ fit }: CircuitJudged, name: string): Unsure | null {
   }
 }
 
-/** Whether nobody told how low the bus gets, and how high. */
-function steadyOf({ source: { bus, low, high } }: JobCircuit) {
-  return { steadyBus: low === null && !(bus.low < bus.value), steadyHigh: high === null && !(bus.high > bus.value) }
-}
-
 /** Drawn switched off it has no drop to be judged; a heater is what the job is about, and is judged as it is drawn. */
 function isOff({ guards, fit }: CircuitJudged, load: JobLoad): boolean {
   const open = fit.runs.filter(({ state }) => state === 'open').map(({ id }) => id)
   return load.heater === null && switchedOff(guards.wiring, open).includes(loadName(load))
-}
-
-function leastPowerOf({ holes, parts }: Job, name: string): number | null {
-  return parts[holes[name]!.takes]!['least-power']?.high ?? null
 }
 
 /** A limit that the job gives itself goes before that of the practice. */
