@@ -1,4 +1,4 @@
-import { type BoundsOf, boundsOf } from '../formula/bounds.ts'
+import { type BoundsOf, nominalOf } from '../formula/bounds.ts'
 import { plainOf } from '../formula/given.ts'
 import { surfaceWet } from '../rules/dew/surface-wet.ts'
 import { asked } from '../rules/rule.ts'
@@ -16,7 +16,7 @@ export const run: Run = quickSum(description, {}, words => {
   const moisture = moistureOf(words)
   if (refused(moisture)) return moisture
   const tree: Dew = { airC: words.air, moisture, altitudeM: words.altitude, surfaceC: words.surface }
-  const ice = boundsOf(tree, overIce)
+  const ice = nominalOf(tree, overIce)
   return sum({
     title: `moist air, by ${moisture.by === 'humidity' ? 'its humidity' : 'its wet bulb'}`,
     tree: () => tree,
@@ -28,12 +28,12 @@ export const run: Run = quickSum(description, {}, words => {
   })
 })
 
-function moistureOf({ humidity, wet }: Words<typeof description.rows>): Dew['moisture'] | ReturnType<typeof refusal> {
+function moistureOf({ air, humidity, wet }: Words<typeof description.rows>): Dew['moisture'] | ReturnType<typeof refusal> {
   if (humidity !== null && wet !== null) return refusal('--wet', '--wet beside --humidity', 'one of the two')
   if (humidity !== null) return { by: 'humidity', humidityPercent: humidity }
-  return wet === null
-    ? refusal('--humidity', 'neither --humidity nor --wet', 'one of the two, as --humidity "78 %"')
-    : { by: 'wet-bulb', wetBulbC: wet }
+  if (wet === null) return refusal('--humidity', 'neither --humidity nor --wet', 'one of the two, as --humidity "78 %"')
+  if (wet.value > air.value) return refusal('--wet', 'a wet bulb that is warmer than its air', 'a wet bulb at --air or below')
+  return { by: 'wet-bulb', wetBulbC: wet }
 }
 
 /** Why a figure over ice is not there. */

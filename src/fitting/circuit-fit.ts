@@ -10,6 +10,7 @@ import { carries, loadPart, runId, runPart, SOURCE, sourcesOf, wireOf } from './
 import { atProtector } from './circuit-protectors.ts'
 import { nearA, shortsOf } from './circuit-shorts.ts'
 import type { HeaterC } from './rated-ohm.ts'
+import { shortedAsItIs } from './shorted-circuit.ts'
 
 /** The whole network settled at once, so that loads on one return know of each other. */
 export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
@@ -17,6 +18,7 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
   const runsA = new Map(fit.runs.map(({ id }) => [id, Math.abs(settled.flows[runId(id)]!.currentA)]))
   const currentsA = new Map(loads.map(({ name, currentA }) => [name, currentA]))
   const highestV = Math.max(fit.busV, ...fit.others.map(({ sourceV }) => sourceV))
+  const asItIs = fit.inside === 'known' && fit.protectors.length > 0 ? shortedAsItIs(fit) : null
   return {
     busV,
     sourceA: settled.flows[SOURCE]!.currentA,
@@ -28,7 +30,7 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
         loads: fit.loads,
         loadA: runsA.get(one.run)!,
         busV: highestV,
-        nearA: fit.inside === 'known' ? nearA(fit, one) : null
+        nearA: asItIs === null ? null : nearA(fit, one, asItIs)
       })
     ),
     switches: fit.switches.map(one => ({ name: one.name, ...switchNeed({ busV, currentA: runsA.get(one.run)!, rating: null, ...one }) })),
@@ -37,12 +39,13 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
   }
 }
 
-/** What moves the casting alone leaves the circuit as it was, round by round. */
-const fewSettled = fewRecalled(64, settle)
+/** Where heaters follow their casting: what moves that alone leaves the circuit as it was, round by round. */
+const settledBefore = fewRecalled(64, settle)
 
 /** What every load gets, and nothing of what protects it. */
 export function settledLoads(fit: Plain<CircuitFit>, heaterC: HeaterC) {
-  const settled = fewSettled(circuitOf(fit, heaterC))
+  const circuit = circuitOf(fit, heaterC)
+  const settled = Object.keys(heaterC).length === 0 ? settle(circuit) : settledBefore(circuit)
   const busV = settled.nodeV[fit.bus]!
   return { settled, busV, loads: fit.loads.map(load => atLoad(load, { settled, busV, heaterC })) }
 }

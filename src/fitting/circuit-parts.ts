@@ -29,7 +29,9 @@ export function sourcesOf({ bus, ground, busV, insideOhm, others }: Plain<Circui
 
 /** What the wire of a run carries, where it was told how it lies. */
 export function carries({ conductor, lies }: Plain<RunWire>) {
-  return lies === null ? null : ampacity({ conductor: conductorBySize(conductor.size), ...lies })
+  if (lies === null) return null
+  const { practice, insulationC, ambientC, altitudeM, bundleCount } = lies
+  return ampacity({ practice, conductor: conductorBySize(conductor.size), insulationC, ambientC, altitudeM, bundleCount })
 }
 
 export function wireOf({ parts }: Plain<Run>): Plain<RunWire> | undefined {

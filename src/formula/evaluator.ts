@@ -1,5 +1,5 @@
 import { noise } from './climb.ts'
-import { type Given, nominalOf, type Plain, plainOf, type Slot } from './given.ts'
+import { type Given, nominalPlain, type Plain, plainOf, type Slot } from './given.ts'
 import { countOf, numbersOf, shapeOf } from './leaves.ts'
 import { OutsideRange } from './outside-range.ts'
 import { silently } from './working.ts'
@@ -51,7 +51,7 @@ export function runnerOf<T, R>(tree: T, calculation: (x: Plain<T>) => R): Runner
 /** The calculation once, at the nominal. */
 export function ranAt<T, R>(tree: T, calculation: (x: Plain<T>) => R): R {
   try {
-    const plain = nominalOf(tree)
+    const plain = nominalPlain(tree)
     return silently(() => calculation(plain))
   } catch (error) {
     if (!(error instanceof OutsideRange)) throw error

@@ -5,9 +5,10 @@ interface Answer<R> {
   readonly given: R
 }
 
-/** What a calculation was asked: every key, number and word of it in order, and a sum that two askings alike have in common. */
+/** What a calculation was asked: every key and word of it in order, every number likewise, and a sum that two askings alike have in common. */
 interface Asked {
-  readonly all: unknown[]
+  readonly words: unknown[]
+  readonly numbers: number[]
   sum: number
 }
 
@@ -20,7 +21,7 @@ export function fewRecalled<X, R>(most: number, of: (x: X) => R): (x: X) => R {
   let oldest = 0
   return x => {
     if (isRecording()) return of(x)
-    const asked: Asked = { all: [], sum: 0 }
+    const asked: Asked = { words: [], numbers: [], sum: 0 }
     ask(x, asked)
     for (const one of answers) if (isSame(one.asked, asked)) return one.given
     const given = of(x)
@@ -30,24 +31,30 @@ export function fewRecalled<X, R>(most: number, of: (x: X) => R): (x: X) => R {
   }
 }
 
-/** Where a branch begins and ends: no two trees read alike. */
-const [OPENS, CLOSES] = [Symbol('opens'), Symbol('closes')]
+/** Where a branch begins and ends, and where a number stands: no two trees read alike. */
+const [OPENS, CLOSES, NUMBER] = [Symbol('opens'), Symbol('closes'), Symbol('number')]
 
 function ask(node: unknown, asked: Asked): void {
-  if (typeof node !== 'object' || node === null) {
-    asked.all.push(node)
-    if (typeof node === 'number') asked.sum += node * asked.all.length
-    return
+  if (typeof node === 'number') {
+    asked.words.push(NUMBER)
+    asked.sum += node * asked.numbers.push(node)
+  } else if (typeof node !== 'object' || node === null) asked.words.push(node)
+  else {
+    asked.words.push(OPENS)
+    for (const key in node) {
+      asked.words.push(key)
+      ask((node as Record<string, unknown>)[key], asked)
+    }
+    asked.words.push(CLOSES)
   }
-  asked.all.push(OPENS)
-  for (const key in node) {
-    asked.all.push(key)
-    ask((node as Record<string, unknown>)[key], asked)
-  }
-  asked.all.push(CLOSES)
 }
 
 function isSame(before: Asked, now: Asked): boolean {
-  if (before.sum !== now.sum || before.all.length !== now.all.length) return false
-  return before.all.every((one, i) => one === now.all[i])
+  return before.sum === now.sum && areSame(before.numbers, now.numbers) && areSame(before.words, now.words)
+}
+
+function areSame(before: readonly unknown[], now: readonly unknown[]): boolean {
+  if (before.length !== now.length) return false
+  for (let i = 0; i < now.length; i++) if (before[i] !== now[i]) return false
+  return true
 }

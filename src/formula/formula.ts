@@ -1,5 +1,6 @@
 import type { UnitName } from '../quantity/units.ts'
 import { OutsideRange } from './outside-range.ts'
+import { rangeChecks } from './range-check.ts'
 import type { Source } from './source.ts'
 import { record } from './working.ts'
 
@@ -35,15 +36,11 @@ type Description<I extends Inputs> = Omit<Facts, 'gives' | 'inputs'> & {
 export function formula<const G extends UnitName, const I extends Inputs>(gives: G, { of, ...rest }: Description<I>): Formula<G, I> {
   const facts: Facts = { gives, ...rest }
   const names = Object.keys(rest.inputs)
-  const least = Float64Array.from(names, name => rest.inputs[name]![1])
-  const greatest = Float64Array.from(names, name => rest.inputs[name]![2])
+  const [least, greatest] = [names.map(name => rest.inputs[name]![1]), names.map(name => rest.inputs[name]![2])]
+  const firstOutside = rangeChecks({ names, least, greatest })
   const call = (x: Numbers<I>): number => {
-    // By index: this runs before every formula, thousands of times for one job.
-    for (let i = 0; i < names.length; i++) {
-      const value = x[names[i]!]!
-      if (!(value >= least[i]! && value <= greatest[i]!))
-        throw new OutsideRange(gives, names[i]!, value, least[i]!, greatest[i]!, rest.says)
-    }
+    const i = firstOutside(x)
+    if (i >= 0) throw new OutsideRange(gives, names[i]!, x[names[i]!]!, least[i]!, greatest[i]!, rest.says)
     const value = of(x)
     record(facts, x, value)
     return value

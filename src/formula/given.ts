@@ -71,7 +71,7 @@ function copy(node: unknown, holders: Map<Given, [Record<string, unknown>, strin
 }
 
 /** The tree with the nominal in place of every given. */
-export function nominalOf<T>(tree: T): Plain<T> {
+export function nominalPlain<T>(tree: T): Plain<T> {
   return atNominal(tree) as Plain<T>
 }
 

@@ -10,10 +10,14 @@ export interface Shape {
 /** The shape of a result; null for one bare number. Texts, nulls and switches have no place in it. */
 export function shapeOf(results: unknown): Shape | null {
   if (typeof results === 'number') return null
-  const held = Object.entries(results ?? {}).filter(
-    ([, child]) => typeof child === 'number' || (typeof child === 'object' && child !== null)
-  )
-  return { keys: held.map(([key]) => key), below: held.map(([, child]) => shapeOf(child)) }
+  const shape = { keys: [] as string[], below: [] as (Shape | null)[] }
+  for (const key in results as object) {
+    const child = (results as Record<string, unknown>)[key]
+    if (typeof child !== 'number' && (typeof child !== 'object' || child === null)) continue
+    shape.keys.push(key)
+    shape.below.push(shapeOf(child))
+  }
+  return shape
 }
 
 export function countOf(shape: Shape | null): number {

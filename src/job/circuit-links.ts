@@ -1,6 +1,7 @@
 import { quoted } from '../quantity/quoted.ts'
 import { showNumber } from '../quantity/show.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
+import { PROTECTION_STYLES, styleOf } from '../trade/circuit/protection-styles.ts'
 import { type JobItem, loadName, markedItem } from './circuit-names.ts'
 import { oneOf, twice } from './link.ts'
 import { ratedLinks } from './rated-link.ts'
@@ -93,7 +94,7 @@ function runLinks(practice: Job['job']['practice'], { wire, bond, through, path 
   )
   if (wire === null && bond === null && through.length === 0)
     return [{ found: 'a run of nothing', accepted: 'wire, bond or through', path }]
-  const places = through.flatMap(item => [...placeLinks(item, wire), ...ratingLinks(item)])
+  const places = through.flatMap(item => [...placeLinks(item, wire), ...ratingLinks(item), ...styleLinks(item)])
   if (wire === null) return [...items, ...places]
   const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size, practice) })
   const made = conductor.ok ? [] : [{ ...conductor.fault, path: [...wire.path, 'size'] }]
@@ -105,6 +106,14 @@ function ratingLinks(item: JobItem): readonly LinkFault[] {
   if (item.rating === null || item.what === null || markedItem(item).does === 'switches') return []
   const accepted = 'rating of what is named as fuse, breaker, switch or thermostat, or of a relay'
   return [{ found: `a rating of ${quoted(item.what)}`, accepted, path: [...item.path, 'rating'] }]
+}
+
+/** A fuse opens by the band of a fuse, a breaker by that of a breaker. */
+function styleLinks({ fuse, breaker, style, path }: JobItem): readonly LinkFault[] {
+  const named = fuse !== null ? 'fuse' : breaker !== null ? 'breaker' : null
+  if (style === null || named === null || styleOf(style).kind === named) return []
+  const styles = PROTECTION_STYLES.flatMap(({ id, kind }) => (kind === named ? [id] : []))
+  return [{ found: `a ${named} of the style ${quoted(style)}`, accepted: `for a ${named} ${styles.join(', ')}`, path: [...path, 'style'] }]
 }
 
 /** Where on the wire of its run: asked of what protects, and of a run that has a wire. */

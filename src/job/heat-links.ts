@@ -13,7 +13,7 @@ export function heatLinks(job: Job): readonly LinkFault[] {
 
 function airLinks({ surroundings }: Job): readonly LinkFault[] {
   if (surroundings === null) return []
-  return [...hotDay(surroundings), ...twoMoistures(surroundings)]
+  return [...hotDay(surroundings), ...twoMoistures(surroundings), ...warmBulb(surroundings)]
 }
 
 type Surroundings = NonNullable<Job['surroundings']>
@@ -26,6 +26,11 @@ function hotDay({ air, hot, path }: Surroundings): readonly LinkFault[] {
 function twoMoistures({ humidity, 'wet-bulb': wetBulb, path }: Surroundings): readonly LinkFault[] {
   if (humidity === null || wetBulb === null) return []
   return [{ found: 'a wet bulb beside the humidity', accepted: 'one of the two', path: [...path, 'wet-bulb'] }]
+}
+
+function warmBulb({ air, 'wet-bulb': wetBulb, path }: Surroundings): readonly LinkFault[] {
+  if (wetBulb === null || wetBulb.value <= air.value) return []
+  return [{ found: 'a wet bulb that is warmer than its air', accepted: 'wet-bulb at air or below', path: [...path, 'wet-bulb'] }]
 }
 
 function heaterLinks(job: Job): readonly LinkFault[] {

@@ -1,7 +1,7 @@
 import { Given } from '../formula/given.ts'
 import { KINDS } from '../quantity/kinds.ts'
 import { unsaidAlong } from './circuit-names.ts'
-import { leavesOf } from './leaves.ts'
+import type { Field } from './field.ts'
 import type { Job } from './read-job.ts'
 import { JOB } from './schema/job.ts'
 
@@ -16,10 +16,23 @@ export interface JobInput {
 
 /** Every quantity of a job by its path. */
 export function inputsOf(job: Job): { readonly [path: string]: JobInput } {
-  const given = leavesOf(JOB, job).flatMap(({ path, field, value }) =>
-    field.is === 'quantity' && value instanceof Given ? [[path.join('.'), inputOf(value, KINDS[field.kind].house)] as const] : []
-  )
-  return Object.fromEntries([...given, ...unsaidPlaces(job)])
+  const inputs: Inputs = {}
+  note(inputs, JOB, job, '')
+  for (const [path, input] of unsaidPlaces(job)) inputs[path] = input
+  return inputs
+}
+
+type Inputs = Record<string, JobInput>
+
+/** Notes what is a quantity at a path or below it. */
+function note(inputs: Inputs, field: Field, value: unknown, path: string): void {
+  if (field.is === 'quantity' && value instanceof Given) inputs[path] = inputOf(value, KINDS[field.kind].house)
+  if (field.is !== 'map' && field.is !== 'named' && field.is !== 'list') return
+  const held = value as { readonly [key: string]: unknown }
+  for (const key of Object.keys(field.is === 'map' ? field.of : held)) {
+    const inner = held[key] ?? null
+    if (inner !== null) note(inputs, field.is === 'map' ? field.of[key]! : field.of, inner, path === '' ? key : `${path}.${key}`)
+  }
 }
 
 /** Fuses and breakers of which nobody said where on the wire of their run they sit. */

@@ -37,5 +37,6 @@ function resolved(node: Node | null, job: JobText): Node | null {
 function child(node: Node | null, key: string | number): Node | undefined {
   if (isSeq(node)) return node.items[Number(key)] as Node | undefined
   if (!isMap(node)) return undefined
-  return node.items.find(({ key: name }) => isScalar(name) && String(name.value) === key)?.value as Node | undefined
+  for (const { key: name, value } of node.items) if (isScalar(name) && String(name.value) === key) return value as Node | undefined
+  return undefined
 }

@@ -5,6 +5,7 @@ import { bad, type Fault } from '../quantity/fault.ts'
 import { nearest } from '../quantity/near.ts'
 import { parseQuantity } from '../quantity/parse-quantity.ts'
 import { quoted } from '../quantity/quoted.ts'
+import { blankOf } from './blank.ts'
 import type { Field, Fields, MapField, NamedField, Path, ScalarField } from './field.ts'
 import { homesOf } from './field-homes.ts'
 import { describe, kindOf, readScalar } from './read-scalar.ts'
@@ -39,29 +40,38 @@ export class FieldReader {
   private map(field: MapField, node: Node | null, path: Path): unknown {
     if (node !== null && !isMap(node))
       return this.refuse(bad(kindOf(node), `fields: ${Object.keys(field.of).join(', ')}`).fault, node, path)
-    const pairs = node === null ? [] : this.pairsOf(node, path)
-    for (const { key, name } of pairs) if (!Object.hasOwn(field.of, name)) this.unknown(name, key, field.of, path)
-    const found = new Map(pairs.map(({ name, value }) => [name, value]))
-    const entries = Object.entries(field.of).map(
-      ([name, inner]) => [name, this.inMap(inner, found.get(name), node, [...path, name])] as const
-    )
-    return { path, ...Object.fromEntries(entries) }
+    const found = node === null ? NOTHING : this.knownIn(node, field, path)
+    const read = blankOf(field)
+    read.path = path
+    for (const name of Object.keys(field.of)) read[name] = this.inMap(field.of[name]!, name, found.get(name), node, path)
+    return read
+  }
+
+  /** What stands under the names of the form; any other name is a fault. */
+  private knownIn(node: YAMLMap, { of }: MapField, path: Path): ReadonlyMap<string, Node | null> {
+    const found = new Map<string, Node | null>()
+    for (const { key, name, value } of this.pairsOf(node, path))
+      if (Object.hasOwn(of, name)) found.set(name, value)
+      else this.unknown(name, key, of, path)
+    return found
   }
 
   /** A field of a map: read where it stands, else its default, else null; a required one is missed at its map. */
-  private inMap(field: Field, node: Node | null | undefined, parent: Node | null, path: Path): unknown {
-    if (node !== undefined) return this.read(field, node, path)
-    if (field.is === 'map' && field.optional !== true && field.required !== true) return this.map(field, null, path)
+  private inMap(field: Field, name: string, node: Node | null | undefined, parent: Node | null, path: Path): unknown {
+    if (node !== undefined) return this.read(field, node, [...path, name])
+    if (field.is === 'map' && field.optional !== true && field.required !== true) return this.map(field, null, [...path, name])
     if (field.is === 'named') return Object.create(null)
     if (field.is === 'list') return []
-    if (field.required === true) return this.refuse(bad(`no ${path.at(-1)}`, describe(field)).fault, parent, path)
-    return 'default' in field && field.default !== undefined ? this.defaulted(field, field.default, path) : null
+    if (field.required === true) return this.refuse(bad(`no ${name}`, describe(field)).fault, parent, [...path, name])
+    return 'default' in field && field.default !== undefined ? this.defaulted(field, field.default, [...path, name]) : null
   }
 
   private defaulted(field: Field, text: string, path: Path): unknown {
     if (field.is !== 'quantity') return text
     const amount = parseQuantity(field.kind, text)
-    return amount.ok ? new Given(amount.value.value, { ...amount.value, assumed: `default: ${field.why}`, at: path }) : null
+    if (!amount.ok) return null
+    const { value, low, high } = amount.value
+    return new Given(value, { low, high, assumed: `default: ${field.why}`, at: path })
   }
 
   private named(field: NamedField, node: Node | null, path: Path): unknown {
@@ -99,18 +109,17 @@ export class FieldReader {
   /** The pairs of a map with merge keys opened out: what stands in the map itself comes last and wins. */
   private pairsOf(map: YAMLMap, path: Path): readonly NamedPair[] {
     if (this.spent(map, path)) return []
-    const pairs = map.items.map(pair => pair as Pair<Node, Node | null>)
+    const pairs = map.items as Pair<Node, Node | null>[]
     this.twice(pairs, path)
-    return [
-      ...pairs.filter(isMerge).flatMap(({ value }) => this.merged(value, path)),
-      ...pairs.filter(pair => !isMerge(pair)).flatMap(pair => this.namedPair(pair, path))
-    ]
+    const found: NamedPair[] = []
+    for (const pair of pairs) if (isMerge(pair)) found.push(...this.merged(pair.value, path))
+    for (const pair of pairs) if (!isMerge(pair)) this.namedPair(pair, found, path)
+    return found
   }
 
-  private namedPair({ key, value }: Pair<Node, Node | null>, path: Path): readonly NamedPair[] {
-    if (isScalar(key) && typeof key.value === 'string') return [{ name: key.value, key, value }]
-    this.refuse(bad('a field name that is no text', 'a name, in quotes where it looks like a number or a list').fault, key, path)
-    return []
+  private namedPair({ key, value }: Pair<Node, Node | null>, found: NamedPair[], path: Path): void {
+    if (isScalar(key) && typeof key.value === 'string') found.push({ name: key.value, key, value })
+    else this.refuse(bad('a field name that is no text', 'a name, in quotes where it looks like a number or a list').fault, key, path)
   }
 
   private merged(value: Node | null, path: Path): readonly NamedPair[] {
@@ -172,6 +181,8 @@ export class FieldReader {
 /** Many times more than a job has; an alias bomb has more. */
 const MOST_NODES = 20_000
 const NAME = /^[\p{L}\p{N}][\p{L}\p{N} +\-.]{0,39}$/u
+
+const NOTHING: ReadonlyMap<string, Node | null> = new Map()
 
 interface NamedPair {
   readonly name: string

@@ -8,10 +8,15 @@ export class Exact {
   readonly bottom: bigint
 
   constructor(top: Numeric, bottom: Numeric = 1n) {
-    const [a, b] = [ratioOf(top), ratioOf(bottom)]
-    const sign = b.top < 0n ? -1n : 1n
-    this.top = sign * a.top * b.bottom
-    this.bottom = sign * a.bottom * b.top
+    if (typeof top === 'bigint' && typeof bottom === 'bigint') {
+      this.top = bottom < 0n ? -top : top
+      this.bottom = bottom < 0n ? -bottom : bottom
+    } else {
+      const [a, b] = [ratioOf(top), ratioOf(bottom)]
+      const sign = b.top < 0n ? -1n : 1n
+      this.top = sign * a.top * b.bottom
+      this.bottom = sign * a.bottom * b.top
+    }
   }
 
   plus(other: Exact): Exact {

@@ -1,4 +1,5 @@
-const PLAIN = /^[!-~]+(?: [!-~]+)*$/
+/** One sign for each meaning as it stands: those of ASCII, and those that units and tolerances are written in. */
+const PLAIN = /^[!-~±°²·Ωµ]+(?: [!-~±°²·Ωµ]+)*$/
 const PLUS_MINUS = /\+ ?\/ ?-|\+-/g
 
 /** How far the wide signs of East Asian keyboards stand above the plain ones. */

@@ -17,8 +17,20 @@ export function rounded(value: number, digits: Digits): string {
 function placesOf(value: number, { decimals, significant }: Digits): number {
   const least = decimals ?? Number.NEGATIVE_INFINITY
   if (significant === undefined || Math.abs(value) < NOISE) return decimals ?? 0
-  const exponent = Number(value.toExponential().split('e')[1])
-  return Math.max(least, significant - 1 - exponent)
+  return Math.max(least, significant - 1 - exponentOf(Math.abs(value)))
+}
+
+/** From the least that is no noise to more than is ever printed in full. */
+const LEAST_EXPONENT = -9
+const MOST_EXPONENT = 16
+/** As they are written: worked out, some would be a bit off. */
+const TENS = Array.from({ length: MOST_EXPONENT - LEAST_EXPONENT + 1 }, (_, i) => Number(`1e${i + LEAST_EXPONENT}`))
+
+/** The power of ten that a number begins with: 2 for 123.4. */
+function exponentOf(size: number): number {
+  let i = TENS.length - 1
+  while (i > 0 && size < TENS[i]!) i--
+  return i + LEAST_EXPONENT
 }
 
 function atPlaces(value: number, places: number, side: Digits['side']): string {
@@ -37,5 +49,5 @@ function wholeOf(scaled: number, side: Digits['side']): number {
 /** Nought has no sign. */
 function tidy(text: string, { trim }: Digits): string {
   const short = trim === true && text.includes('.') ? text.replace(/\.?0+$/, '') : text
-  return /[1-9]/.test(short) ? short : short.replace('-', '')
+  return short.startsWith('-') && !/[1-9]/.test(short) ? short.slice(1) : short
 }

@@ -17,7 +17,7 @@ const MOST_EXTRA = 6
 
 /** Two figures that are held against each other, with as many digits more as it takes to see which is the larger. */
 export function showApart(a: number, b: number, shown: Shown, extra = 0): readonly [string, string] {
-  const digits = finer(DIGITS[shown], extra)
+  const digits = extra === 0 ? DIGITS[shown] : finer(DIGITS[shown], extra)
   const both = [showWith(a, digits), showWith(b, digits)] as const
   const same = both[0] === both[1] && Math.abs(a - b) > SAME * Math.max(1, Math.abs(b))
   return same && extra < MOST_EXTRA ? showApart(a, b, shown, extra + 1) : both

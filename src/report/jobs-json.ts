@@ -1,6 +1,6 @@
 import type { JobAnswer, JobsAnswer } from './jobs-answer.ts'
 import { atEnd, type JobsPage, type JobsPrinter } from './jobs-printer.ts'
-import { documentOf, errorJson, findingJson, resultJson } from './json.ts'
+import { errorJson, FORMAT, findingJson, resultJson, sourceIdsOf, sourcesJson } from './json.ts'
 
 /** One document for all files. */
 export function printer({ command }: JobsPage): JobsPrinter {
@@ -9,20 +9,16 @@ export function printer({ command }: JobsPage): JobsPrinter {
 
 /** One document whatever the number of files: the findings of all, and each file with its results. */
 export function jobsDocument({ command, jobs }: JobsAnswer): object {
-  const errors = jobs.flatMap(job => job.errors)
-  const answer = {
-    command,
-    title: '',
-    inputs: {},
-    results: jobs.flatMap(job => job.results),
-    tables: {},
-    findings: jobs.flatMap(job => job.findings),
-    cautions: [...new Set(jobs.flatMap(job => job.cautions))]
-  }
+  const [findings, errors] = [jobs.flatMap(job => job.findings), jobs.flatMap(job => job.errors)]
   return {
-    ...documentOf(answer),
+    format: FORMAT,
+    command,
+    inputs: {},
     results: {},
-    findings: jobs.flatMap(({ findings }) => findings.map(finding => findingJson(finding, () => finding.where))),
+    tables: {},
+    findings: findings.map(finding => findingJson(finding, () => finding.where)),
+    cautions: [...new Set(jobs.flatMap(job => job.cautions))],
+    sources: sourcesJson(sourceIdsOf({ results: jobs.flatMap(job => job.results), findings })),
     ...(errors.length === 0 ? {} : { errors: errors.map(errorJson) }),
     jobs: jobs.map(jobJson)
   }

@@ -44,8 +44,10 @@ export function errorJson({ found, accepted, near, where }: Diagnostic): object 
   return { found, accepted, near: near ?? null, where }
 }
 
+type Sourced = Pick<Answer, 'results' | 'findings' | 'working'> & Partial<Pick<Answer, 'tables'>>
+
 /** Every source that a result, a finding, the working or a row of a table rests on. */
-export function sourceIdsOf({ results, findings, working = [], tables }: Answer): readonly SourceId[] {
+export function sourceIdsOf({ results, findings, working = [], tables = {} }: Sourced): readonly SourceId[] {
   const ids = new Set<string>()
   const note = ({ source }: { readonly source?: unknown }) => {
     if (typeof source === 'string' && !ids.has(source) && Object.hasOwn(SOURCES, source)) ids.add(source)

@@ -48,11 +48,9 @@ interface Worst {
 /** Below nought fails. Nought within rounding, an assumed value or a searched end is at best a caution, with the reason said. */
 function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, margin, worstAt, word, says }: Worst): Judged {
   const none = Math.abs(margin) <= 1e-9 * Math.max(1, Math.abs(limit.value))
-  const doubts = [
-    ...(none ? ['no margin'] : []),
-    ...doubtsOf(result),
-    ...(limit.assumed === undefined ? [] : [`the limit is assumed: ${limit.assumed}`])
-  ]
+  const doubts = none ? ['no margin'] : []
+  doubts.push(...doubtsOf(result))
+  if (limit.assumed !== undefined) doubts.push(`the limit is assumed: ${limit.assumed}`)
   // Written so that a margin that is no number fails.
   const verdict = !(margin >= 0) && !none ? 'fail' : doubts.length > 0 ? 'caution' : 'pass'
   const [is, bound] = figuresApart(value, limit.value, facts)
@@ -80,6 +78,7 @@ export function doubted<J extends Told>(judged: J, doubts: readonly string[]): J
 
 /** Why a good margin is still no pass. */
 export function doubtsOf({ hangsOn, turned }: Bounded): readonly string[] {
+  if (hangsOn.length + turned.length === 0) return NONE
   const assumed = hangsOn.map(({ at, assumed }) => `${at.join('.')} (${assumed?.replaceAll('default: ', '')})`)
   const searched = turned.map(({ at }) => at.join('.'))
   return [
@@ -87,6 +86,8 @@ export function doubtsOf({ hangsOn, turned }: Bounded): readonly string[] {
     ...(searched.length === 0 ? [] : [`the worst end was searched for, not proved: ${searched.join(', ')}`])
   ]
 }
+
+const NONE: readonly string[] = []
 
 /** A figure as it stands in a sentence. */
 export function figure(value: number, { gives }: ResultFacts): string {

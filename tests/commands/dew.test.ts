@@ -68,7 +68,7 @@ describe('faults', () => {
     ['dew --air 4 --humidity 78%', '--air', 'no unit'],
     ['dew --air 61°C --humidity 78%', '--air', 'air is 61 °C'],
     ['dew --air 20°C --humidity 101%', '--humidity', 'humidity is 101 %'],
-    ['dew --air 20°C --wet 21°C', '--wet', 'depression is -1 K'],
+    ['dew --air 20°C --wet 21°C', '--wet', 'a wet bulb that is warmer than its air'],
     ['dew --air 20°C --humidity 50% --altitude 12km', '--altitude', 'altitude is 12000 m']
   ])('%s', async (example, option, found) => {
     const { exit, errors } = await jsonOf(example)

@@ -10,6 +10,7 @@ const test = (count: number) =>
 describe('a fault between fields', () => {
   it.each([
     ['surroundings: { air: 4 °C, humidity: 78 %, wet-bulb: 2 °C }', 'surroundings.wet-bulb', 'a wet bulb beside the humidity'],
+    ['surroundings: { air: -5 °C ± 3 K, wet-bulb: -4 °C }', 'surroundings.wet-bulb', 'a wet bulb that is warmer than its air'],
     [`${COLD}warm: { heaters: [right] }`, 'warm.heaters.0', '"right", which is no hole of this file'],
     [`${COLD}warm: { cooling: {} }`, 'warm.cooling', 'cooling of nothing'],
     [`${COLD}warm: { cooling: { fall: 3 K, throat: 20 m/s } }`, 'warm.cooling', 'a fall beside what makes it'],

@@ -31,6 +31,9 @@ export const aboveRating: Rule<Subject> = {
 }
 
 function judgedShare(ratedSharePercent: Bounded): Judged {
-  const tried = atMost(facts, ratedSharePercent, TRIED)
-  return tried.verdict === 'fail' ? tried : neverFails(atMost(facts, ratedSharePercent, { value: RATED }))
+  if (!(ratedSharePercent.high <= TRIED.value)) {
+    const tried = atMost(facts, ratedSharePercent, TRIED)
+    if (tried.verdict === 'fail') return tried
+  }
+  return neverFails(atMost(facts, ratedSharePercent, { value: RATED }))
 }

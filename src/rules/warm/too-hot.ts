@@ -13,7 +13,7 @@ interface Subject extends SteadyBus, CutAt {
   readonly limit: Limit | null
 }
 
-const facts = { ...steadyC, says: 'standing still on a hot day it settles at' }
+const facts = { ...steadyC, says: 'standing still on a hot day its hottest spot settles at' }
 
 /** Whether it stays below its limit when the machine stands on a hot day and the heater was left on. */
 export const tooHot: Rule<Subject> = {

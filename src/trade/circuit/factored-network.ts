@@ -1,6 +1,7 @@
 import { LuFactors } from './lu-factors.ts'
 import type { Flow, PlainElement, PlainNetwork, Solution } from './network.ts'
-import { type Equations, equationsOf } from './nodal-equations.ts'
+import { KNOWN, type Layout, layoutOf } from './network-layout.ts'
+import { equationsOf, inject } from './nodal-equations.ts'
 
 /** Every unknown of a network: node voltages but that of the 0 V node, then currents of the rows. */
 export type Unknowns = Float64Array
@@ -10,31 +11,31 @@ export class FactoredNetwork {
   readonly network: PlainNetwork
   /** With the network as it stands. */
   readonly unknowns: Unknowns
-  private readonly equations: Equations
+  private readonly layout: Layout
   private readonly factors: LuFactors
 
-  constructor(network: PlainNetwork) {
+  /** `layout`: where it is known already, from a network that differs by its numbers alone. */
+  constructor(network: PlainNetwork, layout: Layout = layoutOf(network)) {
     this.network = network
-    this.equations = equationsOf(network)
-    this.factors = new LuFactors(this.equations.left)
-    this.unknowns = this.factors.solve(this.equations.right)
+    this.layout = layout
+    const { left, right } = equationsOf(network, layout)
+    this.factors = new LuFactors(left)
+    this.unknowns = this.factors.solve(right)
   }
 
   /** By how much every unknown changes for each ampere that is taken out of one node and put into another. */
   response({ from, to }: Pick<PlainElement, 'from' | 'to'>): Unknowns {
-    const right = new Float64Array(this.unknowns.length)
-    const [out, into] = [this.equations.place.get(from), this.equations.place.get(to)]
-    if (out !== undefined) right[out]! -= 1
-    if (into !== undefined) right[into]! += 1
+    const right = new Float64Array(this.layout.size)
+    inject(right, { from: this.nodeAt(from), to: this.nodeAt(to) }, 1)
     return this.factors.solve(right)
   }
 
   /** By how much every unknown changes for each volt that is put in series with an element that has a current of its own. */
-  seriesResponse(element: PlainElement): Unknowns | undefined {
-    const place = this.equations.place.get(element)
-    if (place === undefined) return undefined
-    const right = new Float64Array(this.unknowns.length)
-    right[place] = 1
+  seriesResponse({ id }: PlainElement): Unknowns | undefined {
+    const row = this.layout.rowAt.get(id)
+    if (row === undefined) return undefined
+    const right = new Float64Array(this.layout.size)
+    right[row] = 1
     return this.factors.solve(right)
   }
 
@@ -44,35 +45,47 @@ export class FactoredNetwork {
   }
 
   nodeV(unknowns: Unknowns, node: string): number {
-    const place = this.equations.place.get(node)
-    return place === undefined ? 0 : unknowns[place]!
+    return voltsAt(unknowns, this.nodeAt(node))
   }
 
   /** What of the unknowns is the current of an element; fixed currents and sources do not respond, so they are left out there. */
   currentA(unknowns: Unknowns, element: PlainElement, of: 'whole' | 'response' = 'whole'): number {
-    const place = this.equations.place.get(element)
-    if (place !== undefined) return unknowns[place]!
+    const row = this.layout.rowAt.get(element.id)
+    if (row !== undefined) return unknowns[row]!
     if (element.kind === 'draw') return of === 'whole' ? element.drawA : 0
     return this.dropV(unknowns, element) / ohmOf(element)
   }
 
-  /** What flows in one element of the network as it stands. */
-  flowOf(id: string): Flow {
-    return this.flow(this.unknowns, this.network.elements.find(element => element.id === id)!)
+  /** What flows in one element of the network as it stands, by its number there. */
+  flowAt(i: number): Flow {
+    const { unknowns, layout } = this
+    const dropV = voltsAt(unknowns, layout.from[i]!) - voltsAt(unknowns, layout.to[i]!)
+    const currentA = this.ownA(i, dropV)
+    return { currentA, dropV, powerW: dropV * currentA }
   }
 
-  solutionOf(unknowns: Unknowns): Solution {
+  /** The network as it stands. */
+  solution(): Solution {
     const { ground, elements } = this.network
-    const volts = [[ground, 0], ...this.equations.nodes.map((node, i) => [node, unknowns[i]!] as const)] as const
-    const flows = elements.map(element => [element.id, this.flow(unknowns, element)] as const)
+    const volts = [[ground, 0], ...this.layout.nodes.map((node, i) => [node, this.unknowns[i]!] as const)] as const
+    const flows = elements.map(({ id }, i) => [id, this.flowAt(i)] as const)
     return { nodeV: Object.fromEntries(volts), flows: Object.fromEntries(flows) }
   }
 
-  private flow(unknowns: Unknowns, element: PlainElement): Flow {
-    const dropV = this.dropV(unknowns, element)
-    const currentA = this.currentA(unknowns, element)
-    return { currentA, dropV, powerW: dropV * currentA }
+  private ownA(i: number, dropV: number): number {
+    const row = this.layout.row[i]!
+    if (row !== KNOWN) return this.unknowns[row]!
+    const element = this.network.elements[i]!
+    return element.kind === 'draw' ? element.drawA : dropV / ohmOf(element)
   }
+
+  private nodeAt(node: string): number {
+    return this.layout.nodeAt.get(node) ?? KNOWN
+  }
+}
+
+function voltsAt(unknowns: Unknowns, node: number): number {
+  return node === KNOWN ? 0 : unknowns[node]!
 }
 
 function ohmOf(element: Exclude<PlainElement, { readonly kind: 'draw' }>): number {

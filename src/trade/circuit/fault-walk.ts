@@ -2,10 +2,8 @@ import { FactoredNetwork } from './factored-network.ts'
 import { changeOf, type Fault, type FaultGiven, faultsOf } from './fault.ts'
 import { type FaultEffects, harmOf } from './fault-effects.ts'
 import { FaultWatch } from './fault-watch.ts'
-import { refuseFloating } from './floating-parts.ts'
-import { refuseIdealLoops } from './ideal-loops.ts'
 import type { PlainElement, PlainNetwork } from './network.ts'
-import { requireSound } from './network-limits.ts'
+import { refuseUnsolvable } from './solve-network.ts'
 
 export interface WalkedFault extends FaultEffects {
   readonly fault: Fault
@@ -16,9 +14,7 @@ export interface WalkedFault extends FaultEffects {
 /** Every fault of a network, one at a time, worst first. Each is worked out from the factors of the whole network. */
 export function walkFaults(given: FaultGiven): readonly WalkedFault[] {
   const { network, cranking } = given
-  requireSound(network)
-  refuseFloating(network)
-  refuseIdealLoops(network)
+  refuseUnsolvable(network)
   const whole = new FaultWatch(given, new FactoredNetwork(network))
   const started = cranking === null ? whole : new FaultWatch(given, new FactoredNetwork(cranked(network, cranking, whole)))
   const walked = faultsOf(given).map(fault => {

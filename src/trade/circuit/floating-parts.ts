@@ -1,6 +1,7 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { quoted } from '../../quantity/quoted.ts'
-import { nodesOf, type PlainElement, type PlainNetwork } from './network.ts'
+import { nodesOf, type PlainNetwork } from './network.ts'
+import { spread } from './spread.ts'
 
 /**
  * Groups of nodes that nothing ties to the 0 V node, so that their voltage is anything.
@@ -9,10 +10,10 @@ import { nodesOf, type PlainElement, type PlainNetwork } from './network.ts'
 export function floatingParts(network: PlainNetwork): readonly (readonly string[])[] {
   const ties = network.elements.filter(({ kind }) => kind !== 'draw')
   const parts: string[][] = []
-  const seen = new Set(reached(network.ground, ties))
+  const seen = spread(network.ground, ties)
   for (const node of nodesOf(network)) {
     if (seen.has(node)) continue
-    const part = reached(node, ties)
+    const part = [...spread(node, ties)]
     parts.push(part)
     for (const one of part) seen.add(one)
   }
@@ -28,15 +29,4 @@ export function refuseFloating(network: PlainNetwork): void {
     `no path to the 0 V node ${quoted(network.ground)} from ${names.join(', nor from ')}: the voltage there is not determined`,
     'join it to the rest through a wire, a joint or a load, or leave out what hangs on it'
   )
-}
-
-function reached(start: string, ties: readonly PlainElement[]): string[] {
-  const neighbours = new Map<string, string[]>()
-  for (const { from, to } of ties) {
-    neighbours.set(from, [...(neighbours.get(from) ?? []), to])
-    neighbours.set(to, [...(neighbours.get(to) ?? []), from])
-  }
-  const found = new Set([start])
-  for (const node of found) for (const next of neighbours.get(node) ?? []) found.add(next)
-  return [...found]
 }

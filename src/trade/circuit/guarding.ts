@@ -1,4 +1,5 @@
 import { loadWay, type SourceLine } from './load-way.ts'
+import { spread } from './spread.ts'
 
 /** A circuit as lines between points: what hangs on what, without any resistance. */
 export interface Wiring {
@@ -110,19 +111,7 @@ function needs({ bus, ground, runs, loads, sources = [{ id: bus, from: ground, t
 
 /** Points that runs join to a start, without passing the stop. */
 export function reached(start: string, stop: string, runs: readonly Line[]): ReadonlySet<string> {
-  return spread(start, point => point === stop, runs)
-}
-
-function spread(start: string, isEnd: (point: string) => boolean, lines: readonly Pick<Line, 'from' | 'to'>[]): ReadonlySet<string> {
-  const found = new Set([start])
-  for (const point of found) {
-    if (isEnd(point)) continue
-    for (const { from, to } of lines) {
-      if (from === point) found.add(to)
-      if (to === point) found.add(from)
-    }
-  }
-  return found
+  return spread(start, runs, point => point === stop)
 }
 
 export interface LooseEnd {
@@ -138,7 +127,7 @@ export function looseEnd({ bus, ground, runs, loads }: Wiring): LooseEnd | null 
   const joined = (point: string) => feeds.has(point) || returns.has(point)
   const found = loads.flatMap(({ name, from, to }) =>
     [from, to].flatMap(point => {
-      const around = joined(point) ? [] : [...spread(point, joined, [...runs, ...loads])]
+      const around = joined(point) ? [] : [...spread(point, [...runs, ...loads], joined)]
       const [fed, back] = [around.some(one => feeds.has(one)), around.some(one => returns.has(one))]
       return around.length === 0 || (fed && back) ? [] : [{ load: name, point, other: fed ? ground : bus }]
     })

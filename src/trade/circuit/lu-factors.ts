@@ -8,9 +8,10 @@ export class LuFactors {
   private readonly factors: Float64Array
   private readonly order: readonly number[]
 
+  /** `left` is taken apart in its place. */
   constructor(left: Float64Array) {
     this.size = Math.round(Math.sqrt(left.length))
-    this.factors = left.slice()
+    this.factors = left
     const order = Array.from({ length: this.size }, (_, row) => row)
     for (let column = 0; column < this.size; column++) {
       this.swap(column, this.pivotRow(column), order)

@@ -1,5 +1,5 @@
-import { LuDecomposition, Matrix } from 'ml-matrix'
 import type { FactoredNetwork, Unknowns } from './factored-network.ts'
+import { LuFactors } from './lu-factors.ts'
 import type { PlainElement } from './network.ts'
 
 /** An element taken out, or two nodes joined that were not. */
@@ -46,9 +46,7 @@ export class NetworkChanges {
     if (levers.some((lever, i) => hangsAlone(lever, laws[i]![i]!)))
       return levers.length === 1 && Math.abs(misses[0]!) < ALONE ? unknowns : undefined
     const units = solvedFor(laws, misses)
-    return units === undefined
-      ? undefined
-      : unknowns.map((value, n) => levers.reduce((sum, { response }, k) => sum + units[k]! * response[n]!, value))
+    return units === undefined ? undefined : moved(unknowns, levers, units)
   }
 
   private leverOf(change: Change): Lever {
@@ -72,12 +70,19 @@ export class NetworkChanges {
   }
 }
 
-function solvedFor(laws: readonly (readonly number[])[], misses: readonly number[]): readonly number[] | undefined {
+function solvedFor(laws: readonly (readonly number[])[], misses: readonly number[]): ArrayLike<number> | undefined {
   if (laws.length === 0) return []
   if (laws.length === 1) {
     const units = misses[0]! / laws[0]![0]!
     return Number.isFinite(units) ? [units] : misses[0] === 0 ? [0] : undefined
   }
-  const factors = new LuDecomposition(new Matrix(laws.map(row => [...row])))
-  return factors.isSingular() ? undefined : factors.solve(Matrix.columnVector([...misses])).to1DArray()
+  const units = new LuFactors(Float64Array.from(laws.flat())).solve(Float64Array.from(misses))
+  return units.every(Number.isFinite) ? units : undefined
+}
+
+/** Every unknown after so many units of each lever. */
+function moved(unknowns: Unknowns, levers: readonly Lever[], units: ArrayLike<number>): Unknowns {
+  const after = unknowns.slice()
+  for (const [k, { response }] of levers.entries()) for (let n = 0; n < after.length; n++) after[n]! += units[k]! * response[n]!
+  return after
 }

@@ -16,7 +16,7 @@ export function requireSound({ elements }: PlainNetwork): void {
   }
 }
 
-function requireRange(element: PlainElement): void {
+export function requireRange(element: PlainElement): void {
   switch (element.kind) {
     case 'resistor':
       within('resistanceOhm', element.resistanceOhm, 0, GREATEST_OHM)

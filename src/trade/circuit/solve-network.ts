@@ -7,15 +7,23 @@ import { refuseIdealLoops } from './ideal-loops.ts'
 import { nodesOf, type PlainElement, type PlainNetwork, type Solution } from './network.ts'
 import { requireSound } from './network-limits.ts'
 
-/** Voltages of all nodes and currents of all elements. What has no one answer is refused in words before anything is solved. */
+/** Voltages of all nodes and currents of all elements. */
 export function solveNetwork(network: PlainNetwork): Solution {
+  return solvedNetwork(network).solution()
+}
+
+/** The same before it is written out. What has no one answer is refused in words before anything is solved. */
+export function solvedNetwork(network: PlainNetwork): FactoredNetwork {
+  refuseUnsolvable(network)
+  const factored = new FactoredNetwork(network)
+  if (isRecording()) for (const node of nodesOf(network).slice(1)) recordNode(node, factored.nodeV(factored.unknowns, node), network)
+  return factored
+}
+
+export function refuseUnsolvable(network: PlainNetwork): void {
   requireSound(network)
   refuseFloating(network)
   refuseIdealLoops(network)
-  const factored = new FactoredNetwork(network)
-  const solution = factored.solutionOf(factored.unknowns)
-  if (isRecording()) for (const node of nodesOf(network).slice(1)) recordNode(node, solution.nodeV[node]!, network)
-  return solution
 }
 
 function recordNode(node: string, value: number, { ground, elements }: PlainNetwork): void {

@@ -32,7 +32,7 @@ export function overIce(x: Plain<Dew>): OverIce {
 
 /** Moist air by the Magnus form, without the enhancement factor. */
 export function dew(x: Plain<Dew>, ice: OverIce = overIce(x)) {
-  const { waterSaturationPa, vapourPressurePa, pressurePa } = airVapour(x)
+  const { waterSaturationPa, vapourPressurePa, pressurePa } = airVapour({ ...x, moisture: withinAir(x) })
   const humidityPercent =
     x.moisture.by === 'humidity' ? x.moisture.humidityPercent : moist.humidityPercent({ vapourPressurePa, waterSaturationPa })
   const dewPointC = moist.dewPointC({ vapourPressurePa })
@@ -51,6 +51,11 @@ export function dew(x: Plain<Dew>, ice: OverIce = overIce(x)) {
     humidityRatio: moist.humidityRatio({ vapourPressurePa, pressurePa }),
     pressurePa
   }
+}
+
+/** Where bounds of air and bulb overlap the bulb stops at its air, which is saturated there. That it is no warmer at the nominal is asked before. */
+function withinAir({ airC, moisture }: Plain<Dew>): Plain<Moisture> {
+  return moisture.by === 'humidity' ? moisture : { ...moisture, wetBulbC: Math.min(moisture.wetBulbC, airC) }
 }
 
 function airVapour({ airC, moisture, altitudeM }: Plain<Dew>) {

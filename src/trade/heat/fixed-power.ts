@@ -1,13 +1,14 @@
 import { formula } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 
+/** None where the air alone holds the target. */
 export const leastPowerW = formula('leastPowerW', {
   says: 'least rated power that holds the target in cold moving air at low bus',
   symbol: 'Pl',
-  equation: 'G·(Tt - Ta)·(Vr/V)^2',
+  equation: 'max(0, G·(Tt - Ta))·(Vr/V)^2',
   inputs: { lossWPerK: ['G', 1e-5, 1e6], targetC: ['Tt', -90, 500], airC: ['Ta', -90, 150], ratedV: ['Vr', 1, 1000], busV: ['V', 1, 1000] },
   source: SOURCES['heat-balance'],
-  of: ({ lossWPerK, targetC, airC, ratedV, busV }) => lossWPerK * (targetC - airC) * (ratedV / busV) ** 2
+  of: ({ lossWPerK, targetC, airC, ratedV, busV }) => Math.max(0, lossWPerK * (targetC - airC)) * (ratedV / busV) ** 2
 })
 
 export const greatestPowerW = formula('greatestPowerW', {
@@ -23,7 +24,7 @@ export const asRatedW = formula('asRatedW', {
   says: 'rated power of a heater that gives a power at a temperature of its own, its resistance following that',
   symbol: 'Pr',
   equation: 'P·(1 + c/100·(T - 20))/(1 + c/100·(h - 20))',
-  inputs: { powerW: ['P', 0, 1e9], resistanceChangePerK: ['c', -0.05, 1], partC: ['T', -60, 1000], hotC: ['h', -60, 1000] },
+  inputs: { powerW: ['P', -1e9, 1e9], resistanceChangePerK: ['c', -0.05, 1], partC: ['T', -60, 1000], hotC: ['h', -60, 1000] },
   source: SOURCES.ohm,
   of: ({ powerW, resistanceChangePerK, partC, hotC }) =>
     (powerW * (1 + (resistanceChangePerK / 100) * (partC - 20))) / (1 + (resistanceChangePerK / 100) * (hotC - 20))

@@ -1,6 +1,7 @@
 import type { Plain } from '../../formula/given.ts'
 import { type Around, type Loss, lossAtWPerK } from './block.ts'
 import * as fixed from './fixed-power.ts'
+import { crossing } from './settle.ts'
 
 /** A heater whose power follows the square of the bus, and whose resistance may follow its temperature. */
 export interface PowerWindow {
@@ -17,7 +18,7 @@ export interface PowerWindow {
 /** Rated powers. The losses are those at target and limit, where the power has to hold. */
 export function powerWindow({ cold, hot, ratedV, follows, jointKPerW }: PowerWindow) {
   const { targetC } = cold
-  const { limitC } = hot
+  const limitC = castingAtLimitC(hot, jointKPerW)
   const coldWPerK = lossAtWPerK(cold.loss, cold.around, targetC)
   const hotWPerK = lossAtWPerK(hot.loss, hot.around, limitC)
   const asRatedW = (powerW: number, castingC: number, castingW: number) =>
@@ -28,4 +29,12 @@ export function powerWindow({ cold, hot, ratedV, follows, jointKPerW }: PowerWin
   const leastPowerW = asRatedW(leastW, targetC, coldWPerK * coldK)
   const greatestPowerW = asRatedW(greatestW, limitC, hotWPerK * hotK)
   return { leastPowerW, greatestPowerW, spanW: fixed.spanW({ leastPowerW, greatestPowerW }) }
+}
+
+/** The casting when the hottest spot stands at the limit: that is the heated part, where it is told apart. */
+function castingAtLimitC({ limitC, around, loss }: PowerWindow['hot'], jointKPerW: number): number {
+  const { airC } = around
+  if (jointKPerW === 0 || limitC <= airC) return limitC
+  const partC = (castingC: number) => castingC + jointKPerW * lossAtWPerK(loss, around, castingC) * (castingC - airC)
+  return crossing(castingC => partC(castingC) - limitC, airC, limitC)
 }

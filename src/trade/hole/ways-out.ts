@@ -34,9 +34,12 @@ function insertWay({ thread, foundDiameterMm, wallMm }: TooWide): readonly strin
 /** The next thread of its system, finer or larger, that a drill can still true the hole for, with wall left. */
 function largerWay({ thread, foundDiameterMm, wallMm }: TooWide): readonly string[] {
   const known: readonly Thread[] = thread.system === 'metric' ? metricThreads() : unifiedThreads()
-  const fits = known
-    .filter(({ majorMm }) => majorMm >= thread.majorMm && (wallMm === null || wallMm > (majorMm - foundDiameterMm) / 2))
-    .find(larger => publishedTapDrill(larger).diameterMm > foundDiameterMm)
+  const fits = known.find(
+    larger =>
+      larger.majorMm >= thread.majorMm &&
+      (wallMm === null || wallMm > (larger.majorMm - foundDiameterMm) / 2) &&
+      publishedTapDrill(larger).diameterMm > foundDiameterMm
+  )
   if (fits === undefined) return []
   const drill = `drilled ${publishedTapDrill(fits).diameterMm.toFixed(2)} mm`
   return [`the next thread that the hole has room for, ${fits.name}, ${drill}, with a part of that thread`]

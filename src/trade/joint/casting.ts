@@ -20,8 +20,7 @@ const STRENGTH = 'or a shear strength, as "160 MPa"'
 
 /** An alloy as people write it: `A380`, `a 380.0`, `356-T6 sand cast`, `Zamak 3`, `gray iron class 30`. */
 export function readCasting(text: string): Outcome<Casting> {
-  const asked = bare(text).replace('gray', 'grey').replace('mold', 'mould')
-  const found = CASTING_ALLOYS.filter(({ name }) => isWritten(name, asked))
+  const found = alloysBySpelling().get(bare(text).replace('gray', 'grey').replace('mold', 'mould')) ?? []
   if (found.length > 1) return severalCasts(text, found)
   return found[0] === undefined ? unknownAlloy(text) : known(found[0])
 }
@@ -70,11 +69,27 @@ function short([alloy]: Name): string {
   return alloy.replace(/\.0$/, '')
 }
 
+let bySpelling: ReadonlyMap<string, readonly CastingAlloy[]> | undefined
+
+/** One spelling may be that of several ways of casting. */
+function alloysBySpelling(): ReadonlyMap<string, readonly CastingAlloy[]> {
+  if (bySpelling !== undefined) return bySpelling
+  const made = new Map<string, CastingAlloy[]>()
+  for (const alloy of CASTING_ALLOYS)
+    for (const spelling of spellingsOf(alloy.name)) {
+      const others = made.get(spelling)
+      if (others === undefined) made.set(spelling, [alloy])
+      else others.push(alloy)
+    }
+  bySpelling = made
+  return made
+}
+
 /** Temper and way of casting may be left out, and so may the words `class` and `cast`. */
-function isWritten([alloy, temper, cast]: Name, asked: string): boolean {
-  const begins = [alloy, alloy.replace('class', ''), alloy + temper].map(bare).filter(begin => asked.startsWith(begin))
+function spellingsOf([alloy, temper, cast]: Name): ReadonlySet<string> {
+  const begins = [alloy, alloy.replace('class', ''), alloy + temper].map(bare)
   const ends = ['', cast, cast.replace(' cast', '')].map(bare)
-  return begins.some(begin => ends.includes(asked.slice(begin.length)))
+  return new Set(begins.flatMap(begin => ends.map(end => begin + end)))
 }
 
 function bare(text: string): string {

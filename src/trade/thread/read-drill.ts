@@ -60,10 +60,16 @@ function readSize(words: string): Outcome<AskedDrill> {
   if (low !== high) return bad(`${quoted(words)} has bounds`, 'one size of drill')
   const end = beyond(diameterMm)
   if (end !== undefined) return bad(`no drill of ${quoted(words)} in any set`, 'a size from 0.2 mm to 50 mm', end)
-  const drill = orderFor(words)
-    .flatMap(drillsOf)
-    .find(drill => sameSize(drill.diameterMm, diameterMm))
-  return good(drill ?? { set: null, name: `${Number(diameterMm.toFixed(4))} mm`, diameterMm })
+  return good(drillIn(orderFor(words), diameterMm) ?? { set: null, name: `${Number(diameterMm.toFixed(4))} mm`, diameterMm })
+}
+
+/** The first of several sets that has the size gives it. */
+function drillIn(sets: readonly DrillSet[], diameterMm: number): Drill | undefined {
+  for (const set of sets) {
+    const drill = drillsOf(set).find(one => sameSize(one.diameterMm, diameterMm))
+    if (drill !== undefined) return drill
+  }
+  return undefined
 }
 
 /** The end of the sets, where the size lies beyond it. */

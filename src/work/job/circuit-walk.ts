@@ -1,7 +1,7 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
 import { type FaultRoles, faultsGiven } from '../../fitting/circuit-faults.ts'
 import { runId } from '../../fitting/circuit-parts.ts'
-import { type Plain, plainOf } from '../../formula/given.ts'
+import { nominalPlain, type Plain } from '../../formula/given.ts'
 import { silently } from '../../formula/working.ts'
 import { markedItem } from '../../job/circuit-names.ts'
 import type { FaultGiven } from '../../trade/circuit/fault.ts'
@@ -46,7 +46,7 @@ export function circuitWalk(circuit: JobCircuit, { fit, guards: { wiring, unguar
           }
   }
   return silently(() => {
-    const drawn = plainOf(fit).plain
+    const drawn = nominalPlain(fit)
     const given = faultsGiven(drawn, roles)
     const closed = closedGiven(drawn, roles)
     const { capacities } = closed ?? given

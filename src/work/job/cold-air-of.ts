@@ -14,7 +14,8 @@ export type JobSurroundings = NonNullable<Job['surroundings']>
 export const NO_AIR: Missing = { field: 'surroundings.air', measure: 'a thermometer in the shade on the coldest day it has to work' }
 const NO_POINT: Missing = {
   field: 'a dew point',
-  measure: 'this air is colder or drier than the formula is good for: give the target as a temperature'
+  measure:
+    'this air is colder or drier than the formula is good for, at one end of its bounds at least: measure air and moisture closer, or give the target as a temperature'
 }
 export const NO_HUMIDITY: Missing = { field: 'surroundings.humidity', measure: 'a hygrometer or a wet bulb beside the casting' }
 
@@ -36,20 +37,22 @@ export function coldAirOf({ air: airC, altitude: altitudeM, ...rest }: JobSurrou
   }
 }
 
-/** Whether the air is warm and moist enough for its dew point, at its coldest and driest. */
+/** Whether the air is warm and moist enough for its dew point, at its driest. */
 export function hasPoint({ airC, altitudeM, moisture }: Pick<Dew, 'airC' | 'altitudeM' | 'moisture'>): boolean {
-  const driest: Plain<Dew>['moisture'] =
-    moisture.by === 'humidity'
-      ? { ...moisture, humidityPercent: moisture.humidityPercent.low }
-      : { ...moisture, wetBulbC: moisture.wetBulbC.low }
+  const driest: Pick<Plain<Dew>, 'airC' | 'moisture'> = moisture.by === 'humidity'
+    ? { airC: airC.low, moisture: { ...moisture, humidityPercent: moisture.humidityPercent.low } }
+    : { airC: airC.high, moisture: { ...moisture, wetBulbC: moisture.wetBulbC.low } }
   try {
-    dew({ airC: airC.low, altitudeM: altitudeM.value, moisture: driest, surfaceC: null })
+    dew({ ...driest, altitudeM: altitudeM.value, surfaceC: null })
     return true
   } catch (error) {
     // Whatever else is wrong is told where it is worked out.
-    return !(error instanceof OutsideRange && error.formula === 'dewPointC')
+    return !(error instanceof OutsideRange && TOO_DRY.includes(error.formula))
   }
 }
+
+/** What has no answer for too little vapour, or for less than none. */
+const TOO_DRY = ['dewPointC', 'humidityPercent']
 
 /** Of all it lacks: what was given, or a formula for it. */
 export function noPointOf({ humidity, 'wet-bulb': wetBulb }: Pick<JobSurroundings, 'humidity' | 'wet-bulb'>): Missing {

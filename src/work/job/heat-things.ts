@@ -10,9 +10,9 @@ import { type Placed, placed } from './placed.ts'
 const NO_WARMTH: Missing = { field: 'the warm-up', measure: 'it has no answer' }
 
 /** The warm-up, and the moist air around it, which asks whether the warmed metal stays dry. */
-export function heatThings(job: Job, loads: FedLoads, heated: Heated | null): readonly Placed[] {
+export function heatThings(job: Job, loads: FedLoads, heated: () => Heated | null): readonly Placed[] {
   const { warm, surroundings } = job
-  const warming = warm === null ? null : placed('warm', warm.path, 'warm', () => judgeWarm({ ...job, warm }, loads, heated))
+  const warming = warm === null ? null : placed('warm', warm.path, 'warm', () => judgeWarm({ ...job, warm }, loads, heated()))
   const warmed = warming === null ? null : isWarmed(warming) ? warming : { warmed: NO_WARMTH, steadyBus: false }
   return [
     ...(surroundings === null ? [] : [placed('surroundings', surroundings.path, 'dew', () => judgeSurroundings(surroundings, warmed))]),

@@ -21,9 +21,10 @@ const drawn: As = fit => fit
 
 /** Null where no heater of the circuit follows the temperature of the casting it warms, or too little is known of that casting. */
 export function heatedOf(job: Job, as: As = drawn): Heated | null {
-  const { warm } = job
+  const { warm, circuit } = job
+  if (warm === null || circuit === null) return null
   const heaters = heatersOf(job, [])
-  if (warm === null || isMissing(heaters) || !heaters.some(({ name, follows }) => follows !== null && isFed(job, name))) return null
+  if (isMissing(heaters) || !heaters.some(({ name, follows }) => follows !== null && isFed(job, name))) return null
   const cold = coldTree({ job: { ...job, warm }, heaters, test: fittedTest(warm) })
   if (isMissing(cold)) return null
   const tree: HeatedCircuit<WarmFit> | null = withCircuit(job, heaters, cold, as)

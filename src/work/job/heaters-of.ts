@@ -29,7 +29,7 @@ export interface WarmingHeater {
 export function heatersOf(job: Job, loads: FedLoads): readonly WarmingHeater[] | Missing {
   const names = warmingNames(job)
   if (names.length === 0) return { field: 'parts.rated', measure: 'read power and voltage on the heater, and name the hole it goes into' }
-  const hanging = job.circuit === null ? [] : threadsOf(job.circuit).loads.map(({ name }) => name)
+  const hanging = hangingOf(job)
   const loose = names.find(name => hanging.includes(name))
   if (loose !== undefined) return { field: 'circuit.runs', measure: `draw a way back for ${loose} beside the threads of a part` }
   return names.map(name =>
@@ -47,6 +47,12 @@ export function warmingNames(job: Job): readonly string[] {
   return Object.keys(job.holes).filter(name => ratedOf(job, name) !== null)
 }
 
+/** Loads that come back through threads alone. */
+function hangingOf({ circuit }: Job): readonly string[] {
+  if (circuit === null || circuit.runs.every(({ threads }) => threads === 'no')) return []
+  return threadsOf(circuit).loads.map(({ name }) => name)
+}
+
 function ratedOf({ holes, parts }: Job, name: string) {
   return parts[holes[name]?.takes ?? '']?.rated ?? null
 }
@@ -55,10 +61,10 @@ function heaterOf(job: Job, name: string, load: FedLoads[number] | undefined): W
   const rated = ratedOf(job, name)
   if (rated === null) throw new Error('a job whose heater is not rated came to be warmed')
   const heater = { name, ratedV: rated.voltage, follows: followsOf(rated) }
-  if (load !== undefined) return { ...heater, ...fedBy(load) }
+  if (load !== undefined) return { ...fedBy(load), ...heater }
   const { value, low, high, at } = rated.power
   const powerW = new Given(value, { low, high, at, assumed: 'default: its rated power, as no circuit feeds it' })
-  return { ...heater, powerW, hotW: powerW, atV: null, highV: null }
+  return { powerW, hotW: powerW, atV: null, highV: null, ...heater }
 }
 
 function fedBy({ powerW, atV, highest }: FedLoads[number]): Pick<WarmingHeater, 'powerW' | 'hotW' | 'atV' | 'highV'> {

@@ -1,6 +1,7 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
 import { fedLoads, hottestFit } from '../../fitting/others-off.ts'
 import { type Bounded, boundsOf } from '../../formula/bounds.ts'
+import { NoAnswer } from '../../formula/no-answer.ts'
 import type { Job } from '../../job/read-job.ts'
 import { type Heated, heatedOf } from './heated-circuit-of.ts'
 
@@ -28,7 +29,17 @@ export function highestFed(job: Job, fit: CircuitFit, heated: Heated | null): Hi
   function worked(names: readonly string[]): readonly Highest[] {
     const off = hottestFit(fit, names)
     if (off === null) return []
-    const following = heated === null ? null : heatedOf(job, () => off)
+    const following = heated === null ? null : orApart(() => heatedOf(job, () => off))
     return following === null ? boundsOf({ fit: off, names }, fedLoads) : following.fed.loads.filter(({ name }) => names.includes(name))
+  }
+}
+
+/** A casting that has no rest with the other loads off is told of the warm-up: the circuit is then judged apart. */
+function orApart(following: () => Heated | null): Heated | null {
+  try {
+    return following()
+  } catch (error) {
+    if (error instanceof NoAnswer) return null
+    throw error
   }
 }

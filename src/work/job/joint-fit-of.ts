@@ -17,9 +17,15 @@ import type { JobHole, JobPart } from './hole-fit-of.ts'
 /** The joint of a hole, or what has to be known before there is one. */
 export type FoundJoint = { readonly fit: JointFit; readonly lacks: null } | { readonly fit: null; readonly lacks: Lack }
 
-export function jointFitOf({ tools, parts }: Job, hole: JobHole, fit: HoleFit): FoundJoint {
+interface Opened {
+  readonly fit: HoleFit
+  /** The alloy of the casting, where a table knows it. */
+  readonly metal: Casting | null
+}
+
+export function jointFitOf({ tools, parts }: Job, hole: JobHole, { fit, metal }: Opened): FoundJoint {
   const part = parts[hole.takes]!
-  const shearMpa = shearOf(hole)
+  const shearMpa = shearOf(hole, metal)
   const strength = strengthOf(part)
   const nutFactor = nutFactorOf(hole)
   const lacks = lackOf(part, hole, { shearMpa, strength, nutFactor })
@@ -51,8 +57,7 @@ export function metalOf({ casting: { alloy } }: JobHole): Casting | null {
 }
 
 /** The strength that the job gives goes before that of its alloy. */
-function shearOf(hole: JobHole): Given | null {
-  const metal = metalOf(hole)
+function shearOf(hole: JobHole, metal: Casting | null): Given | null {
   return hole.casting.shear ?? (metal === null ? null : new Given(metal.shearMpa, { at: [...hole.casting.path, 'alloy'] }))
 }
 

@@ -49,7 +49,9 @@ export function circuitJudged(job: Job, circuit: JobCircuit, heated: Heated | nu
 function loadThing(judged: CircuitJudged, load: JobLoad, bounds: CircuitJudged['bounds']['loads'][number]): Placed {
   const { job, circuit } = judged
   const unsure = unsureOf(judged, loadName(load))
-  const drop = { ...bounds, limit: limitOf(job, circuit.source.bus.value, load), unsure: unsure ?? noWay(judged, loadName(load)) }
+  const { dropV, dropPercent } = bounds
+  const limit = limitOf(job, circuit.source.bus.value, load)
+  const drop = { dropV, dropPercent, limit, unsure: unsure ?? noWay(judged, loadName(load)) }
   const findings: readonly Finding[] = [
     ...(isOff(judged, load) ? [] : [...LOAD_RULES.map(rule => asked(rule, drop)), ...powerFindings(judged, load, bounds, unsure)]),
     ...bodyFindings(judged, load)

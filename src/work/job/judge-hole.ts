@@ -41,7 +41,6 @@ interface Seen {
 function subjectOf({ job, hole, part, bounds, fit }: Seen): HoleSubject {
   const floor = job.limits['metal-below']
   return {
-    ...bounds.hole,
     runOut: bounds.seat?.runOut ?? null,
     floor: bounds.seat?.floor ?? null,
     engagedMm: bounds.seat?.engagedMm ?? null,
@@ -61,6 +60,7 @@ function subjectOf({ job, hole, part, bounds, fit }: Seen): HoleSubject {
     cardThreads: part.torque?.threads ?? null,
     threadsWith: hole['threads-with'],
     settingNm: part.torque === null ? null : exactly(part.torque.card.value),
-    tool: job.tools.wrench?.range ?? null
+    tool: job.tools.wrench?.range ?? null,
+    ...bounds.hole
   }
 }

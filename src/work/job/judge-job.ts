@@ -17,7 +17,7 @@ import { judgeMass } from './judge-mass.ts'
 import { judgeSupply } from './judge-supply.ts'
 import { outsideFaults } from './outside-faults.ts'
 import { type Placed, placed, unanswered } from './placed.ts'
-import { withWholeField } from './whole-field.ts'
+import { placedFinding } from './placed-finding.ts'
 
 /** How a job is to be judged, where not as it says itself. */
 export interface Wanted {
@@ -68,17 +68,12 @@ function keptBy(rules: (id: string) => boolean, { results, findings, cautions }:
   return { verdict: kept.length === 0 ? 'not-judged' : worstOf(kept.map(({ verdict }) => verdict)), results, findings: kept, cautions }
 }
 
-function judged({ job, locate }: ReadJob): Judgement {
+function judged(read: ReadJob): Judgement {
+  const { job } = read
   const holes = Object.entries(job.holes).map(([name, hole]) => placed(`holes.${name}`, hole.path, 'hole', () => judgeHole(job, hole)))
   const { electric, fed, heated } = electricThings(job)
   const things: readonly Placed[] = [...holes, ...electric, ...heatThings(job, fed, heated), ...massThings(job)]
-  const findings = things.flatMap(({ findings, path, place }) =>
-    findings.map(finding => ({
-      thing: place,
-      where: locate(finding.at.length > 0 ? finding.at : path),
-      ...withWholeField(job, finding, path)
-    }))
-  )
+  const findings = things.flatMap(thing => thing.findings.map(finding => placedFinding(read, thing, finding)))
   return {
     verdict: worstOf(findings.map(({ verdict }) => verdict)),
     results: things.flatMap(({ place, results }) => results.map(result => ({ ...result, id: `${place}:${result.id}` }))),
@@ -105,22 +100,35 @@ function fedLoads({ job, bounds, highest }: CircuitJudged): FedLoads {
 interface ElectricThings {
   readonly electric: readonly Placed[]
   readonly fed: FedLoads
-  readonly heated: Heated | null
+  readonly heated: () => Heated | null
+}
+
+/** Circuit and casting as one, as far as they have an answer. What has none is told of the warm-up: the circuit is then judged apart. */
+function heatedApart(job: ReadJob['job']): { readonly found: Heated | null; readonly ask: () => Heated | null } {
+  try {
+    const found = heatedOf(job)
+    return { found, ask: () => found }
+  } catch (error) {
+    const ask = () => {
+      throw error
+    }
+    return { found: null, ask }
+  }
 }
 
 /** Circuit and supply, and what each load gets. A circuit without an answer leaves the supply unjudged as well: nobody knows what it takes. */
 function electricThings(job: ReadJob['job']): ElectricThings {
   const { circuit, supply } = job
   try {
-    const heated = heatedOf(job)
-    const judged = circuit === null ? null : circuitJudged(job, circuit, heated)
+    const heated = heatedApart(job)
+    const judged = circuit === null ? null : circuitJudged(job, circuit, heated.found)
     const electric = [...(judged === null ? [] : judgeCircuit(judged)), ...(supply === null ? [] : judgeSupply(job, supply, judged))]
-    return { electric, fed: judged === null ? [] : fedLoads(judged), heated }
+    return { electric, fed: judged === null ? [] : fedLoads(judged), heated: heated.ask }
   } catch (error) {
     return {
       electric: [{ place: 'circuit', path: circuit?.path ?? [], results: [], findings: [unanswered('circuit', error)] }],
       fed: [],
-      heated: null
+      heated: () => null
     }
   }
 }

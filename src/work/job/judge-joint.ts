@@ -1,6 +1,6 @@
 import type { HoleFit } from '../../fitting/hole-fit.ts'
 import { jointFit } from '../../fitting/joint-fit.ts'
-import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
+import { type Bounded, type BoundsOf, boundsOf } from '../../formula/bounds.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
@@ -10,6 +10,7 @@ import { JOINT_RULES } from '../../rules/list.ts'
 import { asked } from '../../rules/rule.ts'
 import type { JointFigure, JointSubject } from '../../rules/subjects.ts'
 import type { ThreadPlace } from '../../rules/thread-doubts.ts'
+import type { Casting } from '../../trade/joint/casting.ts'
 import { wallBeside } from '../../trade/joint/wall-share.ts'
 import { JOINT_RESULTS, TORQUE_RESULT } from '../results/joint-results.ts'
 import type { JobHole } from './hole-fit-of.ts'
@@ -25,9 +26,11 @@ interface Opened {
 /** Whether the part holds in its hole; what has no answer is a finding of its own. */
 export function judgeJoint(job: Job, hole: JobHole, { fit, wallLeftMm }: Opened): JudgedThing {
   try {
-    const found = jointFitOf(job, hole, fit)
+    const metal = metalOf(hole)
+    const found = jointFitOf(job, hole, { fit, metal })
     const bounds = found.fit === null ? null : boundsOf(found.fit, jointFit)
-    const subject = { ...subjectOf(job, hole, { found, bounds }), ...placeOf(job, hole, { fit, wallLeftMm }) }
+    const place = placeOf(job, hole, { fit, wallLeftMm })
+    const subject = subjectOf(job, hole, { found, bounds, metal, place })
     const results = bounds === null ? [] : prefixed('joint', [...resultsBy(JOINT_RESULTS, bounds), ...resultsBy(TORQUE_RESULT, bounds)])
     return { results, findings: JOINT_RULES.map(rule => asked(rule, subject)) }
   } catch (error) {
@@ -39,19 +42,21 @@ export function judgeJoint(job: Job, hole: JobHole, { fit, wallLeftMm }: Opened)
 interface Seen {
   readonly found: FoundJoint
   readonly bounds: BoundsOf<ReturnType<typeof jointFit>> | null
+  readonly metal: Casting | null
+  readonly place: ThreadPlace
 }
 
-function subjectOf(job: Job, hole: JobHole, { found, bounds }: Seen): JointSubject {
-  const metal = metalOf(hole)
+function subjectOf(job: Job, hole: JobHole, { found, bounds, metal, place }: Seen): JointSubject {
   const { body } = job.parts[hole.takes]!
   return {
-    ...(bounds ?? NOTHING),
+    ...place,
     lacks: found.lacks ?? (job.parts[hole.takes]!.torque === null ? withoutCard(hole) : null),
     lacksRing: ringLack(job, hole),
     solid: (body?.bore ?? null) === null,
     noNeck: (body?.neck ?? null) === null,
     typical: metal !== null && hole.casting.shear === null,
-    castingMetal: metal
+    castingMetal: metal,
+    ...figuresOf(bounds)
   }
 }
 
@@ -65,17 +70,20 @@ function withoutCard({ path }: JobHole): Lack {
   return { field: 'torque.card', measure: "read the maker's card for the part", at: path }
 }
 
-const NOTHING: { readonly [K in JointFigure]: null } = {
-  torqueNm: null,
-  preloadN: null,
-  internalStripLoadN: null,
-  castingMarginN: null,
-  partMarginN: null,
-  bodyMarginMpa: null,
-  breakMarginMpa: null,
-  engagementSpareMm: null,
-  bearingPressureMpa: null,
-  lowestTorqueNm: null,
-  highestTorqueNm: null,
-  proofTorqueNm: null
+/** Null where something is missing. */
+function figuresOf(bounds: Seen['bounds']): { readonly [K in JointFigure]: Bounded | null } {
+  return {
+    torqueNm: bounds?.torqueNm ?? null,
+    preloadN: bounds?.preloadN ?? null,
+    internalStripLoadN: bounds?.internalStripLoadN ?? null,
+    castingMarginN: bounds?.castingMarginN ?? null,
+    partMarginN: bounds?.partMarginN ?? null,
+    bodyMarginMpa: bounds?.bodyMarginMpa ?? null,
+    breakMarginMpa: bounds?.breakMarginMpa ?? null,
+    engagementSpareMm: bounds?.engagementSpareMm ?? null,
+    bearingPressureMpa: bounds?.bearingPressureMpa ?? null,
+    lowestTorqueNm: bounds?.lowestTorqueNm ?? null,
+    highestTorqueNm: bounds?.highestTorqueNm ?? null,
+    proofTorqueNm: bounds?.proofTorqueNm ?? null
+  }
 }

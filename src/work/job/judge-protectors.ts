@@ -37,17 +37,17 @@ function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
   const bounds = judged.bounds.protectors.find(one => one.name === name)!
   const far = farShort(judged, name)
   const protector = `${name}, a ${styleOf(style).says} of ${ratingA.value} A`
-  const { loadA, allowedLoadA, loadRoomA } = bounds
+  const { loadA, allowedLoadA, loadRoomA, limit, wireMarginA, overload } = bounds
   const steady = steadyOf(judged.circuit)
   const findings = [
     asked(overloaded, { protector, loadA, allowedLoadA, loadRoomA }),
-    asked(overWire, { protector, ...bounds, assumed: tableAssumed(judged, fitted) }),
+    asked(overWire, { protector, ratingA: bounds.ratingA, limit, wireMarginA, overload, assumed: tableAssumed(judged, fitted) }),
     asked(inrush, inrushSubject(protector, bounds)),
     interruptingFinding(protector, bounds, rated, steady),
     asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null, edge: far?.edge ?? null, ...steady }),
     ...placeFinding(judged, name, protector)
   ]
-  return { place: `circuit.${name}`, path: item.path, results: resultsBy(PROTECTOR_RESULTS, { ...bounds, far }), findings }
+  return { place: `circuit.${name}`, path: item.path, results: resultsBy(PROTECTOR_RESULTS, { far, ...bounds }), findings }
 }
 
 function tableAssumed({ job }: CircuitJudged, { wire }: FittedProtector): string | null {

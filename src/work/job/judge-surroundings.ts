@@ -1,5 +1,5 @@
-import { boundsOf } from '../../formula/bounds.ts'
-import { plainOf } from '../../formula/given.ts'
+import { boundsOf, nominalOf } from '../../formula/bounds.ts'
+import { nominalPlain } from '../../formula/given.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { AIR_RULES } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
@@ -26,7 +26,7 @@ export function judgeSurroundings(surroundings: JobSurroundings, warmed: Warming
   if (moisture === null || !hasPoint({ airC, altitudeM, moisture }))
     return { results: [], findings: found({ surface: noPointOf(surroundings) }) }
   const tree = { airC, altitudeM, moisture, surfaceC }
-  const ice = boundsOf(tree, overIce)
+  const ice = nominalOf(tree, overIce)
   const bounds = boundsOf(tree, x => dew(x, ice))
   const { governs, surfaceMarginK } = bounds
   const asIs = surfaceMarginK === null ? NO_METAL : { surfaceMarginK, of: 'the metal without heat', governs }
@@ -34,7 +34,7 @@ export function judgeSurroundings(surroundings: JobSurroundings, warmed: Warming
     results: prefixed('dew', resultsBy(DEW_RESULTS, bounds)),
     findings: found({ surface: warmed === null ? asIs : whenWarmed(warmed, governs) }),
     cautions: [
-      ...dewCautions(plainOf({ moisture, surfaceC: null }).plain),
+      ...dewCautions(nominalPlain({ moisture, surfaceC: null })),
       ...(warmed === null && surfaceMarginK !== null ? [cautions.MARGIN_IS_AN_ESTIMATE, cautions.COOLING_NOT_ENTERED] : [])
     ]
   }

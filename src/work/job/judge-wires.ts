@@ -1,6 +1,6 @@
 import type { Run, RunWire } from '../../fitting/circuit.ts'
 import { carries } from '../../fitting/circuit-parts.ts'
-import { plainOf } from '../../formula/given.ts'
+import { nominalPlain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { magnesium } from '../../rules/ground/magnesium.ts'
@@ -33,13 +33,14 @@ function wireThing(judged: CircuitJudged, id: string, { wire, path }: JobRun): r
   const wired = run.parts.find(part => part.of === 'wire')
   if (wire === null || wired === undefined) return []
   const bounds = judged.bounds.runs.find(one => one.id === id)!
+  const { currentA, spareA, ampacityA } = bounds
   const worst = worstShort(judged, id)
   const findings = [
-    asked(overAmpacity, { ...bounds, ...figureOf(wired) }),
+    asked(overAmpacity, { currentA, spareA, ampacityA, ...figureOf(wired) }),
     asked(tooSmall, sizeOf(judged, wired, wire.sheathed)),
     ...shortFinding(judged, run, worst)
   ]
-  return [{ place: `circuit.${id}`, path: [...path, 'wire'], results: resultsBy(RUN_RESULTS, { ...bounds, worst }), findings }]
+  return [{ place: `circuit.${id}`, path: [...path, 'wire'], results: resultsBy(RUN_RESULTS, { worst, ...bounds }), findings }]
 }
 
 /** A joint that is the threads of a part. */
@@ -52,7 +53,7 @@ function threadThing({ guards }: CircuitJudged, id: string, { threads, path }: J
 /** What the figure of the wire holds for; null where nobody said how it lies. */
 function figureOf(wired: RunWire) {
   const { lies } = wired
-  const figure = carries(plainOf(wired).plain)
+  const figure = carries(nominalPlain(wired))
   if (lies === null || figure === null) return { holds: null, figureSource: SOURCES.practice, assumed: null }
   const holds = figure.kind === 'ampacity' ? figure.holdsFor : figure.says
   return { holds, figureSource: figure.kind === 'ampacity' ? figure.source : SOURCES.practice, assumed: assumedOf(lies) }

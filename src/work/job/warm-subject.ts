@@ -25,7 +25,6 @@ export function warmSubject(job: WarmJob, worked: Worked, { offC, partTime, stea
   const { limit, within } = job.warm
   const thermostatC = offC?.high ?? null
   return {
-    ...inTheCold(job, worked, partTime),
     within: within === null ? null : { value: within.low },
     hot: isMissing(worked.hot) && 'beyondC' in worked.warmed ? worked.warmed : worked.hot,
     metal: metalOf(job, worked, thermostatC),
@@ -33,7 +32,8 @@ export function warmSubject(job: WarmJob, worked: Worked, { offC, partTime, stea
     window: worked.window,
     thermostatC,
     hotAirC: hotAirOf(job),
-    ...steady
+    ...steady,
+    ...inTheCold(job, worked, partTime)
   }
 }
 

@@ -2,7 +2,7 @@ import { heatedHot } from '../../fitting/heated-circuit.ts'
 import { hottestFit } from '../../fitting/others-off.ts'
 import { type HotFit, hotFit, steppedFit, type WarmFit, warmFit, windowFit } from '../../fitting/warm-fit.ts'
 import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
-import { plainOf } from '../../formula/given.ts'
+import { nominalPlain } from '../../formula/given.ts'
 import { recalled } from '../../formula/memory.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { silently } from '../../formula/working.ts'
@@ -47,7 +47,7 @@ export function isWarmed(air: Worked['warmed']): air is Warmed {
 /** Once, at the nominal. */
 function steppedOf(cold: WarmFit): number | null {
   const calculation = withIce(cold.air, steppedFit)
-  return recalled({ tree: cold, calculation, draws: 0 }, () => silently(() => calculation(plainOf(cold).plain)))
+  return recalled({ tree: cold, calculation, draws: 0 }, () => silently(() => calculation(nominalPlain(cold))))
 }
 
 /** Circuit and casting as one there too, where they are so in the cold; every other load off. */

@@ -17,8 +17,8 @@ const near = (numbers: readonly number[]) => numbers.map(number => expect.closeT
 it('the network as it stands', () => {
   const network = made()
   expect(voltsOf(network)).toEqual(near([0, 11, 10, 10, 2]))
-  expect(network.flowOf('heater')).toEqual({ currentA: expect.closeTo(2, 9), dropV: expect.closeTo(8, 9), powerW: expect.closeTo(16, 9) })
-  expect(network.flowOf('joint')).toEqual({ currentA: expect.closeTo(2, 9), dropV: expect.closeTo(0, 9), powerW: expect.closeTo(0, 9) })
+  expect(network.flowAt(3)).toEqual({ currentA: expect.closeTo(2, 9), dropV: expect.closeTo(8, 9), powerW: expect.closeTo(16, 9) })
+  expect(network.flowAt(2)).toEqual({ currentA: expect.closeTo(2, 9), dropV: expect.closeTo(0, 9), powerW: expect.closeTo(0, 9) })
 })
 
 it.each([

@@ -147,6 +147,22 @@ describe('bounds', () => {
   })
 })
 
+describe('bounds of air and wet bulb that overlap', () => {
+  const tree: Dew = {
+    airC: new Given(4, { low: 2, high: 6 }),
+    moisture: { by: 'wet-bulb', wetBulbC: new Given(3, { low: 2.5, high: 3.5 }) },
+    altitudeM: new Given(0),
+    surfaceC: null
+  }
+  it('end at saturated air: the dew point gets no higher than the warmest bulb, the humidity no higher than 100 %', () => {
+    const ice = overIce(plainOf(tree).plain)
+    const { dewPointC, humidityPercent } = boundsOf(tree, x => dew(x, ice))
+    expect(dewPointC.high).toBeCloseTo(3.5, 3)
+    expect(humidityPercent.high).toBeCloseTo(100, 3)
+    expect(dewPointC.low).toBeLessThan(dewPointC.value)
+  })
+})
+
 it('leaves one line of working a figure', () => {
   const { working } = withWorking(() => moist(4, 78, -6))
   const symbols = working.map(({ symbol }) => symbol)

@@ -38,7 +38,18 @@ describe('rated power', () => {
     const follows = { resistanceChangePerK: 0.4, hotC: 120 }
     const { leastPowerW, greatestPowerW } = powerWindow({ ...window, cold, follows, jointKPerW: 0.4 })
     expect(leastPowerW).toBeCloseTo((10 * (12 / 11) ** 2 * (1 + 0.004 * (9 - 20))) / 1.4, 9)
-    expect(greatestPowerW).toBeCloseTo((24 * (12 / 15) ** 2 * (1 + 0.004 * (105 + 9.6 - 20))) / 1.4, 9)
+    // The part stands at the limit: 60 K over the air behind 0.4 K/W to the casting and 1/0.4 K/W from there.
+    const limitW = 60 / (0.4 + 1 / 0.4)
+    expect(greatestPowerW).toBeCloseTo((limitW * (12 / 15) ** 2 * (1 + 0.004 * (105 - 20))) / 1.4, 9)
+  })
+  it('a target that the air alone holds asks for no power, whatever the resistance does', () => {
+    const cold = { ...window.cold, targetC: -25 }
+    expect(powerWindow({ ...window, cold }).leastPowerW).toBe(0)
+    expect(powerWindow({ ...window, cold, follows: { resistanceChangePerK: 0.4, hotC: 120 } }).leastPowerW).toBe(0)
+  })
+  it('a limit below the hottest air allows less than nothing', () => {
+    const hot = { ...window.hot, limitC: 40 }
+    expect(powerWindow({ ...window, hot, jointKPerW: 0.4 }).greatestPowerW).toBeCloseTo(-2 * (12 / 15) ** 2, 9)
   })
   it('films by correlation are taken at target and limit', () => {
     const blown = { ...surface(1), film: { by: 'churchill-bernstein', airflowMPerS: 10, sizeMm: 60 } } as const

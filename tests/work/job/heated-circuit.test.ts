@@ -37,6 +37,11 @@ warm:
   cooling: { fall: 0 K }
 ${body}`
 
+/** Every reading the same: the block does not get warmer. */
+const FLAT = `  heat-test: { power: 18 W, air: 4 °C, air-was: moving, accuracy: 1 K, readings: [${[1, 2, 3, 4, 5, 6]
+  .map(minutes => `{ at: ${minutes} min, metal: 20 °C }`)
+  .join(', ')}] }\n`
+
 const CHANGE = ', resistance-change: { per-kelvin: 0.4 %/K, hot: 120 °C }'
 const BODY = '  body: { mass: 41 g, material: 380 J/kgK, contact: 420 mm2, joint: aluminium-pressed }\n'
 
@@ -135,4 +140,14 @@ describe('beside a winch on the same wires', () => {
     expect(rating?.value).toBeCloseTo((100 * hand.watts) / 18, 4)
     expect(winch.value('warm:warm.power')).toBeCloseTo(byHand({ airC: 4, lossWPerK: 0.6, busV: 9 }).watts, 8)
   })
+})
+
+it('a heat test without an answer is told of the warm-up, and the circuit judged apart', () => {
+  const { errors, findings } = judgeJob('job.yaml', job({ change: CHANGE, body: FLAT }))
+  expect(errors).toEqual([])
+  const noAnswers = findings.filter(({ rule }) => rule.endsWith('/no-answer'))
+  expect(noAnswers).toEqual([
+    expect.objectContaining({ rule: 'warm/no-answer', thing: 'warm', says: expect.stringContaining('heat test') })
+  ])
+  expect(findings.map(({ rule }) => rule)).toEqual(expect.arrayContaining(['drop/too-much', 'circuit/feeds-backwards']))
 })
