@@ -71,7 +71,7 @@ function volts(busV: number): string {
 }
 
 function loadLinks(job: Job, load: JobLoad): readonly LinkFault[] {
-  const { heater, load: other, path, current, power, resistance, voltage } = load
+  const { heater, load: other, path, current, power, resistance, voltage, 'least-power': leastPower } = load
   const either = oneOf({ heater, load: other }, path)
   if (either.length > 0) return either
   if (heater === null) {
@@ -83,6 +83,8 @@ function loadLinks(job: Job, load: JobLoad): readonly LinkFault[] {
   const given = Object.entries({ current, power, resistance, voltage }).flatMap(([field, value]) => (value === null ? [] : [field]))
   if (given.length > 0)
     return [{ found: `${given.join(' and ')} of a heater`, accepted: 'rated: { power, voltage } of its part alone', path }]
+  if (leastPower !== null)
+    return [{ found: 'least-power of a heater in the circuit', accepted: 'least-power of its part alone', path: [...path, 'least-power'] }]
   return ratedLinks(job, heater, [...path, 'heater'])
 }
 

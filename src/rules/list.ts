@@ -46,9 +46,10 @@ import { jamsWithoutTerminal } from './seat/jams-without-terminal.ts'
 import { stackCrushes } from './seat/stack-crushes.ts'
 import { stackTooThick } from './seat/stack-too-thick.ts'
 import { threadNotEngaged } from './seat/thread-not-engaged.ts'
-import type { CircuitSubject, HeaterSubject, HoleSubject, JointSubject, LoadSubject } from './subjects.ts'
+import type { CircuitSubject, HoleSubject, JointSubject, LoadSubject } from './subjects.ts'
 import { endurance } from './supply/endurance.ts'
 import { short } from './supply/short.ts'
+import { none } from './switch/none.ts'
 import { underRated } from './switch/under-rated.ts'
 import { tapered } from './thread/tapered.ts'
 import { cardCondition } from './torque/card-condition.ts'
@@ -93,7 +94,8 @@ export const JOINT_RULES: readonly Rule<JointSubject>[] = [
 
 export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, reversed]
 
-export const HEATER_RULES: readonly Rule<HeaterSubject>[] = [weak, aboveRating]
+/** What the rules of a heater are asked about: another load has one of them where it is rated, or where its least power is told. */
+const HEATER_RULES = [weak, aboveRating, none]
 
 export const CIRCUIT_RULES: readonly Rule<CircuitSubject>[] = [shift, feedsBackwards, burns, missing]
 

@@ -74,16 +74,6 @@ export type LoadSubject = Pick<Circuit['loads'][number], 'dropV' | 'dropPercent'
   readonly unsure: Unsure | null
 }
 
-/** What the rules of a heater are asked about besides. */
-export interface HeaterSubject {
-  readonly powerW: Bounded
-  readonly ratedSharePercent: Bounded
-  readonly leastPowerW: number | null
-  readonly steadyBus: boolean
-  readonly steadyHigh: boolean
-  readonly unsure: Unsure | null
-}
-
 /** What the rules of a whole circuit are asked about. */
 export interface CircuitSubject extends Pick<Circuit, 'groundPoints'> {
   readonly limit: Limit

@@ -24,6 +24,7 @@ const REASON: { readonly [name: string]: readonly string[] } = {
   'fuse-opens-at-switch-on': ['protect/inrush'],
   'ground-on-magnesium': ['ground/magnesium'],
   'jams-in-run-out': ['seat/jams-in-run-out'],
+  'load-for-half-the-voltage': ['heater/above-rating'],
   'no-label': ['label/missing'],
   'no-power-meets-both': ['warm/too-hot', 'warm/needs-thermostat'],
   'shared-return-lifts-ground': ['ground/shift'],

@@ -10,8 +10,14 @@ const SOURCE = map(
       example: '27.6 V',
       measure: 'volts at the bus with the machine running'
     }),
-    low: quantity('voltage', 'lowest bus voltage, no higher than the low end of bus', { example: '23.5 V' }),
-    high: quantity('voltage', 'highest bus voltage, no lower than the high end of bus', { example: '28.8 V' }),
+    low: quantity('voltage', 'lowest bus voltage, no higher than the low end of bus', {
+      example: '23.5 V',
+      measure: 'volts at the bus with the engine stopped or idling and every load on'
+    }),
+    high: quantity('voltage', 'highest bus voltage, no lower than the high end of bus', {
+      example: '28.8 V',
+      measure: 'volts at the bus on a cold day, battery charged, engine fast and every load off; or what its regulator holds'
+    }),
     resistance: quantity('resistance', 'resistance inside the source', {
       default: '0 ohm',
       why: 'a stiff source',

@@ -4,8 +4,9 @@ import { surfaceMarginK as facts } from '../../trade/heat/moist-air.ts'
 import { atLeast, figure } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import type { Rule } from '../rule.ts'
+import { type SteadyBus, steadily } from '../steady-bus.ts'
 
-interface Margin {
+interface Margin extends SteadyBus {
   readonly surfaceMarginK: Bounded
   /** What the surface is, in words. */
   readonly of: string
@@ -22,9 +23,10 @@ export const surfaceWet: Rule<{ readonly surface: Margin | Missing }> = {
   source: SOURCES['wmo-8'],
   judge: ({ surface }) => {
     if (isMissing(surface)) return notJudgedFor(surface)
-    const { surfaceMarginK, of, governs } = surface
+    const { surfaceMarginK, of, governs, steadyBus } = surface
     const { low, high } = surfaceMarginK
     const where = `${figure(Math.abs(low), facts)} ${low < 0 ? 'below' : 'above'} the ${governs}${low === high ? '' : ' at the worst end'}`
-    return atLeast(facts, surfaceMarginK, { value: 0 }, `${of} is ${where}: an estimate of the temperature of the metal`)
+    const says = `${of} is ${where}: an estimate of the temperature of the metal`
+    return steadily(atLeast(facts, surfaceMarginK, { value: 0 }, says), { steadyBus })
   }
 }

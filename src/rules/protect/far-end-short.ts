@@ -5,8 +5,9 @@ import type { SlowEdge } from '../../trade/circuit/protection-opening.ts'
 import { atMost, figure, neverFails, notJudged, plainly } from '../judge.ts'
 import { asPublished } from '../past-gates.ts'
 import type { Rule } from '../rule.ts'
+import { type SteadyBus, steadily } from '../steady-bus.ts'
 
-interface Subject {
+interface Subject extends SteadyBus {
   readonly protector: string
   /** Of a short at the far end, with the bus low and the wire hot; null where it is not known. */
   readonly faultA: Bounded | null
@@ -27,7 +28,7 @@ export const farEndShort: Rule<Subject> = {
   why: 'A long thin run lets so little through that the fuse takes the short for a load.',
   change: 'take a smaller protector or thicker wire',
   source: SOURCES['fault-time'],
-  judge: ({ protector, faultA, longestS: lastsS, edge }) => {
+  judge: ({ protector, faultA, longestS: lastsS, edge, steadyBus }) => {
     if (faultA === null) return notJudged('fault', 'current of a short at the far end: the bus voltage over the resistance there and back')
     if (lastsS === null || edge === null)
       return { ...plainly('not-judged', `${protector}: no opening times are published for its style`), change: "take the maker's curve" }
@@ -35,7 +36,8 @@ export const farEndShort: Rule<Subject> = {
     const never = !Number.isFinite(lastsS.high)
     const time = never ? 'may never open' : `opens within ${figure(lastsS.high, longestS)}`
     const judged = atMost(longestS, lastsS, { value: CLEARED_S }, `${protector}: at ${at} it ${time}`)
-    return never ? { ...judged, value: null, margin: null } : asPublished(neverFails(judged), edge, `${protector}: a short of ${at}`)
+    if (never) return { ...judged, value: null, margin: null }
+    return steadily(asPublished(neverFails(judged), edge, `${protector}: a short of ${at}`), { steadyBus })
   }
 }
 

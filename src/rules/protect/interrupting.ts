@@ -3,8 +3,9 @@ import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { atMost, figure, figuresApart, notJudged } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
+import { type SteadyBus, steadily } from '../steady-bus.ts'
 
-interface Subject {
+interface Subject extends SteadyBus {
   readonly protector: string
   readonly where: 'right behind it' | 'at the far end'
   /** The greatest current it may have to break: where it is known, that of a short right behind it. */
@@ -29,14 +30,14 @@ export const interrupting: Rule<Subject> = {
   why: 'Beyond its breaking capacity, or its voltage, a fuse bursts or goes on burning as an arc.',
   change: 'take a protector of more breaking capacity, or one nearer to the load',
   source: SOURCES['iso-8820-3'],
-  judge: ({ protector, where, faultA: shortA, breakingA, breakingSays, ...volts }) => {
+  judge: ({ protector, where, faultA: shortA, breakingA, breakingSays, steadyHigh, ...volts }) => {
     if (volts.busV !== null && volts.breakingV !== null && !(volts.busV.high <= volts.breakingV.mostV * (1 + ROUNDING)))
       return tooHigh(protector, volts.busV, volts.breakingV.mostV)
     if (shortA === null) return withoutShort(volts)
     if (breakingA === null) return notJudged('breaking capacity', `read on the part or in its sheet (${breakingSays})`)
     const [is, breaks] = figuresApart(shortA.high, breakingA, faultA)
     const says = `${protector}: a short ${where} is ${is}, it can break ${breaks} (${breakingSays})`
-    return atMost(faultA, shortA, { value: breakingA, ...doubtOf(volts) }, says)
+    return steadily(atMost(faultA, shortA, { value: breakingA, ...doubtOf(volts) }, says), { steadyHigh })
   }
 }
 

@@ -5,6 +5,7 @@ import { atLeast, doubted, figure } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import { partTimeDoubts } from '../part-time.ts'
 import type { Rule } from '../rule.ts'
+import { type SteadyBus, steadily } from '../steady-bus.ts'
 
 interface Hold {
   readonly holdMarginK: Bounded
@@ -14,14 +15,18 @@ interface Hold {
   readonly partTime?: readonly string[]
 }
 
+interface Subject extends SteadyBus {
+  readonly hold: Missing | Hold
+}
+
 /** Whether the block settles above its target. What settles just there reaches it in the end, that is never. */
-export const neverReaches: Rule<{ readonly hold: Missing | Hold }> = {
+export const neverReaches: Rule<Subject> = {
   id: 'warm/never-reaches',
   question: 'does the metal settle above its target, with all against it?',
   why: 'Below that the heater runs for ever and the metal stays wet, frosted or stiff with cold.',
   change: 'fit more power, keep the moving air off, insulate, or ask for less',
   source: SOURCES['heat-balance'],
-  judge: ({ hold }) => {
+  judge: ({ hold, steadyBus }) => {
     if (isMissing(hold)) return notJudgedFor(hold)
     const { holdMarginK, cutMarginK, partTime } = hold
     if (cutMarginK !== null && cutMarginK.low <= 0)
@@ -31,7 +36,7 @@ export const neverReaches: Rule<{ readonly hold: Missing | Hold }> = {
     const gap = figure(Math.abs(low), facts)
     const says =
       low > 0 ? `it settles ${gap} above the target${end}` : `the target is ${word(value)} reached: it settles ${gap} below it${end}`
-    return doubted(atLeast(facts, holdMarginK, { value: 0 }, says), partTimeDoubts(partTime))
+    return steadily(doubted(atLeast(facts, holdMarginK, { value: 0 }, says), partTimeDoubts(partTime)), { steadyBus })
   }
 }
 

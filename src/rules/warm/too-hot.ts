@@ -4,16 +4,13 @@ import { steadyC } from '../../trade/heat/heating.ts'
 import { atMost, figure, type Limit, notJudged, plainly } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import type { Judged, Rule } from '../rule.ts'
+import { type CutAt, cutBelow, type SteadyBus, steadily } from '../steady-bus.ts'
 
-interface Subject {
+interface Subject extends SteadyBus, CutAt {
   /** Its hottest spot in the hottest air that stands, at the highest power; or that it leaves what a film is worked out for. */
   readonly hot: Missing | { readonly hottestC: Bounded } | { readonly beyondC: number }
   /** What the job says that it stands. */
   readonly limit: Limit | null
-  /** The metal at which a thermostat takes the power off, at its highest. */
-  readonly thermostatC: number | null
-  /** The hottest air that stands, at its highest; null where nobody gave it. */
-  readonly hotAirC: number | null
 }
 
 const facts = { ...steadyC, says: 'standing still on a hot day its hottest spot settles at' }
@@ -21,16 +18,19 @@ const facts = { ...steadyC, says: 'standing still on a hot day its hottest spot 
 /** Whether it stays below its limit when the machine stands on a hot day and the heater was left on. */
 export const tooHot: Rule<Subject> = {
   id: 'warm/too-hot',
-  question: 'does it stay below its limit, standing still on a hot day at high bus?',
+  question: 'does it stay below its limit, standing still on a hot day at high bus, with every other load off?',
   why: 'Air that stands takes far less heat than air that moves: seals, wires and fuel beside it get hotter than on any cold morning.',
   change: 'fit a thermostat, an interlock that needs moving air, or less power',
   source: SOURCES['heat-balance'],
-  judge: ({ hot, limit, thermostatC, hotAirC }) => {
+  judge: ({ hot, limit, thermostatC, hotAirC, steadyHigh }) => {
     if (isMissing(hot)) return notJudgedFor(hot)
     if (limit === null) return notJudged('warm.limit', 'ask what the seals, wires and parts beside it stand, and give it with its reason')
     const off = thermostatC === null ? null : held(hot, limit, { thermostatC, hotAirC: hotAirC ?? thermostatC })
     if (off !== null) return off
-    if ('hottestC' in hot) return atMost(facts, hot.hottestC, limit)
+    if ('hottestC' in hot) {
+      const judged = atMost(facts, hot.hottestC, limit)
+      return cutBelow(limit.value, { thermostatC, hotAirC }) ? judged : steadily(judged, { steadyHigh })
+    }
     return plainly('fail', `it gets hotter than the ${figure(hot.beyondC, facts)} up to which a film is worked out`)
   }
 }

@@ -5,8 +5,9 @@ import { atMost, doubted, type Limit, notJudged } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import { partTimeDoubts } from '../part-time.ts'
 import type { Rule } from '../rule.ts'
+import { type SteadyBus, steadily } from '../steady-bus.ts'
 
-interface Subject {
+interface Subject extends SteadyBus {
   /** And heaters that are on for a part of the time. */
   readonly reach: Missing | { readonly timeToTargetS: Bounded; readonly partTime?: readonly string[] }
   readonly within: Limit | null
@@ -19,7 +20,7 @@ export const tooSlow: Rule<Subject> = {
   why: 'Who finds it still cold goes without it, or starts against frozen or stiff metal.',
   change: 'fit more power, switch it on earlier, keep the moving air off, or ask for less',
   source: SOURCES['heat-balance'],
-  judge: ({ reach, within }) => {
+  judge: ({ reach, within, steadyBus }) => {
     if (isMissing(reach)) return notJudgedFor(reach)
     if (within === null) return notJudged('warm.within', 'say how long the warming may take')
     const { timeToTargetS, partTime } = reach
@@ -27,7 +28,8 @@ export const tooSlow: Rule<Subject> = {
       timeToTargetS.high === Number.POSITIVE_INFINITY
         ? 'the target may never be reached, and it'
         : `it takes ${spoken(timeToTargetS.high)}${worst(timeToTargetS)}, and`
-    return doubted(atMost(facts, timeToTargetS, within, `${takes} may take ${spoken(within.value)}`), partTimeDoubts(partTime))
+    const judged = atMost(facts, timeToTargetS, within, `${takes} may take ${spoken(within.value)}`)
+    return steadily(doubted(judged, partTimeDoubts(partTime)), { steadyBus })
   }
 }
 

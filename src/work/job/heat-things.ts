@@ -13,7 +13,7 @@ const NO_WARMTH: Missing = { field: 'the warm-up', measure: 'it has no answer' }
 export function heatThings(job: Job, loads: FedLoads, heated: () => Heated | null): readonly Placed[] {
   const { warm, surroundings } = job
   const warming = warm === null ? null : placed('warm', warm.path, 'warm', () => judgeWarm({ ...job, warm }, loads, heated()))
-  const warmed = warming === null ? null : isWarmed(warming) ? warming.warmed : NO_WARMTH
+  const warmed = warming === null ? null : isWarmed(warming) ? warming : { warmed: NO_WARMTH, steadyBus: false }
   return [
     ...(surroundings === null ? [] : [placed('surroundings', surroundings.path, 'dew', () => judgeSurroundings(surroundings, warmed))]),
     ...(warming === null ? [] : [warming])

@@ -5,7 +5,7 @@ import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import type { Finding } from '../../rules/finding.ts'
 import { throughThreads } from '../../rules/ground/through-threads.ts'
-import { CIRCUIT_RULES, HEATER_RULES, LOAD_RULES } from '../../rules/list.ts'
+import { CIRCUIT_RULES, LOAD_RULES } from '../../rules/list.ts'
 import type { Unsure } from '../../rules/missing.ts'
 import { GROUND_LIMITS } from '../../rules/practice/ground.ts'
 import { dropLimit } from '../../rules/practice/practice.ts'
@@ -21,6 +21,7 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { circuitWalk } from './circuit-walk.ts'
 import type { JobCircuit, JobLoad } from './circuit-wiring.ts'
 import type { Heated } from './heated-circuit-of.ts'
+import { highestFed } from './highest-fed.ts'
 import { feeding, inPosition, loadIn } from './in-position.ts'
 import { bodyFindings } from './judge-bodies.ts'
 import { judgeProtectors } from './judge-protectors.ts'
@@ -28,6 +29,7 @@ import { judgeWires } from './judge-wires.ts'
 import type { Placed } from './placed.ts'
 import { openNames } from './position-name.ts'
 import { type Position, positionsOf } from './positions-of.ts'
+import { powerFindings } from './power-findings.ts'
 import { reversedBy } from './reversed-by.ts'
 
 /** Every thing of the circuit under its name: loads, wires, protectors and switches, ground points, and the whole. */
@@ -45,7 +47,8 @@ export function judgeCircuit(judged: CircuitJudged): readonly Placed[] {
 export function circuitJudged(job: Job, circuit: JobCircuit, heated: Heated | null): CircuitJudged {
   const fitted = fittedCircuit(job, circuit)
   const bounds = heated?.fed ?? boundsOf(fitted.fit, circuitFit)
-  return { job, circuit, ...fitted, bounds, positions: positionsOf({ job, circuit, fitted, bounds, heated }) }
+  const positions = positionsOf({ job, circuit, fitted, bounds, heated })
+  return { job, circuit, ...fitted, bounds, positions, highest: highestFed(job, fitted.fit, heated) }
 }
 
 /** Its results are those of the circuit as drawn; it is judged where its switches feed it, its drop where most is lost. */
@@ -54,7 +57,6 @@ function loadThing(judged: CircuitJudged, load: JobLoad, drawn: CircuitJudged['b
   const name = loadName(load)
   const { first, most } = feeding(judged, name)
   const bounds = loadIn(first, name)
-  const { ratedSharePercent, powerW } = bounds
   const { dropV, dropPercent, atV } = loadIn(most, name)
   const unsure = unsureOf(judged, name)
   const drop = {
@@ -66,13 +68,9 @@ function loadThing(judged: CircuitJudged, load: JobLoad, drawn: CircuitJudged['b
     unsure: unsure ?? noWay(judged, first, name),
     reversedBy: reversedBy(most, name)
   }
-  const heater =
-    load.heater === null || ratedSharePercent === null
-      ? null
-      : { powerW, ratedSharePercent, leastPowerW: leastPowerOf(job, load.heater), unsure, ...steadyOf(circuit) }
   const findings: readonly Finding[] = [
     ...LOAD_RULES.map(rule => inPosition(asked(rule, drop), most)),
-    ...(heater === null ? [] : HEATER_RULES.map(rule => inPosition(asked(rule, heater), first))),
+    ...powerFindings(judged, load, bounds, unsure).map(finding => inPosition(finding, first)),
     ...bodyFindings(judged, load)
   ]
   return { place: `circuit.${name}`, path: load.path, results: resultsBy(LOAD_RESULTS, drawn), findings }
@@ -100,15 +98,6 @@ function noWay({ circuit, fit }: CircuitJudged, { fed, fit: { loads } }: Positio
     says: `no source by itself drives a current through ${name} and back: there is nothing that its drop could be counted from`,
     change: 'draw the way from the plus of one source to the load, and from the load to the minus of that source'
   }
-}
-
-/** Whether nobody told how low the bus gets, and how high. */
-function steadyOf({ source: { bus, low, high } }: JobCircuit) {
-  return { steadyBus: low === null && !(bus.low < bus.value), steadyHigh: high === null && !(bus.high > bus.value) }
-}
-
-function leastPowerOf({ holes, parts }: Job, name: string): number | null {
-  return parts[holes[name]!.takes]!['least-power']?.high ?? null
 }
 
 /** A limit that the job gives itself goes before that of the practice. */

@@ -7,9 +7,10 @@ import { type ReadJob, readJob } from '../../job/read-job.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { worstOf } from '../../rules/finding.ts'
 import type { PracticeName } from '../../trade/practice-names.ts'
+import type { CircuitJudged } from './circuit-judged.ts'
 import { heatThings } from './heat-things.ts'
 import { type Heated, heatedOf } from './heated-circuit-of.ts'
-import type { FedLoads } from './heaters-of.ts'
+import { type FedLoads, warmingNames } from './heaters-of.ts'
 import { circuitJudged, judgeCircuit } from './judge-circuit.ts'
 import { judgeHole } from './judge-hole.ts'
 import { judgeMass } from './judge-mass.ts'
@@ -86,6 +87,16 @@ function massThings(job: ReadJob['job']): readonly Placed[] {
   return mass === null ? [] : [placed('mass', mass.path, 'mass', () => judgeMass(job, mass))]
 }
 
+/** What each load gets; what warms the casting also with every other load off. */
+function fedLoads({ job, bounds, highest }: CircuitJudged): FedLoads {
+  const names = bounds.loads.map(({ name }) => name)
+  const most = job.warm === null ? [] : highest(warmingNames(job).filter(name => names.includes(name)))
+  return bounds.loads.map(load => {
+    const own = most.find(({ name }) => name === load.name)
+    return own === undefined ? load : { ...load, highest: own }
+  })
+}
+
 interface ElectricThings {
   readonly electric: readonly Placed[]
   readonly fed: FedLoads
@@ -112,7 +123,7 @@ function electricThings(job: ReadJob['job']): ElectricThings {
     const heated = heatedApart(job)
     const judged = circuit === null ? null : circuitJudged(job, circuit, heated.found)
     const electric = [...(judged === null ? [] : judgeCircuit(judged)), ...(supply === null ? [] : judgeSupply(job, supply, judged))]
-    return { electric, fed: judged?.bounds.loads ?? [], heated: heated.ask }
+    return { electric, fed: judged === null ? [] : fedLoads(judged), heated: heated.ask }
   } catch (error) {
     return {
       electric: [{ place: 'circuit', path: circuit?.path ?? [], results: [], findings: [unanswered('circuit', error)] }],

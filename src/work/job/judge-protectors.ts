@@ -10,6 +10,7 @@ import { overWire } from '../../rules/protect/over-wire.ts'
 import { overloaded } from '../../rules/protect/overloaded.ts'
 import { tooFar } from '../../rules/protect/too-far.ts'
 import { asked } from '../../rules/rule.ts'
+import type { SteadyBus } from '../../rules/steady-bus.ts'
 import { underRated } from '../../rules/switch/under-rated.ts'
 import { placeOf } from '../../trade/circuit/bare-wire.ts'
 import { breakingOf } from '../../trade/circuit/protection-breaking.ts'
@@ -23,6 +24,7 @@ import { namedRuns, protectorMark } from './circuit-wiring.ts'
 import { highestOf, inPosition, unseenFinding } from './in-position.ts'
 import type { Placed } from './placed.ts'
 import type { Position } from './positions-of.ts'
+import { steadyOf } from './steady-of.ts'
 
 /** Every fuse, breaker and switch, under its mark. */
 export function judgeProtectors(judged: CircuitJudged): readonly Placed[] {
@@ -36,10 +38,11 @@ function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
   const bounds = judged.bounds.protectors.find(one => one.name === name)!
   const far = farShort(judged, name)
   const protector = `${name}, a ${styleOf(style).says} of ${ratingA.value} A`
+  const steady = steadyOf(judged.circuit)
   const findings = [
     ...loadedFindings(judged, name, protector),
-    interruptingFinding(protector, bounds, rated),
-    asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null, edge: far?.edge ?? null }),
+    interruptingFinding(protector, bounds, rated, steady),
+    asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null, edge: far?.edge ?? null, ...steady }),
     ...placeFinding(judged, name, protector)
   ]
   return { place: `circuit.${name}`, path: item.path, results: resultsBy(PROTECTOR_RESULTS, { far, ...bounds }), findings }
@@ -68,9 +71,9 @@ function inrushSubject(protector: string, { inrush: cold, inrushShortestS }: Bou
   return { protector, inrush: cold === null ? null : { currentA: cold.currentA, lastsS: cold.lastsS.high }, shortestS: inrushShortestS }
 }
 
-function interruptingFinding(protector: string, { nearA, busV }: Bounds, { style, ratingA }: RatedProtector) {
+function interruptingFinding(protector: string, { nearA, busV }: Bounds, { style, ratingA }: RatedProtector, steady: SteadyBus) {
   const breaking = breakingOf(styleOf(style), ratingA.value)
-  return asked(interrupting, { protector, where: 'right behind it', faultA: nearA, busV, ...breaking })
+  return asked(interrupting, { protector, where: 'right behind it', faultA: nearA, busV, ...breaking, ...steady })
 }
 
 /** Of the shorts that this one has to clear, the one with the least current. */

@@ -9,8 +9,10 @@ import { dew, overIce } from '../../trade/heat/dew.ts'
 import { dewCautions } from '../../trade/heat/warm-cautions.ts'
 import { DEW_RESULTS } from '../results/dew-results.ts'
 import { hasPoint, type JobSurroundings, moistureOf, NO_HUMIDITY, noPointOf } from './cold-air-of.ts'
+import type { JudgedWarm } from './judge-warm.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
-import type { Warmed } from './warm-worked.ts'
+
+type Warming = Pick<JudgedWarm, 'warmed' | 'steadyBus'>
 
 /** What the rules are asked about. */
 type AirSubject = SubjectOf<(typeof AIR_RULES)[number]>
@@ -18,7 +20,7 @@ type AirSubject = SubjectOf<(typeof AIR_RULES)[number]>
 const NO_METAL: Missing = { field: 'surroundings.metal', measure: 'a contact thermometer on the casting, before the start' }
 
 /** The moist air of a job, and whether the metal stays dry in it: warmed where the job warms it, else as it is. */
-export function judgeSurroundings(surroundings: JobSurroundings, warmed: Warmed | Missing | null): JudgedThing {
+export function judgeSurroundings(surroundings: JobSurroundings, warmed: Warming | null): JudgedThing {
   const { air: airC, altitude: altitudeM, metal: surfaceC } = surroundings
   const moisture = moistureOf(surroundings)
   if (moisture === null || !hasPoint({ airC, altitudeM, moisture }))
@@ -38,9 +40,11 @@ export function judgeSurroundings(surroundings: JobSurroundings, warmed: Warmed 
   }
 }
 
-function whenWarmed(warmed: Warmed | Missing, governs: string): AirSubject['surface'] {
+function whenWarmed({ warmed, steadyBus }: Warming, governs: string): AirSubject['surface'] {
   if (isMissing(warmed)) return warmed
-  return warmed.dewMarginK === null ? NO_HUMIDITY : { surfaceMarginK: warmed.dewMarginK, of: 'the metal, warmed and settled,', governs }
+  return warmed.dewMarginK === null
+    ? NO_HUMIDITY
+    : { surfaceMarginK: warmed.dewMarginK, of: 'the metal, warmed and settled,', governs, steadyBus }
 }
 
 function found(subject: AirSubject) {

@@ -5,6 +5,7 @@ import type { Finding } from '../../rules/finding.ts'
 import { WARM_RULES } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import { asked } from '../../rules/rule.ts'
+import type { SteadyBus } from '../../rules/steady-bus.ts'
 import { thermostatNotWired } from '../../rules/warm/thermostat-not-wired.ts'
 import { steppedTimeS } from '../../trade/heat/stepped-time.ts'
 import { HEAT_TEST_RESULTS } from '../results/heat-test-results.ts'
@@ -13,6 +14,7 @@ import { fittedTest, testBounds } from './block-of.ts'
 import type { Heated } from './heated-circuit-of.ts'
 import { type FedLoads, heatersOf, type WarmingHeater } from './heaters-of.ts'
 import type { JudgedThing } from './judged-thing.ts'
+import { steadyOf } from './steady-of.ts'
 import { countedOffC, uncutHeaters } from './thermostat-of.ts'
 import { asMissing, warmSubject } from './warm-subject.ts'
 import type { WarmJob } from './warm-trees.ts'
@@ -21,6 +23,8 @@ import { isWarmed, type Warmed, type Worked, worked } from './warm-worked.ts'
 export interface JudgedWarm extends JudgedThing {
   /** The casting warmed in the coldest air, for whoever asks whether it stays dry. */
   readonly warmed: Warmed | Missing
+  /** Whether it hangs on a bus of which nobody told how low it gets. */
+  readonly steadyBus: boolean
 }
 
 /** A job's warm-up in the coldest air that moves, and in the hottest that stands. */
@@ -33,6 +37,7 @@ export function judgeWarm(job: WarmJob, loads: FedLoads, heated: Heated | null):
   const { warmed, hot, window, cautions, steppedS } = tried
   return {
     warmed: isWarmed(warmed) ? warmed : asMissing(warmed),
+    steadyBus: !isMissing(heaters) && steadyFor(job, heaters).steadyBus === true,
     results: [
       ...(isWarmed(warmed) ? resultsBy(WARMED_RESULTS, warmed) : []),
       ...(steppedS === null ? [] : [resultOf('warm.time-to-target.stepped', steppedTimeS, steppedS)]),
@@ -47,9 +52,18 @@ export function judgeWarm(job: WarmJob, loads: FedLoads, heated: Heated | null):
 
 function findingsOf(job: WarmJob, tried: Worked, heaters: readonly WarmingHeater[]): readonly Finding[] {
   const uncut = job.warm.thermostat === null ? [] : uncutHeaters(job, heaters)
-  const subject = warmSubject(job, tried, { offC: countedOffC(job, uncut), partTime: partTimeOf(job, heaters) })
+  const subject = warmSubject(job, tried, {
+    offC: countedOffC(job, uncut),
+    partTime: partTimeOf(job, heaters),
+    steady: steadyFor(job, heaters)
+  })
   const cut = job.warm.thermostat === null || heaters.length === 0 ? [] : [asked(thermostatNotWired, { uncut })]
   return [...WARM_RULES.map(rule => asked(rule, subject)), ...cut]
+}
+
+/** A bus says nothing of a heater that no circuit feeds. */
+function steadyFor({ circuit }: WarmJob, heaters: readonly WarmingHeater[]): SteadyBus {
+  return circuit !== null && heaters.some(({ atV }) => atV !== null) ? steadyOf(circuit) : {}
 }
 
 function partTimeOf({ circuit }: WarmJob, heaters: readonly WarmingHeater[]): readonly string[] {

@@ -4,6 +4,7 @@ import type { WARM_RULES } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import type { SubjectOf } from '../../rules/rule.ts'
 import { type Settled, settledMetal } from '../../rules/settled-metal.ts'
+import type { SteadyBus } from '../../rules/steady-bus.ts'
 import { noPointOf } from './cold-air-of.ts'
 import { NO_TARGET, type WarmJob } from './warm-trees.ts'
 import { type Beyond, isWarmed, type Warmed, type Worked } from './warm-worked.ts'
@@ -16,9 +17,11 @@ export interface Switched {
   readonly offC: Given | null
   /** Heaters that are on for a part of the time. */
   readonly partTime: readonly string[]
+  /** Ends of the bus that nobody told, where a circuit feeds them. */
+  readonly steady: SteadyBus
 }
 
-export function warmSubject(job: WarmJob, worked: Worked, { offC, partTime }: Switched): WarmSubject {
+export function warmSubject(job: WarmJob, worked: Worked, { offC, partTime, steady }: Switched): WarmSubject {
   const { limit, within } = job.warm
   const thermostatC = offC?.high ?? null
   return {
@@ -29,6 +32,7 @@ export function warmSubject(job: WarmJob, worked: Worked, { offC, partTime }: Sw
     window: worked.window,
     thermostatC,
     hotAirC: hotAirOf(job),
+    ...steady,
     ...inTheCold(job, worked, partTime)
   }
 }

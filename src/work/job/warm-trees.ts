@@ -56,7 +56,7 @@ export function hotTree({ job, heaters, test }: WarmGiven): HotFit | Missing {
   const { hot, altitude } = job.surroundings ?? { hot: null, altitude: null }
   if (hot === null || altitude === null) return NO_HOT
   const block = blockOf(job, 'still', test)
-  return isMissing(block) ? block : { heatersW: heaters.map(({ powerW }) => powerW), hotC: hot, altitudeM: altitude, block }
+  return isMissing(block) ? block : { heatersW: heaters.map(({ hotW }) => hotW), hotC: hot, altitudeM: altitude, block }
 }
 
 /** Both, for heaters of one rated voltage in a circuit: low bus in the cold, high bus in the heat. */
@@ -103,7 +103,7 @@ function busOf(heaters: readonly WarmingHeater[]): Pick<WindowFit, 'ratedV' | 'l
     follows: first.follows,
     ratedV: new Given([...rated][0]!),
     lowV: new Given(Math.min(...ends.map(({ low }) => low))),
-    highV: new Given(Math.max(...ends.map(({ high }) => high)))
+    highV: new Given(Math.max(...heaters.map(({ highV }) => highV ?? 0)))
   }
 }
 

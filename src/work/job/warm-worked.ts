@@ -1,4 +1,5 @@
 import { heatedHot } from '../../fitting/heated-circuit.ts'
+import { hottestFit } from '../../fitting/others-off.ts'
 import { type HotFit, hotFit, steppedFit, type WarmFit, warmFit, windowFit } from '../../fitting/warm-fit.ts'
 import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
 import { nominalPlain } from '../../formula/given.ts'
@@ -49,9 +50,9 @@ function steppedOf(cold: WarmFit): number | null {
   return recalled({ tree: cold, calculation, draws: 0 }, () => silently(() => calculation(nominalPlain(cold))))
 }
 
-/** Circuit and casting as one there too, where they are so in the cold. */
+/** Circuit and casting as one there too, where they are so in the cold; every other load off. */
 function hotOf({ job, heaters }: WarmGiven, hot: HotFit, heated: Heated | null) {
-  const tree = heated === null ? null : withCircuit(job, heaters, hot)
+  const tree = heated === null ? null : withCircuit(job, heaters, hot, (fit, warming) => hottestFit(fit, warming) ?? fit)
   return tree === null ? boundsOf(hot, hotFit) : boundsOf(tree, heatedHot)
 }
 

@@ -77,13 +77,13 @@ function tableOf(fields: readonly Ranked[]): Table {
 }
 
 /** What a measurement may do, in a few words. */
-function doesText({ turns, opens, settles, moveRatio }: Ranked): string {
+function doesText({ taken, turns, opens, settles, moveRatio }: Ranked): string {
   const at = [...new Set(turns.map(({ failsAt }) => failsAt))]
   const fails = at.map(text => `FAIL at ${text}: ${named(turns.filter(({ failsAt }) => failsAt === text).map(({ rule }) => rule))}`)
   return [
     ...fails,
     ...(opens.length === 0 ? [] : [`not judged without it: ${named(opens)}`]),
-    ...(settles.length === 0 ? [] : [`a caution because it is assumed: ${named(settles)}`]),
+    ...(settles.length === 0 ? [] : [`a caution ${taken === null ? 'without it' : 'because it is assumed'}: ${named(settles)}`]),
     ...(fails.length + opens.length + settles.length === 0 ? [`moves a margin by ${percentText(moveRatio)} and turns no verdict`] : [])
   ].join('; ')
 }

@@ -44,11 +44,14 @@ function weightOf({ turns, opens, settles, moveRatio }: Ranked): number {
   return 3 * turns.length + 2 * opens.length + settles.length + moveRatio / 2
 }
 
+/** Without these every rule is judged all the same, and no example of them fits every bus. */
+const BUS_ENDS = ['circuit.source.low', 'circuit.source.high']
+
 /** Several unknowns may stand in the way of one rule: a field is tried in a job that knows the others, each as its example has it. */
 function filledUp(start: Trial, candidates: readonly Candidate[]) {
   let put = thoseThatGo(
     start,
-    candidates.filter(({ taken, field }) => taken === null && field.example !== undefined)
+    candidates.filter(({ taken, field, path }) => taken === null && field.example !== undefined && !BUS_ENDS.includes(path.join('.')))
   )
   const filled = new Map<Candidate, readonly string[]>()
   let whole = verdictsOf(withExamples(start, put))

@@ -30,3 +30,9 @@ it('on an assumed value is a caution at best', () => {
 it('at a bus of which nobody told how high it gets is a caution at best', () => {
   expect(verdictOf(aboveRating, { ratedSharePercent: between(80, 95), steadyHigh: true })).toBe('caution')
 })
+
+it('says where the share is that with every other load off', () => {
+  const { verdict, says } = asked(aboveRating, { ratedSharePercent: between(80, 106), othersOff: true })
+  expect(verdict).toBe('caution')
+  expect(says).toMatch(/106\.0 %.*; with every other load off$/)
+})

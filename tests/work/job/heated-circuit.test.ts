@@ -6,10 +6,11 @@ interface Told {
   readonly change?: string
   readonly body?: string
   readonly bus?: string
+  readonly more?: string
 }
 
 /** Invented: 18 W at 12 V, half an ohm on the way there and half on the way back. */
-const job = ({ change = '', body = '', bus = '12 V' }: Told) => `
+const job = ({ change = '', body = '', bus = '12 V', more = '' }: Told) => `
 fettle: 1
 job: { title: invented }
 parts:
@@ -22,7 +23,7 @@ holes:
 circuit:
   source: { bus: ${bus}, resistance: 0 ohm, ground: frame }
   runs: [{ from: bus, to: hot, bond: 500 mohm }, { from: cold, to: frame, bond: 500 mohm }]
-  loads: [{ heater: left, from: hot, to: cold }]
+  loads: [{ heater: left, from: hot, to: cold }${more}]
 surroundings: { air: 4 °C, humidity: 78 %, altitude: 0 m, hot: 40 °C }
 warm:
   mass: 0.45 kg
@@ -124,6 +125,21 @@ it('the window asks for the rating at the temperature that the part then has', (
   const seenV = value('circuit.left:drop.voltage-at-load')
   expect(value('warm:warm.power.least')).toBeCloseTo(1.2 * (12 / seenV) ** 2 * ((1 - 0.004 * 14) / 1.4), 9)
   expect(value('warm:warm.power.greatest')).toBeCloseTo(19.2 * (12 / seenV) ** 2, 9)
+})
+
+describe('beside a winch on the same wires', () => {
+  const winch = judged({ change: CHANGE, more: ', { load: winch, current: 3 A, kind: motor, from: hot, to: cold }' })
+  it('the hot day is that of the heater alone', () => {
+    const hand = byHand({ airC: 40, lossWPerK: 8 * 0.03 })
+    expect(winch.value('warm:warm.power.hot')).toBeCloseTo(hand.watts, 5)
+    expect(winch.value('warm:warm.steady.hot')).toBeCloseTo(hand.partC, 5)
+  })
+  it('its highest power is that in the cold, alone; what it gets in the cold is what the winch leaves', () => {
+    const hand = byHand({ airC: 4, lossWPerK: 20 * 0.03 })
+    const rating = winch.findings.find(({ rule }) => rule === 'heater/above-rating')
+    expect(rating?.value).toBeCloseTo((100 * hand.watts) / 18, 4)
+    expect(winch.value('warm:warm.power')).toBeCloseTo(byHand({ airC: 4, lossWPerK: 0.6, busV: 9 }).watts, 8)
+  })
 })
 
 it('a heat test without an answer is told of the warm-up, and the circuit judged apart', () => {

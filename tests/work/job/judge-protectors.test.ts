@@ -25,6 +25,15 @@ it('judges a fuse at the highest voltage of the bus', () => {
   expect(bus('bus: 110 V, low: 100 V, high: 115 V', '110 V')('protect/interrupting')).toEqual(['fail'])
 })
 
+it('a fuse on a bus of which nobody told the ends is no pass where it rests on them', () => {
+  const at = (volts: string) => bus(volts, '24 V')
+  expect(at('bus: 27 V')('protect/interrupting')).toEqual(['caution'])
+  expect(at('bus: 27 V')('protect/far-end-short')).toEqual(['caution'])
+  expect(at('bus: 27 V, high: 28 V')('protect/interrupting')).toEqual(['pass'])
+  expect(at('bus: 27 V, low: 24 V')('protect/far-end-short')).toEqual(['pass'])
+  expect(at('bus: 27 V ± 0.5 V')('protect/interrupting')).toEqual(['pass'])
+})
+
 it('a switch above its table is not judged, or fails where it would at its last row', () => {
   const volts = [/bus: .*?, resistance/, 'bus: 54 V, low: 49 V, high: 57 V, resistance'] as const
   const rated = [/(power: 60 W ± 5 %, voltage:) 24 V/, '$1 48 V'] as const

@@ -295,3 +295,74 @@ it('what is worked out beyond the range of a formula leaves the other rooms judg
   // At its rated power, which is an assumption.
   expect(verdicts).toMatchObject({ 'warm/never-reaches': 'caution', 'dew/surface-wet': 'caution' })
 })
+
+describe('a hot day is reckoned with every other load off', () => {
+  const FILMS = BLOCK.replace('size: 60 mm', 'film: 20 W/m2K, still-film: 8 W/m2K')
+  const limit = (greatest: string) => WANTED.replace('120 °C', greatest)
+  /** Half an ohm for both, no thermostat, 12 V. */
+  const shared = (winch: string) => `
+circuit:
+  source: { bus: 12 V, low: 12 V, high: 12 V, resistance: 500 mohm, ground: frame }
+  runs: [{ from: bus, to: hot, bond: 0 ohm }, { from: cold, to: frame, bond: 0 ohm }]
+  loads:
+    - { heater: left, from: hot, to: cold }
+${winch}`
+  const winch = '    - { load: winch, current: 4 A, kind: motor, on: 5 %, from: hot, to: cold }\n'
+  // 18 W at 12 V are 8 ohm: with the winch (12 - 2)/8.5 A, without it 12/8.5 A; 8 W/m2K over 0.03 m2 above 40 °C.
+  const alone = (12 / 8.5) ** 2 * 8
+  const warmed = judged(shared(winch) + AIR + warm(FILMS, limit('100 °C'), NONE))
+  it('as without those loads', () => {
+    expect(warmed.errors).toEqual([])
+    expect(Number(warmed.result('warm:warm.steady.hot')?.value)).toBeCloseTo(40 + alone / 0.24, 4)
+    expect(warmed.finding('warm/too-hot')).toMatchObject({ verdict: 'fail', limit: 100 })
+    expect(judged(shared('') + AIR + warm(FILMS, limit('100 °C'), NONE)).finding('warm/too-hot')?.verdict).toBe('fail')
+  })
+  it('the cold with them on', () => {
+    expect(Number(warmed.result('warm:warm.steady')?.value)).toBeCloseTo(4 + ((10 / 8.5) ** 2 * 8) / 0.6, 6)
+  })
+  it('and the window with the voltage of both', () => {
+    // 0.24 W/K over 60 K at the 12·8/8.5 V of the heater alone, turned to 12 V.
+    expect(Number(warmed.result('warm:warm.power.greatest')?.value)).toBeCloseTo(0.24 * 60 * (8.5 / 8) ** 2, 4)
+  })
+  it('heaters that warm together are on together', () => {
+    const hole = '  right: { takes: cartridge, found: { diameter: 9.8 mm, depth: 19 mm } }'
+    const second = winch.replace('load: winch, current: 4 A, kind: motor, on: 5 %', 'heater: right')
+    const both = judged(hole + shared(second) + AIR + warm(FILMS, WANTED, NONE))
+    // Two of 8 ohm are 4.
+    expect(both.errors).toEqual([])
+    expect(Number(both.result('warm:warm.power.hot')?.value)).toBeCloseTo((12 / 4.5) ** 2 * 4, 6)
+  })
+})
+
+describe('a bus of which nobody told the ends', () => {
+  const FILMS = BLOCK.replace('size: 60 mm', 'film: 20 W/m2K, still-film: 10 W/m2K')
+  const WIDE = WANTED.replace('120 °C', '140 °C').replace('6 min', '30 min')
+  const bus = (told: string) => CIRCUIT.replace('bus: 12 V, low: 11 V, high: 15 V', told)
+  const on = (told: string) => judged(bus(told) + AIR + warm(FILMS.replace('aluminium', 'cast iron'), WIDE, NONE))
+  const RESTING = {
+    'dew/surface-wet': 'caution',
+    'warm/never-reaches': 'caution',
+    'warm/too-slow': 'caution',
+    'warm/too-hot': 'caution',
+    'warm/metal-softens': 'caution',
+    'warm/needs-thermostat': 'caution'
+  }
+  const all = (verdict: string) => Object.fromEntries(Object.keys(RESTING).map(rule => [rule, verdict]))
+  it('leaves no pass on them', () => {
+    expect(on('bus: 12 V').verdicts).toEqual(RESTING)
+    expect(on('bus: 12 V').finding('warm/too-hot')?.says).toContain('source.high is not given')
+  })
+  it('told by its bounds, as of a supply that is regulated, or by its ends, passes', () => {
+    expect(on('bus: 12 V ± 0.1 V').verdicts).toEqual(all('pass'))
+    expect(on('bus: 12 V +0.1 V -0 V').verdicts).toEqual(all('pass'))
+    expect(on('bus: 12 V, low: 11.5 V, high: 13 V').verdicts).toEqual(all('pass'))
+  })
+  it('told at one end passes what rests on that alone', () => {
+    expect(on('bus: 12 V, high: 13 V').verdicts).toEqual({ ...RESTING, 'warm/too-hot': 'pass', 'warm/metal-softens': 'pass' })
+    const low = { 'dew/surface-wet': 'pass', 'warm/never-reaches': 'pass', 'warm/too-slow': 'pass' }
+    expect(on('bus: 12 V, low: 11 V').verdicts).toEqual({ ...RESTING, ...low })
+  })
+  it('is nothing to a heater that no circuit feeds', () => {
+    expect(judged(AIR + warm(FILMS, WIDE, NONE)).finding('warm/too-hot')?.says).not.toContain('source.high')
+  })
+})

@@ -12,7 +12,7 @@ function judged(loads: string, more = '', sources = '') {
 fettle: 1
 job: { title: ways }
 circuit:
-  source: { bus: 24 V, resistance: 10 mohm, ground: frame }
+  source: { bus: 24 V, low: 24 V, high: 24 V, resistance: 10 mohm, ground: frame }
 ${sources}  runs:
     - { from: bus, to: panel, through: [{ fuse: F1, rating: 10 A, style: blade, resistance: 10 mohm }] }
     - { from: panel, to: fed, ${WIRE} }
@@ -46,7 +46,7 @@ it('two heaters in series take one current from the machine, and at switch-on', 
 fettle: 1
 job: { title: series }
 circuit:
-  source: { bus: 24 V, resistance: 10 mohm, ground: frame }
+  source: { bus: 24 V, low: 24 V, high: 24 V, resistance: 10 mohm, ground: frame }
   runs:
     - { from: bus, to: fed, bond: 10 mohm, through: [{ fuse: F1, rating: 7.5 A, style: blade, resistance: 10 mohm }] }
   loads:
@@ -100,7 +100,7 @@ it('a gauge whose make-up nobody told is assumed, a metric wire is not', () => {
 fettle: 1
 job: { title: gauge, practice: road }
 circuit:
-  source: { bus: 24 V, resistance: 10 mohm, ground: frame }
+  source: { bus: 24 V, low: 24 V, high: 24 V, resistance: 10 mohm, ground: frame }
   altitude: 0 m
   runs: [{ from: bus, to: fed, wire: { size: ${size}, length: 5 m, temperature: 20 °C } }]
   loads: [{ load: lamp, resistance: 24 ohm, from: fed, to: frame }]

@@ -122,3 +122,32 @@ holes: { left: { takes: part, casting: { alloy: monkey metal }, found: { diamete
     expect(notesOf(job.replace('kind: heater, rated: { power: 60 W, voltage: 24 V }', 'kind: plug'))).not.toContain('leaves out')
   })
 })
+
+describe('a bus of which nobody told how low and how high it gets', () => {
+  const job = (bus: string) => `fettle: 1
+job: { title: invented }
+parts: { part: { kind: heater, rated: { power: 60 W, voltage: 12 V }, thread: M12x1.5, least-power: 40 W } }
+holes: { left: { takes: part, found: { diameter: 9.5 mm, depth: 24 mm } } }
+circuit:
+  source: { ${bus}, resistance: 10 mohm, ground: frame }
+  runs: [{ from: bus, to: left+, bond: 3 mohm }, { from: left-, to: frame, bond: 3 mohm }]
+  loads: [{ heater: left, from: left+, to: left- }]
+`
+  const settled = (bus: string, end: string) => {
+    const { answer, fields } = measureJob('x.yaml', job(bus))
+    expect(answer.errors ?? []).toEqual([])
+    return fields.find(({ path }) => path.join('.') === `circuit.source.${end}`)?.settles
+  }
+  it('is worth measuring at both ends', () => {
+    expect(settled('bus: 11.5 V', 'low')).toEqual(['circuit.left heater/weak'])
+    expect(settled('bus: 11.5 V', 'high')).toEqual(['circuit.left heater/above-rating'])
+  })
+  it('is not where its own bounds tell it', () => {
+    expect(settled('bus: 11.5 V ± 0.2 V', 'low')).toEqual([])
+    expect(settled('bus: 11.5 V ± 0.2 V', 'high')).toEqual([])
+  })
+  it('asks for no end that is given', () => {
+    expect(settled('bus: 11.5 V, low: 11 V', 'low')).toBeUndefined()
+    expect(settled('bus: 11.5 V, low: 11 V', 'high')).toHaveLength(1)
+  })
+})

@@ -1,0 +1,23 @@
+import { SOURCES } from '../../formula/source.ts'
+import { plainly } from '../judge.ts'
+import type { Rule } from '../rule.ts'
+
+interface Subject {
+  readonly load: string
+  /** What stands in the circuit to take the power off it, alone or with others beside it; empty where nothing does. */
+  readonly switchedBy: readonly string[]
+}
+
+/** Whether a heater can be switched off at all. A fuse is no switch: it is pulled with a live arc, and by nobody in a hurry. */
+export const none: Rule<Subject> = {
+  id: 'switch/none',
+  question: 'can a heater, or another load of fixed resistance, be switched off?',
+  why: 'What hangs on a battery without a switch empties it over night, and heats when nobody is there.',
+  change:
+    'put a switch, a relay, a thermostat or a breaker into its feed, as "through: [{ switch: S4, rating: 16 A }]", or draw the one it has',
+  source: SOURCES.practice,
+  judge: ({ load, switchedBy }) =>
+    switchedBy.length === 0
+      ? plainly('caution', `nothing that is drawn switches ${load} off: no switch, relay, thermostat or breaker stands on its way`)
+      : plainly('pass', `${switchedBy.join(', ')}: the power of ${load} can be taken off`)
+}

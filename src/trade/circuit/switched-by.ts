@@ -1,0 +1,17 @@
+import type { Wiring } from './guarding.ts'
+import { loadWay } from './load-way.ts'
+
+/**
+ * Whether a load still gets current when none of these runs conducts. What stands in series with it must let its current
+ * through; round about, through another load, is no feed.
+ */
+export function staysFed(
+  { bus, ground, runs, loads, sources = [{ id: bus, from: ground, to: bus }] }: Wiring,
+  name: string,
+  open: readonly string[]
+): boolean {
+  const way = loadWay({ runs, loads }, sources, name)
+  if (way === null) return false
+  const passed = loads.filter(one => way.passes.some(({ load }) => load === one.name))
+  return loadWay({ runs: runs.filter(({ id }) => !open.includes(id)), loads: passed }, sources, name) !== null
+}

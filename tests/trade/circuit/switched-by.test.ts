@@ -1,0 +1,43 @@
+// table: which open runs leave a load without current; drawn by hand
+import { expect, it } from 'vitest'
+import type { Wiring } from '../../../src/trade/circuit/guarding.ts'
+import { staysFed } from '../../../src/trade/circuit/switched-by.ts'
+
+const run = (id: string, from: string, to: string) => ({ id, from, to, protects: 'no' as const })
+const heater = { name: 'heater', from: 'h+', to: 'h-' }
+const wiring = (runs: Wiring['runs'], more: Partial<Wiring> = {}): Wiring => ({
+  bus: 'bus',
+  ground: 'frame',
+  loads: [heater],
+  runs,
+  ...more
+})
+
+const SERIES = wiring([run('feed', 'bus', 'h+'), run('return', 'h-', 'frame')])
+const BESIDE = wiring([run('dash', 'bus', 'h+'), run('remote', 'bus', 'h+'), run('return', 'h-', 'frame')])
+const SECOND = [
+  { id: 'source', from: 'frame', to: 'bus' },
+  { id: 'second', from: 'frame', to: 'h+' }
+]
+/** Cut off, it may still get some of what passes a lamp: that is no feed. */
+const ROUND = wiring([run('feed', 'bus', 'h+'), run('return', 'h-', 'frame'), run('other', 'bus', 'lamp+')], {
+  loads: [heater, { name: 'lamp', from: 'lamp+', to: 'h+' }]
+})
+/** Two in series: what is between them feeds the second. */
+const BEHIND = wiring([run('feed', 'bus', 'lamp+'), run('return', 'h-', 'frame')], {
+  loads: [heater, { name: 'lamp', from: 'lamp+', to: 'h+' }]
+})
+
+it.each([
+  ['nothing open', SERIES, [], true],
+  ['its feed open', SERIES, ['feed'], false],
+  ['its return open', SERIES, ['return'], false],
+  ['one of two beside each other', BESIDE, ['dash'], true],
+  ['both of them', BESIDE, ['dash', 'remote'], false],
+  ['a second source behind the switch', { ...SERIES, sources: SECOND }, ['feed'], true],
+  ['round about through a lamp', ROUND, ['feed'], false],
+  ['in series with a lamp', BEHIND, [], true],
+  ['in series with a lamp, open before that', BEHIND, ['feed'], false]
+])('%s', (_, drawn, open, fed) => {
+  expect(staysFed(drawn, 'heater', open)).toBe(fed)
+})
