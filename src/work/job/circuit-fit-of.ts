@@ -12,8 +12,11 @@ import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
-import { fittedProtector, fittedShorts, type Guards, ratedProtectors } from './circuit-guards.ts'
+import { type Guards, ratedProtectors } from './circuit-guards.ts'
 import { BUS, type JobCircuit, type JobRun, namedRuns, wiringOf } from './circuit-wiring.ts'
+import { feedingGroups } from './feeding-groups.ts'
+import { fittedProtector } from './fitted-protector.ts'
+import { fittedShorts } from './fitted-shorts.ts'
 import { loadOf } from './load-of.ts'
 import { switchesOf } from './switches-of.ts'
 import { bareWireOf } from './wire-before.ts'
@@ -34,12 +37,14 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const wiring = wiringOf(circuit)
   refuseLooseEnd(circuit, wiring)
   const threads = threadsOf(circuit, wiring)
+  const protectors = ratedProtectors(named)
   const guards: Guards = {
     wiring,
     threads,
     guarding: guardedBy(wiring, threads),
+    groups: feedingGroups(wiring, protectors, wireLengths(named)),
     unguarded: unguardedOf(wiring),
-    protectors: ratedProtectors(named),
+    protectors,
     bare: bareWireOf(circuit, PROTECTOR_PLACES[job.job.practice])
   }
   const runs = named.map(
@@ -50,6 +55,10 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   )
   const { source } = circuit
   const counted = wiring.runs.filter(({ id }) => !threads.open.has(id))
+  const loads = circuit.loads.map(load => ({
+    ...loadOf(job, load),
+    way: loadWay({ runs: counted, loads: wiring.loads }, wiring.sources, loadName(load))
+  }))
   const fit: CircuitFit = {
     bus: BUS,
     ground: source.ground,
@@ -64,13 +73,10 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
       insideOhm: resistance
     })),
     runs,
-    loads: circuit.loads.map(load => ({
-      ...loadOf(job, load),
-      way: loadWay({ runs: counted, loads: wiring.loads }, wiring.sources, loadName(load))
-    })),
+    loads,
     protectors: guards.protectors.map(one => fittedProtector(guards, one, runs)),
     switches: switchesOf(circuit, guards),
-    shorts: fittedShorts(guards, runs),
+    shorts: fittedShorts(guards, runs, loads),
     groundPoints: returnPoints(wiring)
   }
   return { fit, guards }
@@ -102,6 +108,10 @@ function refuseLooseEnd(circuit: JobCircuit, wiring: Wiring): void {
     `no run leads from "${point}" to "${other}": load ${load} gets nothing`,
     `draw what joins them under circuit.runs, as { from: ${point}, to: ${other}, wire: { size: 1.5 mm2, length: 2 m } }`
   )
+}
+
+function wireLengths(named: readonly NamedRun[]): ReadonlyMap<string, number> {
+  return new Map(named.flatMap(({ id, run: { wire } }) => (wire === null ? [] : [[id, wire.length.value]])))
 }
 
 interface NamedRun {

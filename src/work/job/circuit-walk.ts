@@ -4,6 +4,7 @@ import { runId } from '../../fitting/circuit-parts.ts'
 import { nominalOf, type Plain } from '../../formula/given.ts'
 import { silently } from '../../formula/working.ts'
 import { markedItem } from '../../job/circuit-names.ts'
+import type { UnknownWire } from '../../rules/missing.ts'
 import type { FaultGiven } from '../../trade/circuit/fault.ts'
 import { walkFaults } from '../../trade/circuit/fault-walk.ts'
 import { wayTo } from '../../trade/circuit/guarding.ts'
@@ -13,12 +14,13 @@ import { type StatedFault, walkedAs, walkWithout } from '../../trade/circuit/swi
 import type { FittedCircuit } from './circuit-fit-of.ts'
 import type { Guards } from './circuit-guards.ts'
 import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
+import { figureLack } from './wire-lacks.ts'
 
 export interface CircuitWalk {
   readonly walk: readonly StatedFault[]
   /** Wires whose capacity is known, and those whose is not. */
   readonly known: number
-  readonly unknown: readonly string[]
+  readonly unknown: readonly UnknownWire[]
   /** Fuses and breakers of which nobody knows when they open. */
   readonly silent: readonly string[]
   /** Fuses and breakers of which nobody said at which end of their run they sit. */
@@ -51,7 +53,14 @@ export function circuitWalk(circuit: JobCircuit, { fit, guards: { wiring, unguar
     const closed = closedGiven(drawn, roles)
     const { capacities } = closed ?? given
     const unknown = fit.runs.flatMap(({ id, parts }) =>
-      parts.some(({ of }) => of === 'wire') && !capacities.some(one => one.id === runId(id)) ? [id] : []
+      parts.some(({ of }) => of === 'wire') && !capacities.some(one => one.id === runId(id))
+        ? [
+            {
+              id,
+              lacks: figureLack({ circuit, fit }, id) ?? { says: `no current gets to ${id}`, change: 'draw what joins it to a source' }
+            }
+          ]
+        : []
     )
     const walk = [...walkFaults(given), ...(closed === null ? [] : walkedAs('every switch on', closed)), ...offWalks(circuit, given)]
     return { walk, known: capacities.length, unknown, silent: silentOf(circuit, protectors), unsaid: bare.unsaid }

@@ -21,6 +21,7 @@ import type { RatedProtector } from './circuit-guards.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { protectorMark } from './circuit-wiring.ts'
 import type { Placed } from './placed.ts'
+import { farFinding, heldBy, noLoads, noShort, returnOf } from './protector-lacks.ts'
 
 /** Every fuse, breaker and switch, under its mark. */
 export function judgeProtectors(judged: CircuitJudged): readonly Placed[] {
@@ -30,18 +31,18 @@ export function judgeProtectors(judged: CircuitJudged): readonly Placed[] {
 type Bounds = CircuitJudged['bounds']['protectors'][number]
 
 function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
-  const { name, style, ratingA, item } = rated
+  const { name, item } = rated
   const fitted = judged.fit.protectors.find(one => one.name === name)!
   const bounds = judged.bounds.protectors.find(one => one.name === name)!
   const far = farShort(judged, name)
-  const protector = `${name}, a ${styleOf(style).says} of ${ratingA.value} A`
+  const protector = toldOf(rated)
   const { loadA, allowedLoadA, loadRoomA } = bounds
   const findings = [
     asked(overloaded, { protector, loadA, allowedLoadA, loadRoomA }),
-    asked(overWire, { protector, ...bounds, assumed: tableAssumed(judged, fitted) }),
-    asked(inrush, inrushSubject(protector, bounds)),
-    interruptingFinding(protector, bounds, rated),
-    asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null, edge: far?.edge ?? null }),
+    asked(overWire, { protector, ...bounds, assumed: tableAssumed(judged, fitted), ...heldBy(judged, fitted) }),
+    asked(inrush, { ...inrushSubject(protector, bounds), unsure: noLoads(fitted) }),
+    interruptingFinding(judged, bounds, rated),
+    farFinding(judged, rated, far),
     ...placeFinding(judged, name, protector)
   ]
   return { place: `circuit.${name}`, path: item.path, results: resultsBy(PROTECTOR_RESULTS, { ...bounds, far }), findings }
@@ -55,19 +56,28 @@ function inrushSubject(protector: string, { inrush: cold, inrushShortestS }: Bou
   return { protector, inrush: cold === null ? null : { currentA: cold.currentA, lastsS: cold.lastsS.high }, shortestS: inrushShortestS }
 }
 
-function interruptingFinding(protector: string, { nearA, busV }: Bounds, { style, ratingA }: RatedProtector) {
-  const breaking = breakingOf(styleOf(style), ratingA.value)
-  return asked(interrupting, { protector, where: 'right behind it', faultA: nearA, busV, ...breaking })
+function interruptingFinding(judged: CircuitJudged, { nearA, busV }: Bounds, rated: RatedProtector) {
+  const breaking = breakingOf(styleOf(rated.style), rated.ratingA.value)
+  const unsure = judged.fit.inside === 'known' ? noShort(judged, rated) : null
+  return asked(interrupting, { protector: toldOf(rated), where: 'right behind it', faultA: nearA, busV, ...breaking, unsure })
 }
 
 /** Of the shorts that this one has to clear, the one with the least current. */
 function farShort({ fit, bounds }: CircuitJudged, name: string): CircuitJudged['bounds']['shorts'][number] | null {
-  const mine = bounds.shorts.filter((_, i) => fit.shorts[i]!.protector === name)
-  return mine.toSorted((a, b) => (a.faultA?.low ?? 0) - (b.faultA?.low ?? 0))[0] ?? null
+  const mine = bounds.shorts.filter(({ faultA }, i) => faultA !== null && fit.shorts[i]!.protector === name)
+  return mine.toSorted((a, b) => a.faultA!.low - b.faultA!.low)[0] ?? null
 }
 
-/** Asked of what bare wire leads to: a protector behind another stands on wire that is protected. */
-function placeFinding({ job, guards }: CircuitJudged, name: string, protector: string) {
+function toldOf({ name, style, ratingA }: RatedProtector): string {
+  return `${name}, a ${styleOf(style).says} of ${ratingA.value} A`
+}
+
+/** Asked of what bare wire leads to, and of what stands in the return: a protector behind another stands on wire that is protected. */
+function placeFinding(judged: CircuitJudged, name: string, protector: string) {
+  const { job, guards } = judged
+  const returned = returnOf(judged, name)
+  if (returned !== null)
+    return [asked(tooFar, { protector, unprotectedMm: null, place: PROTECTOR_PLACES[job.job.practice].open, returnOf: returned })]
   const before = guards.bare.before.get(name)
   if (before === undefined) return []
   const { beforeMm } = boundsOf({ lengthsM: before.lengthsM }, ({ lengthsM }) => ({
