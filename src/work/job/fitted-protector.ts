@@ -67,7 +67,7 @@ export function wireIn({ parts }: Run): RunWire | undefined {
   return parts.find(part => part.of === 'wire')
 }
 
-/** One of which nobody told how it lies, or that no table has, may be the weakest; but what is known may already be too thin. */
+/** One of which nobody told how it lies or all that feeds it, or that no table has, may be the weakest; but what is known may already be too thin. */
 function weakest(held: readonly Held[], { style }: RatedProtector): Held | undefined {
   const { kind } = styleOf(style)
   const known = held.flatMap(one => {
@@ -76,7 +76,7 @@ function weakest(held: readonly Held[], { style }: RatedProtector): Held | undef
   })
   const worst = known.toSorted((a, b) => a.roomA - b.roomA)[0]
   if (worst !== undefined && worst.roomA < 0) return worst.one
-  const unknown = held.filter(one => !known.some(each => each.one === one))
+  const unknown = held.filter(one => one.group.unknown.length > 0 || !known.some(each => each.one === one))
   return unknown.find(({ wire }) => wire.lies === null) ?? unknown[0] ?? worst?.one
 }
 
