@@ -54,51 +54,40 @@ function clearedBy(fit: Fit, { at }: Short, group: readonly Plain<FittedProtecto
   const opened: Opened[] = []
   const stages: Stage[] = []
   for (;;) {
-    const gone = opened.map(({ name }) => name)
-    const left = throughEach(
-      fit,
-      at,
-      group.filter(({ name }) => gone.includes(name)),
-      group.filter(({ name }) => !gone.includes(name))
-    )
-    const timed = left.flatMap(({ protector, faultA }) => {
-      const { name, style, ratingA } = protector
-      const opening = openingTime(styleOf(style), { currentA: Math.min(faultA, MOST_RATIO * ratingA), ratingA })
-      return opening === null ? [] : [{ name, faultA, ...opening }]
-    })
-    const next = timed.toSorted((a, b) => a.longestS - b.longestS)[0]
+    const left = throughEach(fit, at, group, new Set(opened.map(({ name }) => name)))
+    const timed = left.flatMap(timedOf).toSorted((a, b) => a.longestS - b.longestS)
     const silent = left.flatMap(({ protector: { name }, faultA }) => (timed.some(one => one.name === name) ? [] : [{ name, faultA }]))
+    const next = timed[0]
     if (next === undefined) return { opened, stages, silent }
-    const beforeS = opened.at(-1)?.longestS ?? 0
-    const mostA = MOST_RATIO * left.reduce((sum, { protector }) => sum + protector.ratingA, 0)
-    stages.push({
-      currentA: Math.min(
-        mostA,
-        left.reduce((sum, { faultA }) => sum + faultA, 0)
-      ),
-      timeS: next.longestS
-    })
-    opened.push({ ...next, longestS: beforeS + next.longestS })
-    // What never opens leaves the rest as they are.
-    if (!Number.isFinite(next.longestS)) {
-      const rest = timed.filter(({ name }) => name !== next.name)
-      return { opened: [...opened, ...rest.map(one => ({ ...one, longestS: Number.POSITIVE_INFINITY }))], stages, silent }
-    }
+    stages.push({ currentA: togetherA(left), timeS: next.longestS })
+    opened.push({ ...next, longestS: (opened.at(-1)?.longestS ?? 0) + next.longestS })
+    // What never opens leaves the rest as they are: that is no quicker.
+    if (!Number.isFinite(next.longestS)) return { opened: [...opened, ...timed.slice(1)], stages, silent }
   }
 }
 
+interface Through {
+  readonly protector: Plain<FittedProtector>
+  readonly faultA: number
+}
+
+function timedOf({ protector: { name, style, ratingA }, faultA }: Through): readonly Opened[] {
+  const opening = openingTime(styleOf(style), { currentA: Math.min(faultA, MOST_RATIO * ratingA), ratingA })
+  return opening === null ? [] : [{ name, faultA, ...opening }]
+}
+
+function togetherA(left: readonly Through[]): number {
+  const [currentA, ratingA] = [left.reduce((sum, one) => sum + one.faultA, 0), left.reduce((sum, one) => sum + one.protector.ratingA, 0)]
+  return Math.min(currentA, MOST_RATIO * ratingA)
+}
+
 /** What a short drives through each that is left, with the others open. */
-function throughEach(
-  fit: Fit,
-  at: Short['at'],
-  gone: readonly Plain<FittedProtector>[],
-  left: readonly Plain<FittedProtector>[]
-): readonly { readonly protector: Plain<FittedProtector>; readonly faultA: number }[] {
+function throughEach(fit: Fit, at: Short['at'], group: readonly Plain<FittedProtector>[], gone: ReadonlySet<string>): readonly Through[] {
   const parts = [{ of: 'joint', jointOhm: OPEN_OHM }] as const
-  const runs = fit.runs.map(run => (gone.some(one => one.run === run.id) ? { ...run, parts } : run))
-  const hot = shortedHot({ ...fit, runs })
-  return left.flatMap(protector => {
-    const faultA = hot.throughA({ ...at, run: protector.run, wire: 'before it' })
+  const open = new Set(group.filter(({ name }) => gone.has(name)).map(({ run }) => run))
+  const hot = shortedHot({ ...fit, runs: fit.runs.map(run => (open.has(run.id) ? { ...run, parts } : run)) })
+  return group.flatMap(protector => {
+    const faultA = gone.has(protector.name) ? null : hot.throughA({ ...at, run: protector.run, wire: 'before it' })
     return faultA === null ? [] : [{ protector, faultA }]
   })
 }
