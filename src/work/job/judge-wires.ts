@@ -77,7 +77,11 @@ function sizeOf({ job }: CircuitJudged, { conductor }: RunWire, sheathed: string
 function shortFinding(judged: CircuitJudged, run: Run, worst: RunShort | null) {
   const bare = reliesOn(judged.guards, run.id).length === 0
   if (bare && !judged.guards.unguarded.runs.has(run.id)) return []
-  return [asked(shortCircuit, { short: worst, protector: protectedBy(judged, run.id, worst), lacks: shortLack(judged, run.id) })]
+  // What is fed at one end without a protector is not saved by one at the other.
+  const half = judged.guards.unguarded.runs.has(run.id) && worst !== null && worst.marginK.low >= 0
+  return [
+    asked(shortCircuit, { short: half ? null : worst, protector: protectedBy(judged, run.id, worst), lacks: shortLack(judged, run.id) })
+  ]
 }
 
 /** A joint on the way home, its resistance known or not yet measured: what it is made to must be a ground. */

@@ -48,6 +48,8 @@ export function shortLack(judged: CircuitJudged, id: string): Lack | null {
   if (lack !== null) return lack
   const silent = groups.flatMap(({ protectors }) => protectors).find(({ style }) => styleOf(style).gates.length === 0)
   if (silent !== undefined) return silentLack(silent)
+  if (judged.guards.groups.runs.get(id)!.some(({ group }) => group === null))
+    return { says: `a way without a protector leads to ${id}`, change: 'put a fuse or breaker in each way that leads there' }
   return { says: `no short at the end of ${id} drives a current through its protector`, change: 'draw the runs from its source to it' }
 }
 

@@ -94,6 +94,18 @@ it('one that is too large for the wire of its own run fails there, whichever sou
   expect(found('protect/over-wire', 'F1').verdict).toBe('pass')
 })
 
+it('wire that a second source feeds without a fuse is not saved by the fuse of the first', () => {
+  const { found } = judged({
+    sources: SECOND,
+    runs: [run('bus', 'a', `through: [${fuse('F1', 20)}]`, wire('6 mm2')), run('plus', 'a', wire('6 mm2')), ...behind('6 mm2')]
+  })
+  expect(found('wire/short-circuit', 'plus-a')).toMatchObject({
+    verdict: 'not-judged',
+    says: expect.stringContaining('a way without a protector leads to plus-a')
+  })
+  expect(found('circuit/burns', '').verdict).toBe('fail')
+})
+
 it('the second of two that open one after the other has all of the short', () => {
   const joint = (mark: string) => `through: [{ fuse: ${mark}, rating: 20 A, style: blade, resistance: 100 mohm }]`
   const { value } = judged({
