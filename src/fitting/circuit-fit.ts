@@ -30,6 +30,7 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
         currentsA,
         loads: fit.loads,
         loadA: runsA.get(one.run)!,
+        wireA: one.holds.beside.length === 0 ? runsA.get(one.run)! : runsA.get(one.holds.run!)!,
         busV: highestV,
         nearA: asItIs === null ? null : nearA(fit, one, asItIs)
       })

@@ -22,6 +22,8 @@ interface Around {
   readonly busV: number
   /** Of a short right behind it. */
   readonly nearA: number | null
+  /** In the wire that it holds. */
+  readonly wireA: number
 }
 
 /** A protector in its circuit: its load, its wire, the switch-on behind it, a short right behind it. */
@@ -36,6 +38,7 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
       ? null
       : wireLimit({ conductor: conductorBySize(wire.conductor.size), kind: style.kind, ...wire.lies })
   const inrush = inrushOf(fitted, around)
+  const throughA = fitted.holds.beside.reduce((sum, one) => sum + one.ratingA, ratingA)
   return {
     name: fitted.name,
     ratingA,
@@ -44,8 +47,9 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     allowedLoadA: allowed,
     loadRoomA: allowed === null ? null : loadRoomA({ allowedLoadA: allowed, loadA }),
     limit,
-    wireMarginA: limit === null || limit.wireLimitA === null ? null : limit.wireLimitA - ratingA,
-    overload: overloadOf(fitted, loadA),
+    throughA,
+    wireMarginA: limit === null || limit.wireLimitA === null ? null : limit.wireLimitA - throughA,
+    overload: overloadOf(fitted, { throughA, wireA: around.wireA }),
     inrush,
     inrushShortestS: inrush === null ? null : (openingTime(style, { currentA: inrush.currentA, ratingA })?.shortestS ?? null),
     busV: around.busV,
@@ -54,16 +58,23 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
   }
 }
 
-/** How hot the wire that stands least gets at a current that the protector clears slowly or never; null where that is not known. */
-function overloadOf({ style, ratingA, wire }: Plain<FittedProtector>, loadA: number) {
-  if (wire === null || wire.lies === null) return null
+/** A sum of ratings beyond every wire that a table has. */
+const MOST_A = 1000
+
+/** How hot the wire that stands least gets at a current that the protector, with what feeds it beside, clears slowly or never; null where that is not known. */
+function overloadOf(
+  { style, wire, holds }: Plain<FittedProtector>,
+  { throughA, wireA }: { readonly throughA: number; readonly wireA: number }
+) {
+  if (wire === null || wire.lies === null || throughA > MOST_A) return null
   const { insulationC, ambientC } = wire.lies
   const current = carries(wire)
   if (current?.kind !== 'ampacity') return null
-  const startC = loadedWireC({ current, currentA: loadA, insulationC, ambientC })
+  const startC = loadedWireC({ current, currentA: wireA, insulationC, ambientC })
   const heated = heatedWire({ conductor: wire.conductor, current, insulationC })
-  const found = bandHeating({ style, ratingA, wire: heated, startC, limitC: insulationC })
-  return found === null ? null : { overloadC: found.worstC, insulationC }
+  const styles = [...new Set([style, ...holds.beside.map(one => one.style)])]
+  const found = styles.flatMap(each => bandHeating({ style: each, ratingA: throughA, wire: heated, startC, limitC: insulationC }) ?? [])
+  return found.length === 0 ? null : { overloadC: Math.max(...found.map(({ worstC }) => worstC)), insulationC }
 }
 
 /** Everything behind it switched on at once, cold. Null where no load behind it is known cold. */

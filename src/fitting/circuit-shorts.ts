@@ -6,20 +6,22 @@ import { wireShort } from '../trade/circuit/wire-short.ts'
 import { loadedWireC } from '../trade/circuit/wire-warmth.ts'
 import type { CircuitFit, FittedProtector, FittedShort, Run } from './circuit.ts'
 import { carries, wireOf } from './circuit-parts.ts'
+import { groupShort } from './group-short.ts'
 import { type ShortedCircuit, shortedHot } from './shorted-circuit.ts'
 
 type Fit = Plain<CircuitFit>
 
-/** Every load shorted in turn, with what stands in series with it, the wire as hot as it may be: what flows through its protector, when that opens, how hot the wires get. */
+/** Every load shorted in turn, with what stands in series with it, and what stands at the end of other wire; the wire as hot as it may be: what flows through its protector, when that opens, how hot the wires get. */
 export function shortsOf(fit: Fit, runsA: ReadonlyMap<string, number>) {
   let hot: ShortedCircuit | undefined
   return fit.shorts.map(short => {
-    const { way } = fit.loads.find(({ name }) => name === short.load)!
+    const { at } = short
     const protector = fit.protectors.find(({ name }) => name === short.protector)
     const none = { load: short.load, faultA: null, longestS: null, shortestS: null, edge: null, wires: [] }
-    if (protector === undefined || way === null) return none
+    if (protector === undefined || at === null) return none
+    if (short.group.length > 1) return groupShort(fit, { ...short, at }, runsA) ?? none
     hot ??= shortedHot(fit)
-    const faultA = hot.throughA({ from: way.feed, to: way.back, run: protector.run, wire: 'before it' })
+    const faultA = hot.throughA({ ...at, run: protector.run, wire: 'before it' })
     if (faultA === null) return none
     const opening = openingTime(styleOf(protector.style), {
       currentA: Math.min(faultA, MOST_RATIO * protector.ratingA),

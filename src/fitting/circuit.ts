@@ -79,8 +79,21 @@ export interface FittedProtector {
   readonly placeC: Given
   /** Loads behind it. */
   readonly loads: readonly string[]
-  /** The wire behind it that stands least; null where none is told how it lies. */
+  /** The wire that it is held against: of all behind it the one that stands least. Null where there is none. */
   readonly wire: RunWire | null
+  readonly holds: Holding
+}
+
+/** What a protector holds, beside the wire itself. */
+export interface Holding {
+  /** The run of that wire. */
+  readonly run: string | null
+  /** What feeds that wire at once with it. */
+  readonly beside: readonly { readonly name: string; readonly style: StyleId; readonly ratingA: Given }[]
+  /** Others beside it, of which rating or style is not given. */
+  readonly unknown: readonly string[]
+  /** Smaller ones in the same way, which hold that wire before it does. */
+  readonly backedBy: readonly string[]
 }
 
 export interface FittedSwitch {
@@ -91,10 +104,14 @@ export interface FittedSwitch {
   readonly coldRatio: Given | null
 }
 
-/** A short across a load: which protector should open it, and through which wires it flows. */
+/** A short across a load, or at the end of a run: a protector that should open it, and the wires through which it flows. */
 export interface FittedShort {
-  readonly load: string
+  readonly load: string | null
+  /** Null where no source by itself drives a current there. */
+  readonly at: { readonly from: string; readonly to: string } | null
   readonly protector: string | null
+  /** All that have to open it, itself among them; none where it is another that does. */
+  readonly group: readonly string[]
   readonly runs: readonly string[]
 }
 

@@ -157,6 +157,7 @@ const TITLES = {
   'hydraulic-breaker-sheet': ["a hydraulic-magnetic breaker maker's curve sheet", 'read-secondary'],
   'thermal-magnetic-supplement': ["a thermal-magnetic breaker maker's technical supplement", 'read-secondary'],
   'breaker-load': ['continuous load of a breaker at most 80 % of its rating, as UL 489 has it', 'memory'],
+  'iec-60364-4-43': ['IEC 60364-4-43, protection against overcurrent: sources and conductors in parallel', 'memory'],
   'iec-60364-5-54': ['IEC 60364-5-54 annex A, short-circuit heating of conductors', 'read-secondary'],
   'iec-60364-5-54-unseen': ['IEC 60364-5-54, end temperatures and the constants of steel', 'memory'],
   'fault-time': ['IEC 60364-4-41, a fault is cleared within 5 s in a distribution circuit', 'memory'],

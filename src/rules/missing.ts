@@ -23,8 +23,19 @@ export interface Unsure {
   readonly change: string
 }
 
+/** A wire of which nobody knows what it carries, and why. */
+export interface UnknownWire {
+  readonly id: string
+  readonly lacks: Missing | Unsure
+}
+
 export function unsureOf({ says, change }: Unsure): Judged {
   return { ...plainly('not-judged', says), change }
+}
+
+/** Why nothing can be said: what is missing, or what else stands in the way. */
+export function lacking(lack: Missing | Unsure): Judged {
+  return isMissing(lack) ? notJudgedFor(lack) : unsureOf(lack)
 }
 
 /** A rule that has nothing to be asked about as long as this is not known. */

@@ -9,7 +9,7 @@ import type { WallNeeds } from '../trade/hole/wall.ts'
 import type { Wide } from '../trade/hole/wide.ts'
 import type { BodyUnknown } from './body-doubts.ts'
 import type { Lack, Limit } from './judge.ts'
-import type { Unsure } from './missing.ts'
+import type { UnknownWire, Unsure } from './missing.ts'
 import type { ThreadPlace } from './thread-doubts.ts'
 
 type Fitted = BoundsOf<ReturnType<typeof holeFit>>
@@ -79,7 +79,7 @@ export interface CircuitSubject extends Pick<Circuit, 'groundPoints'> {
   readonly limit: Limit
   readonly walk: readonly StatedFault[]
   readonly known: number
-  readonly unknown: readonly string[]
+  readonly unknown: readonly UnknownWire[]
   readonly silent: readonly string[]
   readonly unsaid?: readonly string[]
   readonly marks: readonly string[]

@@ -3,14 +3,15 @@ import { statedName, walkedText } from '../../trade/circuit/fault-words.ts'
 import type { StatedFault } from '../../trade/circuit/switched-walk.ts'
 import { threeDigits } from '../../trade/circuit/three-digits.ts'
 import { notJudged, plainly } from '../judge.ts'
+import { isMissing, type UnknownWire } from '../missing.ts'
 import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
   readonly walk: readonly StatedFault[]
   /** Wires whose capacity is known: without any nothing can be said. */
   readonly known: number
-  /** Wires of which nobody told how they lie. */
-  readonly unknown: readonly string[]
+  /** Wires of which nobody knows what they carry, and why. */
+  readonly unknown: readonly UnknownWire[]
   /** Fuses and breakers whose opening times nobody publishes, or whose rating is not given: what they clear is not known. */
   readonly silent: readonly string[]
   /** Fuses and breakers of which nobody said at which end of their run they sit: taken at that of the source. */
@@ -27,21 +28,37 @@ export const burns: Rule<Subject> = {
   change: 'protect that wire for what it carries, or leave it no second way to the 0 V point',
   source: SOURCES.kirchhoff,
   judge: ({ walk, known, unknown, silent, unsaid = [] }) => {
-    if (known === 0) return notJudged('insulation', 'read on each wire what its insulation is rated for, and say how warm its place is')
+    if (known === 0)
+      return unknown.length > 0
+        ? unknownOf(unknown)
+        : notJudged('wire', 'draw the wire of each run, its insulation and how warm its place is')
     const found = walk.flatMap(one =>
       one.overloads.filter(({ clearedS }) => !Number.isFinite(clearedS)).map(over => ({ ...over, name: statedName(one) }))
     )
     const worst = found.toSorted((a, b) => b.currentA / b.ampacityA - a.currentA / a.ampacityA)[0]
-    if (worst === undefined && unknown.length > 0)
-      return {
-        ...notJudged('insulation', `what ${unknown.join(', ')} may carry is not known: read the insulation, and say how warm its place is`)
-      }
+    if (worst === undefined && unknown.length > 0) return unknownOf(unknown)
     if (worst === undefined) return placed(`${walkedText(walk)}: none does`, unsaid)
     const { name, id, currentA, ampacityA } = worst
     const says = `${name}: ${id} carries ${threeDigits(currentA)} A, it is good for ${threeDigits(ampacityA)} A`
     if (silent.length > 0) return { ...plainly('not-judged', `${says}; when ${silent.join(', ')} opens is not known`), change: ASK }
     return plainly('fail', `${says}, and nothing is sure to clear it`)
   }
+}
+
+/** The reason of the first; those of another reason are named. */
+function unknownOf(unknown: readonly UnknownWire[]): Judged {
+  const { lacks } = unknown[0]!
+  const named = (some: readonly UnknownWire[]) => some.map(({ id }) => id).join(', ')
+  const alike = unknown.filter(one => reasonOf(one) === reasonOf(unknown[0]!))
+  const others = unknown.filter(one => !alike.includes(one))
+  const rest = others.length === 0 ? '' : `; nor what ${named(others)} may carry (${[...new Set(others.map(reasonOf))].join(', ')})`
+  const says = `what ${named(alike)} may carry is not known`
+  if (isMissing(lacks)) return notJudged(lacks.field, `${says}: ${lacks.measure}${rest}`, lacks.at)
+  return { ...plainly('not-judged', `${says}: ${lacks.says}${rest}`), change: lacks.change }
+}
+
+function reasonOf({ lacks }: UnknownWire): string {
+  return isMissing(lacks) ? `${lacks.field} is not given` : lacks.says
 }
 
 /** Wire before a protector that sits at the far end of its run is nobody's to save. */

@@ -3,6 +3,7 @@ import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import type { SlowEdge } from '../../trade/circuit/protection-opening.ts'
 import { atMost, figure, neverFails, notJudged, plainly } from '../judge.ts'
+import { type Unsure, unsureOf } from '../missing.ts'
 import { asPublished } from '../past-gates.ts'
 import type { Rule } from '../rule.ts'
 import { type SteadyBus, steadily } from '../steady-bus.ts'
@@ -14,6 +15,8 @@ interface Subject extends SteadyBus {
   /** Slow edge of the band at that current; null where no band is published. */
   readonly longestS: Bounded | null
   readonly edge: SlowEdge | null
+  /** Why there is no such short, where that is known. */
+  readonly unsure?: Unsure | null
 }
 
 const longestS = fact('longestS', { says: 'longest that a short at the far end lasts', symbol: 't', source: SOURCES['blade-sheet'] })
@@ -28,7 +31,8 @@ export const farEndShort: Rule<Subject> = {
   why: 'A long thin run lets so little through that the fuse takes the short for a load.',
   change: 'take a smaller protector or thicker wire',
   source: SOURCES['fault-time'],
-  judge: ({ protector, faultA, longestS: lastsS, edge, steadyBus }) => {
+  judge: ({ protector, faultA, longestS: lastsS, edge, unsure, steadyBus }) => {
+    if (faultA === null && unsure) return unsureOf(unsure)
     if (faultA === null) return notJudged('fault', 'current of a short at the far end: the bus voltage over the resistance there and back')
     if (lastsS === null || edge === null)
       return { ...plainly('not-judged', `${protector}: no opening times are published for its style`), change: "take the maker's curve" }

@@ -2,6 +2,7 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { atLeast, figure, notJudged, plainly } from '../judge.ts'
+import { type Unsure, unsureOf } from '../missing.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
@@ -10,6 +11,8 @@ interface Subject {
   readonly inrush: { readonly currentA: Bounded; readonly lastsS: number } | null
   /** Quick edge of the band at that current; null where no band is published. */
   readonly shortestS: Bounded | null
+  /** Why no inrush is told of it, where that is known. */
+  readonly unsure?: Unsure | null
 }
 
 const shortestS = fact('shortestS', { says: 'soonest that it opens at the inrush', symbol: 't', source: SOURCES['blade-sheet'] })
@@ -21,7 +24,8 @@ export const inrush: Rule<Subject> = {
   why: 'A ceramic heater takes two to three times its current for seconds: a fuse that just carries it hot opens cold.',
   change: 'take the next larger rating that the wire allows, or switch several heaters on one after the other',
   source: SOURCES['blade-sheet'],
-  judge: ({ protector, inrush, shortestS: openS }) => {
+  judge: ({ protector, inrush, shortestS: openS, unsure }) => {
+    if (inrush === null && unsure) return unsureOf(unsure)
     if (inrush === null)
       return notJudged('inrush', 'current at switch-on and how long it lasts: the maker, or a clamp meter that holds its peak')
     if (openS === null)

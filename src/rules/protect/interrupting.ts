@@ -2,6 +2,7 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { atMost, figure, figuresApart, notJudged } from '../judge.ts'
+import { type Unsure, unsureOf } from '../missing.ts'
 import type { Judged, Rule } from '../rule.ts'
 import { type SteadyBus, steadily } from '../steady-bus.ts'
 
@@ -17,6 +18,8 @@ interface Subject extends SteadyBus {
   readonly breakingV: { readonly sureV: number; readonly mostV: number } | null
   /** The highest that the bus may have; null where it is not given. */
   readonly busV: Bounded | null
+  /** Why no short flows through it, where that is known. */
+  readonly unsure?: Unsure | null
 }
 
 const faultA = fact('faultA', { says: 'short right behind the protector', symbol: 'Ik', source: SOURCES.ohm })
@@ -30,9 +33,10 @@ export const interrupting: Rule<Subject> = {
   why: 'Beyond its breaking capacity, or its voltage, a fuse bursts or goes on burning as an arc.',
   change: 'take a protector of more breaking capacity, or one nearer to the load',
   source: SOURCES['iso-8820-3'],
-  judge: ({ protector, where, faultA: shortA, breakingA, breakingSays, steadyHigh, ...volts }) => {
+  judge: ({ protector, where, faultA: shortA, breakingA, breakingSays, steadyHigh, unsure, ...volts }) => {
     if (volts.busV !== null && volts.breakingV !== null && !(volts.busV.high <= volts.breakingV.mostV * (1 + ROUNDING)))
       return tooHigh(protector, volts.busV, volts.breakingV.mostV)
+    if (shortA === null && unsure) return unsureOf(unsure)
     if (shortA === null) return withoutShort(volts)
     if (breakingA === null) return notJudged('breaking capacity', `read on the part or in its sheet (${breakingSays})`)
     const [is, breaks] = figuresApart(shortA.high, breakingA, faultA)

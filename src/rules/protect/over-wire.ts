@@ -2,7 +2,8 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
 import { shortTimeLimitC } from '../../trade/circuit/short-heating-material.ts'
-import { atLeast, figure, figuresApart, notJudged, plainly } from '../judge.ts'
+import { atLeast, figure, figuresApart, neverFails, notJudged, plainly } from '../judge.ts'
+import { lacking, type Missing, type Unsure } from '../missing.ts'
 import type { Judged, Rule } from '../rule.ts'
 
 type Overload = NonNullable<Subject['overload']>
@@ -17,6 +18,22 @@ interface Subject {
   readonly overload: { readonly overloadC: Bounded; readonly insulationC: Bounded } | null
   /** What the limit was looked up by and nobody gave. */
   readonly assumed: string | null
+  /** Its rating with those of all that feed the wire at once with it. */
+  readonly throughA?: Bounded
+  readonly holds?: Holds
+  /** Why there is no limit, where that was looked for. */
+  readonly lacks?: Missing | Unsure | null
+}
+
+interface Holds {
+  /** The run of the wire that is held. */
+  readonly run: string | null
+  /** What feeds that wire beside the protector. */
+  readonly beside: readonly string[]
+  /** Runs beside it with a protector of which rating or style is not given. */
+  readonly unknown: readonly string[]
+  /** Others in the same way that let no more through. */
+  readonly backedBy: readonly string[]
 }
 
 const wireMarginA = fact('wireMarginA', {
@@ -32,16 +49,45 @@ export const overWire: Rule<Subject> = {
   why: 'The protector is there for the wire: one that is too large lets the wire be the fuse.',
   change: 'take a smaller protector or thicker wire',
   source: SOURCES['ac-protector'],
-  judge: ({ protector, ratingA, limit, wireMarginA: marginA, overload, assumed }) => {
+  judge: ({ protector, ratingA, throughA = ratingA, limit, wireMarginA: marginA, overload, assumed, holds = ALONE, lacks }) => {
+    if (limit === null && lacks) return lacking(lacks)
     if (limit === null) return notJudged('insulation', 'read on the wire what its insulation is rated for, and say how warm the place is')
     if (limit.wireLimitA === null || marginA === null)
       return { ...plainly('not-judged', limit.says), change: 'take a size of wire that the practice has a figure for' }
-    const [is, allowed] = figuresApart(ratingA.high, limit.wireLimitA.low, wireMarginA)
-    const says = `${protector}: ${is}; its wire may have ${allowed} (${limit.says})`
-    const judged = atLeast(wireMarginA, marginA, { value: 0, source: limit.source, ...(assumed === null ? {} : { assumed }) }, says)
-    return overload === null ? judged : withOverload(judged, overload)
+    const [is, allowed] = figuresApart(throughA.high, limit.wireLimitA.low, wireMarginA)
+    const says = `${protector}: ${together(is, holds)} may have ${allowed} (${limit.says})`
+    const source = holds.beside.length === 0 ? limit.source : SOURCES['iec-60364-4-43']
+    const judged = atLeast(wireMarginA, marginA, { value: 0, source, ...(assumed === null ? {} : { assumed }) }, says)
+    return inCompany(overload === null ? judged : withOverload(judged, overload), holds)
   }
 }
+
+const ALONE: Holds = { run: null, beside: [], unknown: [], backedBy: [] }
+
+function together(is: string, { run, beside }: Holds): string {
+  if (beside.length === 0) return `${is}; its wire`
+  return `with ${beside.join(' and ')} side by side ${is} may flow for good; ${run} behind them`
+}
+
+/** What others in the same way, or beside it, change. */
+function inCompany(judged: Judged, { beside, unknown, backedBy }: Holds): Judged {
+  if (judged.verdict === 'fail' && backedBy.length > 0)
+    return {
+      ...neverFails(judged),
+      says: `${judged.says}; ${backedBy.join(' and ')} in the same way lets no more through, and holds that wire`
+    }
+  if (judged.verdict === 'fail') return beside.length === 0 ? judged : { ...judged, change: APART }
+  if (unknown.length === 0) return judged
+  return {
+    ...plainly(
+      'not-judged',
+      `${judged.says}; the protector in ${unknown.join(' and ')} feeds it too, and what that lets through is not known`
+    ),
+    change: `give rating and style of the protector in ${unknown.join(' and ')}`
+  }
+}
+
+const APART = 'take smaller protectors or thicker wire, or put one protector where the ways meet'
 
 const TEMPERATURE = fact('overloadC', { says: 'wire at an overload', symbol: 'To', source: SOURCES.practice })
 

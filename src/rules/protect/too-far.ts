@@ -2,6 +2,7 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { greatestBareMm, type PlaceRule } from '../../trade/circuit/protection-place.ts'
+import { inReturn } from '../in-return.ts'
 import { atMost, figure, neverFails, notJudged } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
@@ -13,6 +14,8 @@ interface Subject {
   readonly place: PlaceRule
   /** How much of it is wire of its own run, where nobody said at which end of that it sits. */
   readonly unsaidMm?: number
+  /** It stands in the return: the loads there of which no protector stands in the feed. */
+  readonly returnOf?: readonly string[] | null
 }
 
 const unprotectedMm = fact('unprotectedMm', { says: 'wire before the protector', symbol: 'l', source: SOURCES['33-cfr-183.455'] })
@@ -24,7 +27,8 @@ export const tooFar: Rule<Subject> = {
   why: 'Nothing protects the wire before it: a short there is fed by the whole battery.',
   change: 'move the protector towards the source, or sheathe the wire before it all the way',
   source: SOURCES['33-cfr-183.455'],
-  judge: ({ protector, unprotectedMm: wireMm, place, unsaidMm = 0 }) => {
+  judge: ({ protector, unprotectedMm: wireMm, place, unsaidMm = 0, returnOf = null }) => {
+    if (protector !== null && returnOf !== null) return inReturn(protector, returnOf)
     if (protector === null) return notJudged('through', 'name the fuse or breaker of each feed, with its rating and style')
     if (wireMm === null) return notJudged('distance', 'length of wire from the source to the protector')
     const says = `${protector}: ${unsaidMm > 0 ? 'up to ' : ''}${figure(wireMm.high, unprotectedMm)} of wire before it; ${place.says}`

@@ -2,6 +2,7 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
 import { spareA as facts } from '../../trade/circuit/wire.ts'
 import { atLeast, figuresApart, notJudged, plainly } from '../judge.ts'
+import { type Missing, notJudgedFor } from '../missing.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
@@ -14,6 +15,8 @@ interface Subject {
   readonly figureSource: Source
   /** What the figure was looked up by and nobody gave: a step of a table, which no nudge shows. */
   readonly assumed: string | null
+  /** What of how it lies is not given, where that was looked for. */
+  readonly lacks?: Missing | null
 }
 
 /** Whether the wire carries its current for good as it lies. */
@@ -23,7 +26,8 @@ export const overAmpacity: Rule<Subject> = {
   why: 'Insulation that is too warm grows brittle, and the wire beside it warms it further.',
   change: 'use thicker wire, a cooler route, a smaller bundle or insulation for more heat',
   source: SOURCES.practice,
-  judge: ({ currentA, spareA, ampacityA, holds, figureSource, assumed }) => {
+  judge: ({ currentA, spareA, ampacityA, holds, figureSource, assumed, lacks }) => {
+    if (holds === null && lacks) return notJudgedFor(lacks)
     if (holds === null) return notJudged('insulation', 'read on the wire what its insulation is rated for, and say how warm the place is')
     if (spareA === null || ampacityA === null)
       return { ...plainly('not-judged', holds), change: 'take a size that the practice has a figure for' }

@@ -3,6 +3,7 @@ import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import type { SlowEdge } from '../../trade/circuit/protection-opening.ts'
 import { atLeast, figure, figuresApart, notJudged } from '../judge.ts'
+import { lacking, type Missing, type Unsure } from '../missing.ts'
 import { asPublished } from '../past-gates.ts'
 import type { Rule } from '../rule.ts'
 
@@ -17,6 +18,8 @@ interface Subject {
     readonly edge: SlowEdge
   } | null
   readonly protector: string
+  /** Why there is none, where there is a protector. */
+  readonly lacks?: Missing | Unsure | null
 }
 
 const marginK = fact('marginK', { says: 'room to the limit of the insulation', symbol: 'm', source: SOURCES['iec-60364-5-54'] })
@@ -28,7 +31,8 @@ export const shortCircuit: Rule<Subject> = {
   why: 'The far end is the worst place: the least current, the longest time, and the heat is in the whole run.',
   change: 'use a smaller or quicker protector, or thicker wire',
   source: SOURCES['iec-60364-5-54'],
-  judge: ({ short, protector }) => {
+  judge: ({ short, protector, lacks }) => {
+    if (short === null && lacks) return lacking(lacks)
     if (short === null)
       return {
         ...notJudged('protector', 'name a style of protector whose opening times are published, and its rating'),

@@ -41,12 +41,52 @@ export function wireShort({ style, ratingA, faultA, wire, insulationC, loadedC }
   const opening = openingTime(styleOf(style), { currentA, ratingA })
   if (opening === null) return null
   const { shortestS, longestS, edge } = opening
-  const heated = (startC: number, timeS: number, limitC: number) => ({
-    limitC,
-    ...overloadHeating({ wire, currentA, startC, timeS, limitC })
+  return { shortestS, longestS, edge, ...stagedHeating({ stages: [{ currentA, timeS: longestS }], wire, insulationC, loadedC }) }
+}
+
+/** A current and how long it flows at the most, until one more protector has opened. */
+export interface Stage {
+  readonly currentA: number
+  readonly timeS: number
+}
+
+export interface StagedGiven extends Pick<WireShortGiven, 'wire' | 'insulationC' | 'loadedC'> {
+  readonly stages: readonly Stage[]
+}
+
+/** The same where several protectors feed the wire, and open one after the other. */
+export function stagedHeating({ stages, wire, insulationC, loadedC }: Plain<StagedGiven>) {
+  const heated = (fromC: number, some: readonly Stage[], limitC: number) => {
+    const endC = hottestC({ wire, stages: some, startC: fromC, limitC })
+    return { limitC, endC, marginK: limitC - endC }
+  }
+  const brief = heated(insulationC, within(stages, ADIABATIC_S), shortTimeLimitC({ kind: 'unknown', insulationC }))
+  const wholeS = stages.reduce((sum, { timeS }) => sum + timeS, 0)
+  const lasting = wholeS > ADIABATIC_S * (1 + ROUNDING) ? heated(loadedC, stages, insulationC) : brief
+  return brief.marginK < lasting.marginK ? brief : lasting
+}
+
+interface HottestGiven extends Pick<StagedGiven, 'wire' | 'stages'> {
+  readonly startC: number
+  readonly limitC: number
+}
+
+/** Of the ends of all stages: a cooler one may follow. What is past its limit is not followed further. */
+function hottestC({ wire, stages, startC, limitC }: Plain<HottestGiven>): number {
+  let [nowC, mostC] = [startC, Number.NEGATIVE_INFINITY]
+  for (const { currentA, timeS } of stages) {
+    nowC = overloadHeating({ wire, currentA, startC: nowC, timeS, limitC }).endC
+    mostC = Math.max(mostC, nowC)
+    if (nowC > limitC) break
+  }
+  return mostC
+}
+
+function within(stages: readonly Stage[], mostS: number): readonly Stage[] {
+  let leftS = mostS
+  return stages.flatMap(({ currentA, timeS }) => {
+    const lastsS = Math.min(leftS, timeS)
+    leftS -= lastsS
+    return lastsS > 0 ? [{ currentA, timeS: lastsS }] : []
   })
-  const brief = heated(insulationC, Math.min(ADIABATIC_S, longestS), shortTimeLimitC({ kind: 'unknown', insulationC }))
-  const lasting = longestS > ADIABATIC_S * (1 + ROUNDING) ? heated(loadedC, longestS, insulationC) : brief
-  const { limitC, endC, marginK } = brief.marginK < lasting.marginK ? brief : lasting
-  return { shortestS, longestS, edge, limitC, endC, marginK }
 }

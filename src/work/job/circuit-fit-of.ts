@@ -11,8 +11,11 @@ import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
-import { fittedProtector, fittedShorts, type Guards, ratedProtectors } from './circuit-guards.ts'
+import { type Guards, ratedProtectors } from './circuit-guards.ts'
 import { BUS, type JobCircuit, type JobRun, namedRuns, wiringOf } from './circuit-wiring.ts'
+import { feedingGroups } from './feeding-groups.ts'
+import { fittedProtector } from './fitted-protector.ts'
+import { fittedShorts } from './fitted-shorts.ts'
 import { guardsIn, openRuns, wayIn } from './guards-in.ts'
 import { loadOf } from './load-of.ts'
 import { switchesOf } from './switches-of.ts'
@@ -34,12 +37,14 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const wiring = wiringOf(circuit)
   refuseLooseEnd(circuit, wiring)
   const threads = threadsOf(circuit, wiring)
+  const protectors = ratedProtectors(named)
   const guards: Guards = {
     wiring,
     threads,
     guarding: guardedBy(wiring, threads),
+    groups: feedingGroups(wiring, protectors, wireLengths(named)),
     unguarded: unguardedOf(wiring),
-    protectors: ratedProtectors(named),
+    protectors,
     bare: bareWireOf(circuit, PROTECTOR_PLACES[job.job.practice])
   }
   const runs = named.map(
@@ -51,6 +56,7 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const { source } = circuit
   const open = openRuns({ runs })
   const drawn = guardsIn(guards, open)
+  const loads = circuit.loads.map(load => ({ ...loadOf(job, load), way: wayIn(guards, open, loadName(load)) }))
   const fit: CircuitFit = {
     bus: BUS,
     ground: source.ground,
@@ -65,13 +71,10 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
       insideOhm: resistance
     })),
     runs,
-    loads: circuit.loads.map(load => ({
-      ...loadOf(job, load),
-      way: wayIn(guards, open, loadName(load))
-    })),
+    loads,
     protectors: guards.protectors.map(one => ({ ...fittedProtector(guards, one, runs), loads: drawn.guarding.get(one.run)!.loads })),
     switches: switchesOf(circuit, drawn),
-    shorts: fittedShorts(guards, runs),
+    shorts: fittedShorts(guards, runs, loads),
     groundPoints: returnPoints(wiring)
   }
   return { fit, guards }
@@ -103,6 +106,10 @@ function refuseLooseEnd(circuit: JobCircuit, wiring: Wiring): void {
     `no run leads from "${point}" to "${other}": load ${load} gets nothing`,
     `draw what joins them under circuit.runs, as { from: ${point}, to: ${other}, wire: { size: 1.5 mm2, length: 2 m } }`
   )
+}
+
+function wireLengths(named: readonly NamedRun[]): ReadonlyMap<string, number> {
+  return new Map(named.flatMap(({ id, run: { wire } }) => (wire === null ? [] : [[id, wire.length.value]])))
 }
 
 interface NamedRun {

@@ -4,6 +4,7 @@ import { nominalPlain } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { silently } from '../../formula/working.ts'
 import { markedItem } from '../../job/circuit-names.ts'
+import type { UnknownWire } from '../../rules/missing.ts'
 import type { FaultGiven } from '../../trade/circuit/fault.ts'
 import { walkFaults } from '../../trade/circuit/fault-walk.ts'
 import { wayTo } from '../../trade/circuit/guarding.ts'
@@ -14,12 +15,13 @@ import type { FittedCircuit } from './circuit-fit-of.ts'
 import type { Guards } from './circuit-guards.ts'
 import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
 import { allOn } from './positions-of.ts'
+import { figureLack } from './wire-lacks.ts'
 
 export interface CircuitWalk {
   readonly walk: readonly StatedFault[]
   /** Wires whose capacity is known, and those whose is not. */
   readonly known: number
-  readonly unknown: readonly string[]
+  readonly unknown: readonly UnknownWire[]
   /** Fuses and breakers of which nobody knows when they open. */
   readonly silent: readonly string[]
   /** Fuses and breakers of which nobody said at which end of their run they sit. */
@@ -54,7 +56,14 @@ export function circuitWalk(circuit: JobCircuit, fitted: FittedCircuit): Circuit
     const closed = closedGiven(circuit, fitted, roles)
     const { capacities } = closed?.given ?? given
     const unknown = fit.runs.flatMap(({ id, parts }) =>
-      parts.some(({ of }) => of === 'wire') && !capacities.some(one => one.id === runId(id)) ? [id] : []
+      parts.some(({ of }) => of === 'wire') && !capacities.some(one => one.id === runId(id))
+        ? [
+            {
+              id,
+              lacks: figureLack({ circuit, fit }, id) ?? { says: `no current gets to ${id}`, change: 'draw what joins it to a source' }
+            }
+          ]
+        : []
     )
     const walk = [...walkFaults(given), ...(closed === null ? [] : walkedAs(closed.state, closed.given)), ...offWalks(circuit, given)]
     return { walk, known: capacities.length, unknown, silent: silentOf(circuit, protectors), unsaid: bare.unsaid }

@@ -10,7 +10,6 @@ import { overWire } from '../../rules/protect/over-wire.ts'
 import { overloaded } from '../../rules/protect/overloaded.ts'
 import { tooFar } from '../../rules/protect/too-far.ts'
 import { asked } from '../../rules/rule.ts'
-import type { SteadyBus } from '../../rules/steady-bus.ts'
 import { underRated } from '../../rules/switch/under-rated.ts'
 import { placeOf } from '../../trade/circuit/bare-wire.ts'
 import { breakingOf } from '../../trade/circuit/protection-breaking.ts'
@@ -24,6 +23,7 @@ import { namedRuns, protectorMark } from './circuit-wiring.ts'
 import { highestOf, inPosition, unseenFinding } from './in-position.ts'
 import type { Placed } from './placed.ts'
 import type { Position } from './positions-of.ts'
+import { farFinding, heldBy, noLoads, noShort, returnOf } from './protector-lacks.ts'
 import { steadyOf } from './steady-of.ts'
 
 /** Every fuse, breaker and switch, under its mark. */
@@ -34,15 +34,14 @@ export function judgeProtectors(judged: CircuitJudged): readonly Placed[] {
 type Bounds = CircuitJudged['bounds']['protectors'][number]
 
 function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
-  const { name, style, ratingA, item } = rated
+  const { name, item } = rated
   const bounds = judged.bounds.protectors.find(one => one.name === name)!
   const far = farShort(judged, name)
-  const protector = `${name}, a ${styleOf(style).says} of ${ratingA.value} A`
-  const steady = steadyOf(judged.circuit)
+  const protector = toldOf(rated)
   const findings = [
     ...loadedFindings(judged, name, protector),
-    interruptingFinding(protector, bounds, rated, steady),
-    asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null, edge: far?.edge ?? null, ...steady }),
+    interruptingFinding(judged, bounds, rated),
+    farFinding(judged, rated, far),
     ...placeFinding(judged, name, protector)
   ]
   return { place: `circuit.${name}`, path: item.path, results: resultsBy(PROTECTOR_RESULTS, { far, ...bounds }), findings }
@@ -58,8 +57,19 @@ function loadedFindings(judged: CircuitJudged, name: string, protector: string) 
   const { ratingA, loadA, allowedLoadA, loadRoomA, limit, wireMarginA, overload } = boundsIn(most)
   return [
     inPosition(asked(overloaded, { protector, loadA, allowedLoadA, loadRoomA }), most),
-    inPosition(asked(overWire, { protector, ratingA, limit, wireMarginA, overload, assumed: tableAssumed(judged, fitted) }), most),
-    inPosition(asked(inrush, inrushSubject(protector, boundsIn(cold))), cold)
+    inPosition(
+      asked(overWire, {
+        protector,
+        ratingA,
+        limit,
+        wireMarginA,
+        overload,
+        assumed: tableAssumed(judged, fitted),
+        ...heldBy(judged, fitted)
+      }),
+      most
+    ),
+    inPosition(asked(inrush, { ...inrushSubject(protector, boundsIn(cold)), unsure: noLoads(fitted) }), cold)
   ]
 }
 
@@ -71,19 +81,36 @@ function inrushSubject(protector: string, { inrush: cold, inrushShortestS }: Bou
   return { protector, inrush: cold === null ? null : { currentA: cold.currentA, lastsS: cold.lastsS.high }, shortestS: inrushShortestS }
 }
 
-function interruptingFinding(protector: string, { nearA, busV }: Bounds, { style, ratingA }: RatedProtector, steady: SteadyBus) {
-  const breaking = breakingOf(styleOf(style), ratingA.value)
-  return asked(interrupting, { protector, where: 'right behind it', faultA: nearA, busV, ...breaking, ...steady })
+function interruptingFinding(judged: CircuitJudged, { nearA, busV }: Bounds, rated: RatedProtector) {
+  const breaking = breakingOf(styleOf(rated.style), rated.ratingA.value)
+  const unsure = judged.fit.inside === 'known' ? noShort(judged, rated) : null
+  return asked(interrupting, {
+    protector: toldOf(rated),
+    where: 'right behind it',
+    faultA: nearA,
+    busV,
+    ...breaking,
+    ...steadyOf(judged.circuit),
+    unsure
+  })
 }
 
 /** Of the shorts that this one has to clear, the one with the least current. */
 function farShort({ fit, bounds }: CircuitJudged, name: string): CircuitJudged['bounds']['shorts'][number] | null {
-  const mine = bounds.shorts.filter((_, i) => fit.shorts[i]!.protector === name)
-  return mine.toSorted((a, b) => (a.faultA?.low ?? 0) - (b.faultA?.low ?? 0))[0] ?? null
+  const mine = bounds.shorts.filter(({ faultA }, i) => faultA !== null && fit.shorts[i]!.protector === name)
+  return mine.toSorted((a, b) => a.faultA!.low - b.faultA!.low)[0] ?? null
 }
 
-/** Asked of what bare wire leads to: a protector behind another stands on wire that is protected. */
-function placeFinding({ job, guards }: CircuitJudged, name: string, protector: string) {
+function toldOf({ name, style, ratingA }: RatedProtector): string {
+  return `${name}, a ${styleOf(style).says} of ${ratingA.value} A`
+}
+
+/** Asked of what bare wire leads to, and of what stands in the return: a protector behind another stands on wire that is protected. */
+function placeFinding(judged: CircuitJudged, name: string, protector: string) {
+  const { job, guards } = judged
+  const returned = returnOf(judged, name)
+  if (returned !== null)
+    return [asked(tooFar, { protector, unprotectedMm: null, place: PROTECTOR_PLACES[job.job.practice].open, returnOf: returned })]
   const before = guards.bare.before.get(name)
   if (before === undefined) return []
   const { beforeMm } = boundsOf({ lengthsM: before.lengthsM }, ({ lengthsM }) => ({

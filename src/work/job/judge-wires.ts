@@ -5,13 +5,13 @@ import { SOURCES } from '../../formula/source.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { magnesium } from '../../rules/ground/magnesium.ts'
 import { throughThreads } from '../../rules/ground/through-threads.ts'
+import { isMissing } from '../../rules/missing.ts'
 import { asked } from '../../rules/rule.ts'
 import { overAmpacity } from '../../rules/wire/over-ampacity.ts'
 import { shortCircuit } from '../../rules/wire/short-circuit.ts'
 import { tooSmall } from '../../rules/wire/too-small.ts'
 import { conductorBySize } from '../../trade/circuit/ampacity-conductor.ts'
 import { smallestAllowed } from '../../trade/circuit/ampacity-smallest-wire.ts'
-import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { assumedOf } from '../../trade/circuit/wire-choice.ts'
 import { RUN_RESULTS } from '../results/circuit-results.ts'
 import { reliesOn } from './circuit-guards.ts'
@@ -19,6 +19,8 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { type JobRun, namedRuns } from './circuit-wiring.ts'
 import { highestOf, inPosition, unseenFinding } from './in-position.ts'
 import type { Placed } from './placed.ts'
+import { protectedBy, type RunShort, shortLack, worstShort } from './run-shorts.ts'
+import { figureLack } from './wire-lacks.ts'
 
 /** Every run with a wire, and every joint to a ground. */
 export function judgeWires(judged: CircuitJudged): readonly Placed[] {
@@ -44,12 +46,13 @@ function wireThing(judged: CircuitJudged, id: string, { wire, path }: JobRun): r
 }
 
 /** In the position of the switches in which most flows in it. */
-function carriedFinding({ circuit, fit, positions }: CircuitJudged, id: string, wired: RunWire) {
+function carriedFinding(judged: CircuitJudged, id: string, wired: RunWire) {
+  const { circuit, fit, positions } = judged
   const unseen = unseenFinding(overAmpacity, { circuit, positions }, id)
   if (unseen !== null) return unseen
   const at = highestOf(positions.worked, ({ bounds }) => runIn(bounds).currentA.high)
   const { currentA, spareA, ampacityA } = runIn(at.bounds)
-  return inPosition(asked(overAmpacity, { currentA, spareA, ampacityA, ...figureOf(wired) }), at)
+  return inPosition(asked(overAmpacity, { currentA, spareA, ampacityA, ...figureOf(wired), lacks: missingOf(judged, id) }), at)
 
   function runIn({ runs }: CircuitJudged['bounds']) {
     return runs[fit.runs.findIndex(run => run.id === id)]!
@@ -72,6 +75,11 @@ function figureOf(wired: RunWire) {
   return { holds, figureSource: figure.kind === 'ampacity' ? figure.source : SOURCES.practice, assumed: assumedOf(lies) }
 }
 
+function missingOf(judged: CircuitJudged, id: string) {
+  const lack = figureLack(judged, id)
+  return lack !== null && isMissing(lack) ? lack : null
+}
+
 function sizeOf({ job }: CircuitJudged, { conductor }: RunWire, sheathed: string) {
   const run = sheathed === 'yes' ? 'sheathed' : 'single'
   return {
@@ -80,29 +88,15 @@ function sizeOf({ job }: CircuitJudged, { conductor }: RunWire, sheathed: string
   }
 }
 
-type WireShort = CircuitJudged['bounds']['shorts'][number]['wires'][number]['short']
-
-/** Of the shorts that flow in a wire, the one that leaves it the least room. */
-function worstShort(
-  { bounds }: CircuitJudged,
-  id: string
-): (NonNullable<WireShort> & { readonly faultA: NonNullable<CircuitJudged['bounds']['shorts'][number]['faultA']> }) | null {
-  const found = bounds.shorts.flatMap(({ faultA, wires }) =>
-    wires.flatMap(({ id: wire, short }) => (wire !== id || short === null || faultA === null ? [] : [{ ...short, faultA }]))
-  )
-  return found.toSorted((a, b) => a.marginK.low - b.marginK.low)[0] ?? null
-}
-
 /** Wire before every protector is judged by how short it is; where no protector follows, there is nothing to judge by. */
-function shortFinding(judged: CircuitJudged, run: Run, worst: ReturnType<typeof worstShort>) {
-  const protector = reliesOn(judged.guards, run.id)
-  const bare = judged.guards.guarding.get(run.id)!.guards.length === 0
+function shortFinding(judged: CircuitJudged, run: Run, worst: RunShort | null) {
+  const bare = reliesOn(judged.guards, run.id).length === 0
   if (bare && !judged.guards.unguarded.runs.has(run.id)) return []
-  const says =
-    protector === undefined
-      ? 'no protector of known style and rating'
-      : `${protector.name}, a ${styleOf(protector.style).says} of ${protector.ratingA.value} A,`
-  return [asked(shortCircuit, { short: worst, protector: says })]
+  // What is fed at one end without a protector is not saved by one at the other.
+  const half = judged.guards.unguarded.runs.has(run.id) && worst !== null && worst.marginK.low >= 0
+  return [
+    asked(shortCircuit, { short: half ? null : worst, protector: protectedBy(judged, run.id, worst), lacks: shortLack(judged, run.id) })
+  ]
 }
 
 /** A joint on the way home, its resistance known or not yet measured: what it is made to must be a ground. */

@@ -1,8 +1,8 @@
 import type { CircuitFit, Run } from '../../fitting/circuit.ts'
 import type { Opened } from '../../trade/circuit/switch-positions.ts'
 import type { FittedCircuit } from './circuit-fit-of.ts'
-import { fittedProtector } from './circuit-guards.ts'
 import type { JobCircuit } from './circuit-wiring.ts'
+import { fittedProtector } from './fitted-protector.ts'
 import { guardsIn, wayIn } from './guards-in.ts'
 import { switchesOf } from './switches-of.ts'
 

@@ -23,8 +23,8 @@ it('tells of the wire that is overloaded most, against what it carries', () => {
   expect(says).toContain('run strap off while cranking: run thin carries 180 A, it is good for 20 A')
 })
 
-it('without any wire of known capacity is not judged', () => {
-  expectNotJudged(burns, { walk: [walked({})], known: 0, unknown: [], silent: [] }, 'insulation', 'how warm its place is')
+it('without any wire is not judged', () => {
+  expectNotJudged(burns, { walk: [walked({})], known: 0, unknown: [], silent: [] }, 'wire', 'how warm its place is')
 })
 
 it('with a breaker whose opening times nobody publishes is not judged, and names it', () => {
@@ -33,9 +33,35 @@ it('with a breaker whose opening times nobody publishes is not judged, and names
   expect(finding.says).toContain('when B6 opens is not known')
 })
 
-it('with a wire of which nobody told what it may carry nothing passes, and what burns is told', () => {
-  expectNotJudged(burns, { walk: [walked({})], known: 1, unknown: ['thin'], silent: [] }, 'insulation', 'what thin may carry is not known')
-  expect(
-    verdictOf(burns, { walk: [walked({ overloads: [over(Number.POSITIVE_INFINITY)] })], known: 1, unknown: ['thin'], silent: [] })
-  ).toBe('fail')
+const lacksInsulation = { field: 'insulation', measure: 'read the print' }
+const noFigure = { says: 'no table has it', change: 'take another size' }
+
+it('with a wire of which nobody knows what it may carry nothing passes, and what burns is told', () => {
+  const unknown = [{ id: 'thin', lacks: lacksInsulation }]
+  for (const known of [0, 1])
+    expectNotJudged(
+      burns,
+      { walk: [walked({})], known, unknown, silent: [] },
+      'insulation',
+      'what thin may carry is not known: read the print'
+    )
+  expect(verdictOf(burns, { walk: [walked({ overloads: [over(Number.POSITIVE_INFINITY)] })], known: 1, unknown, silent: [] })).toBe('fail')
+})
+
+it('tells each reason by its wires', () => {
+  const unknown = [
+    { id: 'one', lacks: lacksInsulation },
+    { id: 'odd', lacks: noFigure },
+    { id: 'two', lacks: lacksInsulation }
+  ]
+  expect(asked(burns, { walk: [walked({})], known: 1, unknown, silent: [] }).says).toBe(
+    'insulation is not given: what one, two may carry is not known: read the print; nor what odd may carry (no table has it)'
+  )
+  const odd = asked(burns, { walk: [walked({})], known: 1, unknown: [unknown[1]!], silent: [] })
+  expect(odd).toMatchObject({
+    verdict: 'not-judged',
+    says: 'what odd may carry is not known: no table has it',
+    change: 'take another size'
+  })
+  expect(odd.lacks).toBeUndefined()
 })

@@ -41,3 +41,9 @@ it('past the last gate of its style nothing is said of the longest time', () => 
     change: expect.stringContaining("maker's curve")
   })
 })
+
+it('where it is known why there is none, that is told, and no field is asked for', () => {
+  const found = asked(farEndShort, { ...subject, faultA: null, unsure: { says: 'it stands elsewhere', change: 'move it' } })
+  expect(found).toMatchObject({ verdict: 'not-judged', says: 'it stands elsewhere', change: 'move it' })
+  expect(found.lacks).toBeUndefined()
+})

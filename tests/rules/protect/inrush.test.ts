@@ -29,3 +29,9 @@ it('without the inrush, or without a band, is not judged', () => {
   expectNotJudged(inrush, { ...subject, inrush: null }, 'inrush', 'clamp meter')
   expect(verdictOf(inrush, { ...subject, shortestS: null })).toBe('not-judged')
 })
+
+it('where it is known why there is none, that is told, and no field is asked for', () => {
+  const found = asked(inrush, { ...subject, inrush: null, unsure: { says: 'it stands elsewhere', change: 'move it' } })
+  expect(found).toMatchObject({ verdict: 'not-judged', says: 'it stands elsewhere', change: 'move it' })
+  expect(found.lacks).toBeUndefined()
+})

@@ -61,3 +61,9 @@ it('is a caution at best where the bus or the voltage of the part is not known, 
   expect(verdictOf(interrupting, { ...subject, breakingV: null })).toBe('caution')
   expect(verdictOf(interrupting, { ...subject, busV: null, faultA: sharp(1001) })).toBe('fail')
 })
+
+it('where it is known why there is none, that is told, and no field is asked for', () => {
+  const found = asked(interrupting, { ...subject, faultA: null, unsure: { says: 'it stands elsewhere', change: 'move it' } })
+  expect(found).toMatchObject({ verdict: 'not-judged', says: 'it stands elsewhere', change: 'move it' })
+  expect(found.lacks).toBeUndefined()
+})

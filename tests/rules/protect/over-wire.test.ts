@@ -1,5 +1,5 @@
 // table: rating against what its wire may have; the numbers are invented
-import { expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { SOURCES } from '../../../src/formula/source.ts'
 import { overWire } from '../../../src/rules/protect/over-wire.ts'
 import { asked } from '../../../src/rules/rule.ts'
@@ -46,4 +46,41 @@ it.each([
   expect(verdictOf(overWire, { ...subject, overload })).toBe(verdict)
   if (verdict !== 'pass') expect(asked(overWire, { ...subject, overload }).says).toContain('brings the wire to')
   expect(verdictOf(overWire, { ...subject, wireMarginA: sharp(-1), overload })).toBe('fail')
+})
+
+const holds = { run: 'a-b', beside: ['F2 of 20 A'], unknown: [], backedBy: [] }
+
+describe('in company', () => {
+  it('what feeds the wire beside it counts with it', () => {
+    const found = asked(overWire, { ...subject, throughA: sharp(30), wireMarginA: sharp(-15), holds })
+    expect(found).toMatchObject({ verdict: 'fail', source: 'iec-60364-4-43', change: expect.stringContaining('where the ways meet') })
+    expect(found.says).toContain('with F2 of 20 A side by side 30.00 A may flow for good; a-b behind them may have 15.00 A')
+    expect(verdictOf(overWire, { ...subject, throughA: sharp(12), wireMarginA: sharp(3), holds })).toBe('pass')
+  })
+  it('of unknown rating beside it only what fails already is judged', () => {
+    const beside = { ...holds, beside: [], unknown: ['other'] }
+    expect(asked(overWire, { ...subject, holds: beside })).toMatchObject({
+      verdict: 'not-judged',
+      value: null,
+      change: expect.stringContaining('rating and style of the protector in other')
+    })
+    expect(verdictOf(overWire, { ...subject, wireMarginA: sharp(-1), holds: beside })).toBe('fail')
+  })
+  it('where a smaller one in the same way holds the wire, one too large is worth a word', () => {
+    const backed = { ...holds, beside: [], backedBy: ['F0'] }
+    expect(verdictOf(overWire, { ...subject, holds: backed })).toBe('pass')
+    expect(asked(overWire, { ...subject, wireMarginA: sharp(-1), holds: backed })).toMatchObject({
+      verdict: 'caution',
+      says: expect.stringContaining('F0 in the same way lets no more through')
+    })
+  })
+})
+
+it('without a limit the field that is missing is named, or what else stands in the way', () => {
+  expectNotJudged(overWire, { ...subject, limit: null, lacks: { field: 'ambient', measure: 'a thermometer' } }, 'ambient', 'a thermometer')
+  expect(asked(overWire, { ...subject, limit: null, lacks: { says: 'no wire', change: 'draw it' } })).toMatchObject({
+    verdict: 'not-judged',
+    says: 'no wire',
+    change: 'draw it'
+  })
 })

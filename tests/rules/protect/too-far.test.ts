@@ -33,3 +33,13 @@ it('on an assumed value is a caution at best', () => {
 it('without the length is not judged', () => {
   expectNotJudged(tooFar, { ...subject, unprotectedMm: null }, 'distance', 'from the source')
 })
+
+it('in the return it protects nothing against a short to ground, and where the feed has one it is one too many', () => {
+  const none = asked(tooFar, { ...subject, unprotectedMm: null, returnOf: ['lamp', 'pump'] })
+  expect(none).toMatchObject({ verdict: 'fail', change: expect.stringContaining('to the feed') })
+  expect(none.says).toContain('a short of the feed to ground goes round it: nothing protects the feed of lamp, pump')
+  expect(asked(tooFar, { ...subject, unprotectedMm: null, returnOf: [] })).toMatchObject({
+    verdict: 'caution',
+    change: expect.stringContaining('leave it out')
+  })
+})

@@ -45,3 +45,8 @@ it('without a figure is not judged, and says why', () => {
   const { verdict, says } = asked(overAmpacity, { ...subject, spareA: null, ampacityA: null, holds: 'nothing published' })
   expect([verdict, says]).toEqual(['not-judged', 'nothing published'])
 })
+
+it('what of how it lies is not given is named', () => {
+  const lacks = { field: 'ambient', measure: 'a thermometer' }
+  expectNotJudged(overAmpacity, { ...subject, holds: null, lacks }, 'ambient', 'a thermometer')
+})

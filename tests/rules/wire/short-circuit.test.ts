@@ -63,3 +63,11 @@ describe('past the last gate of a style', () => {
       })
   })
 })
+
+it('without a short, though there is a protector, the reason is told', () => {
+  const lacks = { field: 'ambient', measure: 'a thermometer' }
+  expect(asked(shortCircuit, { short: null, protector: 'F1', lacks })).toMatchObject({ verdict: 'not-judged', lacks: 'ambient' })
+  const unsure = { says: 'no current', change: 'draw it' }
+  expect(asked(shortCircuit, { short: null, protector: 'F1', lacks: unsure })).toMatchObject({ says: 'no current', change: 'draw it' })
+  expect(verdictOf(shortCircuit, { ...subject, lacks: unsure })).toBe('pass')
+})

@@ -1,6 +1,6 @@
 // property: a short until the slow edge opens; invented wire
 import { expect, it } from 'vitest'
-import { wireShort } from '../../../src/trade/circuit/wire-short.ts'
+import { stagedHeating, wireShort } from '../../../src/trade/circuit/wire-short.ts'
 
 const wire = { areaMm2: 2.08, resistanceOhmPerM: 0.00828, ampacityA: 35, ratedC: 105, ambientC: 30 }
 const at = (faultA: number, ratingA = 20) => wireShort({ style: 'blade', ratingA, faultA, wire, insulationC: 105, loadedC: 60 })!
@@ -33,4 +33,26 @@ it('past the last gate the current no longer matters: the fuse lets the same hea
 
 it('says nothing of a style without published times', () => {
   expect(wireShort({ style: 'thermal', ratingA: 20, faultA: 400, wire, insulationC: 105, loadedC: 60 })).toBeNull()
+})
+
+const copper = { ...wire, areaMm2: 1 }
+const staged = (...stages: readonly (readonly [currentA: number, timeS: number])[]) =>
+  stagedHeating({ stages: stages.map(([currentA, timeS]) => ({ currentA, timeS })), wire: copper, insulationC: 105, loadedC: 60 })
+
+it('protectors that open one after the other: up to 5 s the heat of all stages stays in the copper', () => {
+  // By hand, IEC 60364-5-54 annex A: (105 + 234.5)·exp((60²·1 + 40²·1)/226²) - 234.5 = 141.38 °C.
+  expect(staged([60, 1], [40, 1])).toMatchObject({ endC: expect.closeTo(141.4, 1), limitC: 160 })
+  expect(staged([50, 2]).endC).toBeCloseTo(staged([50, 0.5], [50, 1.5]).endC, 9)
+})
+
+it('a stage that cools the wire hides none before it, and what is past its limit is not followed further', () => {
+  const hot = staged([85, 1])
+  expect(hot.marginK).toBeGreaterThan(0)
+  expect(staged([85, 1], [1, 600]).marginK).toBeLessThanOrEqual(hot.marginK)
+  expect(staged([400, 1], [400, 1]).endC).toBe(staged([400, 1]).endC)
+})
+
+it('a last stage without end settles', () => {
+  expect(staged([20, 1], [20, Number.POSITIVE_INFINITY]).marginK).toBeGreaterThan(0) // 20 A in a wire for 35 A
+  expect(staged([20, 1], [39, Number.POSITIVE_INFINITY])).toMatchObject({ limitC: 105, marginK: expect.toSatisfy(margin => margin < 0) }) // 39 A in it
 })
