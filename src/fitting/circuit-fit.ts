@@ -8,7 +8,8 @@ import type { CircuitFit, Run } from './circuit.ts'
 import { atLoad } from './circuit-loads.ts'
 import { carries, loadPart, runId, runPart, SOURCE, sourcesOf, wireOf } from './circuit-parts.ts'
 import { atProtector } from './circuit-protectors.ts'
-import { nearA, shortsOf } from './circuit-shorts.ts'
+import { shortsOf } from './circuit-shorts.ts'
+import { prospectiveA } from './prospective-short.ts'
 import type { HeaterC } from './rated-ohm.ts'
 import { shortedAsItIs } from './shorted-circuit.ts'
 
@@ -30,7 +31,7 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
         loads: fit.loads,
         loadA: runsA.get(one.run)!,
         busV: highestV,
-        nearA: asItIs === null ? null : nearA(fit, one, asItIs)
+        nearA: asItIs === null ? null : prospectiveA(fit, one, asItIs)
       })
     ),
     switches: fit.switches.map(one => ({ name: one.name, ...switchNeed({ busV, currentA: runsA.get(one.run)!, rating: null, ...one }) })),

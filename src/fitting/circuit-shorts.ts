@@ -19,7 +19,7 @@ export function shortsOf(fit: Fit, runsA: ReadonlyMap<string, number>) {
     const none = { load: short.load, faultA: null, longestS: null, shortestS: null, edge: null, wires: [] }
     if (protector === undefined || way === null) return none
     hot ??= shortedHot(fit)
-    const faultA = hot.throughA({ from: way.feed, to: way.back, run: protector.run, wire: 'before it' })
+    const faultA = hot.throughA({ from: way.feed, to: way.back, run: protector.run, beforeOhm: null })
     if (faultA === null) return none
     const opening = openingTime(styleOf(protector.style), {
       currentA: Math.min(faultA, MOST_RATIO * protector.ratingA),
@@ -34,13 +34,6 @@ export function shortsOf(fit: Fit, runsA: ReadonlyMap<string, number>) {
       wires: wiresOf(fit, short, { protector, faultA, runsA })
     }
   })
-}
-
-/** A short right beside a protector, at its greatest: on either side of it, as there may be a source on both, and none of the wire of its run before it. Null where none flows through it. */
-export function nearA({ ground, runs }: Fit, { run }: Plain<FittedProtector>, asItIs: ShortedCircuit): number | null {
-  const { from, to } = runs.find(({ id }) => id === run)!
-  const found = [from, to].flatMap(point => asItIs.throughA({ from: point, to: ground, run, wire: 'behind it' }) ?? [])
-  return found.length === 0 ? null : Math.max(...found)
 }
 
 /** Beyond so many times its rating a protector melts by the same heat: the band is not worked out further. */

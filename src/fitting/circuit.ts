@@ -77,6 +77,8 @@ export interface FittedProtector {
   readonly style: StyleId
   readonly ratingA: Given
   readonly placeC: Given
+  /** Wire of its run between the point that the run starts at and it; null where nobody said. */
+  readonly alongM: Given | null
   /** Loads behind it. */
   readonly loads: readonly string[]
   /** The wire behind it that stands least; null where none is told how it lies. */
