@@ -70,7 +70,10 @@ export function partOhm(part: Plain<RunPart>): number {
 }
 
 /** Of a length of it. */
-export function wireOhm({ conductor, strandFactor, lengthM }: Pick<Plain<RunWire>, 'conductor' | 'strandFactor' | 'lengthM'>, conductorC: number): number {
+export function wireOhm(
+  { conductor, strandFactor, lengthM }: Pick<Plain<RunWire>, 'conductor' | 'strandFactor' | 'lengthM'>,
+  conductorC: number
+): number {
   const hotOhmPerM = copper.hotOhmPerM({ conductorOhmPerM: strandFactor * wire.conductorOhmPerM(conductor), conductorC })
   return feed.loopOhm({ hotOhmPerM, lengthM, returnM: 0, jointsOhm: 0 })
 }

@@ -10,8 +10,9 @@ import { openingTime } from '../trade/circuit/protection-opening.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../trade/circuit/protection-wire-limit.ts'
 import { loadedWireC } from '../trade/circuit/wire-warmth.ts'
-import type { CircuitFit, FittedLoad, FittedProtector } from './circuit.ts'
+import type { CircuitFit, FittedProtector } from './circuit.ts'
 import { carries } from './circuit-parts.ts'
+import { coldStart, switchedOn, unknownCold } from './switched-on.ts'
 
 interface Around {
   /** Of every load, as it is fed. */
@@ -35,7 +36,8 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     wire === null || wire.lies === null
       ? null
       : wireLimit({ conductor: conductorBySize(wire.conductor.size), kind: style.kind, ...wire.lies })
-  const inrush = inrushOf(fitted, around)
+  const behind = switchedOn(around.loads, fitted.loads, around.currentsA)
+  const inrush = coldStart(behind)
   return {
     name: fitted.name,
     ratingA,
@@ -47,6 +49,7 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     wireMarginA: limit === null || limit.wireLimitA === null ? null : limit.wireLimitA - ratingA,
     overload: overloadOf(fitted, loadA),
     inrush,
+    unknownCold: unknownCold(behind),
     inrushShortestS: inrush === null ? null : (openingTime(style, { currentA: inrush.currentA, ratingA })?.shortestS ?? null),
     busV: around.busV,
     nearA: around.nearA,
@@ -64,18 +67,4 @@ function overloadOf({ style, ratingA, wire }: Plain<FittedProtector>, loadA: num
   const heated = heatedWire({ conductor: wire.conductor, current, insulationC })
   const found = bandHeating({ style, ratingA, wire: heated, startC, limitC: insulationC })
   return found === null ? null : { overloadC: found.worstC, insulationC }
-}
-
-/** Everything behind it switched on at once, cold. Null where no load behind it is known cold. */
-function inrushOf({ loads: names }: Plain<FittedProtector>, { loads, currentsA }: Around) {
-  const behind = loads.filter(({ name }) => names.includes(name))
-  const known = behind.flatMap(({ inrush }) => (inrush === null ? [] : [inrush]))
-  if (known.length === 0) return null
-  const currentA = behind.reduce((sum, load) => sum + coldA(load, currentsA.get(load.name)!), 0)
-  return { currentA, lastsS: Math.max(...known.map(({ lastsS }) => lastsS)) }
-}
-
-/** Of loads in series each counts for its share, as one current flows through all of them. */
-function coldA({ inrush, way }: Plain<FittedLoad>, steadyA: number): number {
-  return (steadyA * (inrush?.times ?? 1)) / (way?.passes.length ?? 1)
 }

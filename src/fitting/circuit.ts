@@ -57,7 +57,9 @@ export interface FittedLoad {
   readonly from: string
   readonly to: string
   readonly takes: Takes
-  readonly inrush: { readonly times: Given; readonly lastsS: Given } | null
+  readonly kind: SwitchLoad
+  /** Current at switch-on over the steady one, and how long it lasts: null where it takes no more than that. All of it null where it is not known. */
+  readonly inrush: { readonly times: Given; readonly lastsS: Given | null } | null
   /** Null where no source by itself drives a current through it: then nothing tells what is lost on its way. */
   readonly way: LoadWay | null
 }
@@ -88,9 +90,8 @@ export interface FittedProtector {
 export interface FittedSwitch {
   readonly name: string
   readonly run: string
-  readonly load: SwitchLoad
-  /** The largest inrush behind it. */
-  readonly coldRatio: Given | null
+  /** Loads behind it; none where it is not known which. */
+  readonly loads: readonly string[]
 }
 
 /** A short across a load: which protector should open it, and through which wires it flows. */

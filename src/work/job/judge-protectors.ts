@@ -1,6 +1,6 @@
 import type { FittedProtector } from '../../fitting/circuit.ts'
 import { boundsOf } from '../../formula/bounds.ts'
-import { markedItem } from '../../job/circuit-names.ts'
+import { loadName, markedItem } from '../../job/circuit-names.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { unasked } from '../../rules/missing.ts'
 import { farEndShort } from '../../rules/protect/far-end-short.ts'
@@ -39,7 +39,7 @@ function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
   const findings = [
     asked(overloaded, { protector, loadA, allowedLoadA, loadRoomA }),
     asked(overWire, { protector, ...bounds, assumed: tableAssumed(judged, fitted) }),
-    asked(inrush, inrushSubject(protector, bounds)),
+    asked(inrush, inrushSubject(judged, protector, bounds)),
     interruptingFinding(protector, bounds, rated),
     asked(farEndShort, { protector, faultA: far?.faultA ?? null, longestS: far?.longestS ?? null, edge: far?.edge ?? null }),
     ...placeFinding(judged, name, protector)
@@ -51,8 +51,10 @@ function tableAssumed({ job }: CircuitJudged, { wire }: FittedProtector): string
   return job.job.practice === 'aircraft' || wire === null || wire.lies === null ? null : assumedOf(wire.lies)
 }
 
-function inrushSubject(protector: string, { inrush: cold, inrushShortestS }: Bounds) {
-  return { protector, inrush: cold === null ? null : { currentA: cold.currentA, lastsS: cold.lastsS.high }, shortestS: inrushShortestS }
+function inrushSubject({ circuit }: CircuitJudged, protector: string, { inrush: cold, inrushShortestS, unknownCold: names }: Bounds) {
+  const at = circuit.loads.find(load => loadName(load) === names[0])?.path ?? []
+  const known = cold === null ? null : { currentA: cold.currentA, lastsS: cold.lastsS.high }
+  return { protector, inrush: known, unknown: { names, at }, shortestS: inrushShortestS }
 }
 
 function interruptingFinding(protector: string, { nearA, busV }: Bounds, { style, ratingA }: RatedProtector) {

@@ -42,7 +42,7 @@ export const PROTECTOR_RESULTS: ResultMap<Circuit['protectors'][number] & { read
     r => (r.far?.edge === 'unknown' ? null : r.far?.longestS)
   ],
   'protect.inrush.opening-time.shortest': [opensS('opens no sooner, at the inrush', 'ti'), r => r.inrushShortestS],
-  'protect.fault-near': [shortA, r => r.nearA, 'short right behind it'],
+  'protect.fault-near': [shortA, r => r.nearA, 'prospective short right behind it, a plain conductor in its place'],
   'protect.breaking-capacity': [breakingA, r => r.breakingA]
 }
 

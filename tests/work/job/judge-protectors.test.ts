@@ -79,10 +79,3 @@ it.each([
   expect(verdicts([gone, ''], [/length: 0.15 m/, 'length: 20 m'])('protect/too-far')).toEqual(['caution'])
   expect(verdicts([gone, ''], [/length: 0.15 m/, 'length: 2 m'], [/practice: \w+/, 'practice: boat'])('protect/too-far')).toEqual(['fail'])
 })
-
-it('the greatest short of a fuse has none of the wire of its run before it', () => {
-  const near = (text: string) => judgeJob('job.yaml', text).results.find(({ id }) => id === 'circuit.F9:protect.fault-near')?.value
-  const wired = JOB.replace('to: switched\n', 'to: switched\n      wire: { size: 2.5 mm2, length: 4 m }\n')
-  expect(wired).not.toBe(JOB)
-  expect(near(wired)).toBeCloseTo(near(JOB) as number, 9)
-})
