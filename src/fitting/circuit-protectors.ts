@@ -1,9 +1,10 @@
 import type { Plain } from '../formula/given.ts'
+import { silently } from '../formula/working.ts'
 import { conductorBySize } from '../trade/circuit/ampacity-conductor.ts'
 import { loadRoomA } from '../trade/circuit/guarded-wire.ts'
 import { heatedWire } from '../trade/circuit/heated-wire.ts'
 import { loadPercent } from '../trade/circuit/protection.ts'
-import { allowedLoadA, loadRow } from '../trade/circuit/protection-ambient.ts'
+import { allowedLoad } from '../trade/circuit/protection-ambient.ts'
 import { breakingCapacity } from '../trade/circuit/protection-breaking.ts'
 import { bandHeating } from '../trade/circuit/protection-heating.ts'
 import { openingTime } from '../trade/circuit/protection-opening.ts'
@@ -12,7 +13,7 @@ import { wireLimit } from '../trade/circuit/protection-wire-limit.ts'
 import { loadedWireC } from '../trade/circuit/wire-warmth.ts'
 import type { CircuitFit, FittedProtector } from './circuit.ts'
 import { carries } from './circuit-parts.ts'
-import { coldStart, switchedOn, unknownCold } from './switched-on.ts'
+import { assumedCold, coldStart, switchedOn, unknownCold } from './switched-on.ts'
 
 interface Around {
   /** Of every load, as it is fed. */
@@ -30,8 +31,7 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
   const { ratingA, placeC, wire } = fitted
   const style = styleOf(fitted.style)
   const { loadA } = around
-  const row = loadRow(style, { ratingA, ambientC: placeC })
-  const allowed = row === undefined ? null : allowedLoadA({ ratingA, sharePercent: row.loadPercent })
+  const allowed = allowedLoad(style, { ratingA, ambientC: placeC })
   const limit =
     wire === null || wire.lies === null
       ? null
@@ -43,13 +43,16 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     ratingA,
     loadA,
     loadPercent: loadPercent({ loadA, ratingA }),
-    allowedLoadA: allowed,
-    loadRoomA: allowed === null ? null : loadRoomA({ allowedLoadA: allowed, loadA }),
+    placeC,
+    allowed,
+    loadRoomA: allowed === null ? null : loadRoomA({ allowedLoadA: allowed.allowedA, loadA }),
+    coolerRoomA: allowed === null ? null : silently(() => loadRoomA({ allowedLoadA: allowed.coolerA, loadA })),
     limit,
     wireMarginA: limit === null || limit.wireLimitA === null ? null : limit.wireLimitA - ratingA,
     overload: overloadOf(fitted, loadA),
     inrush,
     unknownCold: unknownCold(behind),
+    assumedCold: assumedCold(behind),
     inrushShortestS: inrush === null ? null : (openingTime(style, { currentA: inrush.currentA, ratingA })?.shortestS ?? null),
     busV: around.busV,
     nearA: around.nearA,

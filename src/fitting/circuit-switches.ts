@@ -1,7 +1,7 @@
 import type { Plain } from '../formula/given.ts'
 import { switchNeeds } from '../trade/circuit/switch.ts'
 import type { CircuitFit, FittedSwitch } from './circuit.ts'
-import { type SwitchedOn, switchedOn, unknownCold } from './switched-on.ts'
+import { assumedCold, type SwitchedOn, switchedOn, unknownCold } from './switched-on.ts'
 
 interface Around {
   readonly busV: number
@@ -15,7 +15,6 @@ interface Around {
 export function atSwitch({ name, loads: names }: FittedSwitch, { busV, loads, currentsA, runA }: Around) {
   const all = names.length > 0 ? names : loads.map(load => load.name)
   const behind = switchedOn(loads, all, currentsA)
-  const unknown = unknownCold(behind)
   const shares = sharesOf(behind)
   const parts = behind.map(({ name: part, kind, inrush }, i) => ({
     name: part,
@@ -23,7 +22,12 @@ export function atSwitch({ name, loads: names }: FittedSwitch, { busV, loads, cu
     currentA: runA * shares[i]!,
     cold: inrush === null ? ('not known' as const) : { ratio: inrush.times }
   }))
-  return { name, unknownCold: unknown, ...switchNeeds({ busV, loads: parts.length > 0 ? parts : [plainLoad(runA)], rating: null }) }
+  return {
+    name,
+    unknownCold: unknownCold(behind),
+    assumedCold: assumedCold(behind),
+    ...switchNeeds({ busV, loads: parts.length > 0 ? parts : [plainLoad(runA)], rating: null })
+  }
 }
 
 /** Of a circuit without loads. */

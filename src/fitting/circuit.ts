@@ -59,7 +59,7 @@ export interface FittedLoad {
   readonly takes: Takes
   readonly kind: SwitchLoad
   /** Current at switch-on over the steady one, and how long it lasts: null where it takes no more than that. All of it null where it is not known. */
-  readonly inrush: { readonly times: Given; readonly lastsS: Given | null } | null
+  readonly inrush: { readonly times: Given; readonly lastsS: Given | null; readonly basis: 'given' | 'its kind' | 'assumed' } | null
   /** Null where no source by itself drives a current through it: then nothing tells what is lost on its way. */
   readonly way: LoadWay | null
 }

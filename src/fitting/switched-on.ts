@@ -10,7 +10,7 @@ export interface SwitchedOn {
   readonly kind: FittedLoad['kind']
   readonly steadyA: number
   /** Null where nobody knows what it takes cold. */
-  readonly inrush: { readonly times: number; readonly lastsS: number | null } | null
+  readonly inrush: Plain<FittedLoad['inrush']>
 }
 
 /** Loads that are switched on together. Of loads in series each counts for its share, as one current flows through all of them. */
@@ -23,6 +23,11 @@ export function switchedOn(loads: Loads, names: readonly string[], currentsA: Re
 /** Those of which nobody knows what they take cold. */
 export function unknownCold(loads: readonly SwitchedOn[]): readonly string[] {
   return loads.flatMap(({ name, inrush }) => (inrush === null ? [name] : []))
+}
+
+/** Those that are taken as plain resistances, though nobody said that they are. */
+export function assumedCold(loads: readonly SwitchedOn[]): readonly string[] {
+  return loads.flatMap(({ name, inrush }) => (inrush?.basis === 'assumed' ? [name] : []))
 }
 
 /** All of them cold at once: each for itself. Null where there is none, or one is not known. */

@@ -2,8 +2,9 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import type { Finding } from '../finding.ts'
-import { atLeast, figure, notJudged, plainly } from '../judge.ts'
+import { atLeast, doubted, figure, notJudged, plainly } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
+import { takenAsPlain } from '../taken-as-plain.ts'
 
 interface Subject {
   readonly protector: string
@@ -11,6 +12,8 @@ interface Subject {
   readonly inrush: { readonly currentA: Bounded; readonly lastsS: number } | null
   /** Loads of which nobody said what they take cold, and where the first of them stands in the job. */
   readonly unknown?: { readonly names: readonly string[]; readonly at: Finding['at'] }
+  /** Loads that are taken as plain resistances, though nobody said that they are. */
+  readonly assumedCold?: readonly string[]
   /** Quick edge of the band at that current; null where no band is published. */
   readonly shortestS: Bounded | null
 }
@@ -24,7 +27,7 @@ export const inrush: Rule<Subject> = {
   why: 'A ceramic heater takes two to three times its current for seconds: a fuse that just carries it hot opens cold.',
   change: 'take the next larger rating that the wire allows, or switch several heaters on one after the other',
   source: SOURCES['blade-sheet'],
-  judge: ({ protector, inrush, unknown, shortestS: openS }) => {
+  judge: ({ protector, inrush, unknown, assumedCold = [], shortestS: openS }) => {
     if (inrush === null) return withoutInrush(unknown)
     if (openS === null)
       return { ...plainly('not-judged', `${protector}: no opening times are published for its style`), change: "take the maker's curve" }
@@ -33,7 +36,7 @@ export const inrush: Rule<Subject> = {
     const lasts =
       inrush.lastsS === 0 ? 'nothing behind it takes more when it is switched on' : `the inrush lasts ${figure(inrush.lastsS, shortestS)}`
     const says = `${protector}: at ${figure(inrush.currentA.high, CURRENT)} it ${opens}; ${lasts}`
-    return atLeast(shortestS, openS, { value: inrush.lastsS }, says)
+    return doubted(atLeast(shortestS, openS, { value: inrush.lastsS }, says), takenAsPlain(assumedCold))
   }
 }
 

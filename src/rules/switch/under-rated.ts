@@ -4,6 +4,7 @@ import { SOURCES } from '../../formula/source.ts'
 import { neededRatingA as facts, MOST_SWITCH_V } from '../../trade/circuit/switch-factor.ts'
 import { atMost, doubted, figure, figuresApart, notJudged, plainly } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
+import { takenAsPlain } from '../taken-as-plain.ts'
 
 interface Subject {
   readonly name: string
@@ -18,6 +19,8 @@ interface Subject {
   readonly makeA: Bounded | null
   /** Loads whose inrush nobody gave. */
   readonly unknownCold?: readonly string[]
+  /** Loads that are taken as plain resistances, though nobody said that they are. */
+  readonly assumedCold?: readonly string[]
   readonly row: string
 }
 
@@ -28,7 +31,7 @@ export const underRated: Rule<Subject> = {
   why: 'An arc on direct current does not go out by itself, and contacts that close on a cold load weld.',
   change: 'take a switch with a higher DC rating, or a relay that the switch works',
   source: SOURCES['ac-11-4'],
-  judge: ({ name, ratingA, neededA, factors, makeA, row, busV, unknownCold = [] }) => {
+  judge: ({ name, ratingA, neededA, factors, makeA, row, busV, unknownCold = [], assumedCold = [] }) => {
     if (ratingA === null)
       return {
         ...notJudged('rating', `read the DC rating of ${name}: what is printed first on a switch is often its AC rating`),
@@ -37,11 +40,13 @@ export const underRated: Rule<Subject> = {
     const [is, needed] = figuresApart(ratingA, neededA.high, facts)
     const closing = makeA === null ? '' : `, closing on ${figure(makeA.high, facts)}`
     const says = `${name} of ${is} DC; ${needed} needed: ${factors} (${row} row)${closing}`
-    const doubts =
-      unknownCold.length === 0 ? [] : [`the inrush of ${unknownCold.join(', ')} is not given: counted by the factor of its kind`]
-    const judged = doubted(atMost(facts, neededA, { value: ratingA }, says), doubts)
+    const judged = doubted(atMost(facts, neededA, { value: ratingA }, says), [...byFactor(unknownCold), ...takenAsPlain(assumedCold)])
     return judged.verdict === 'fail' || busV.high <= MOST_SWITCH_V * (1 + ROUNDING) ? judged : aboveTable(name, busV)
   }
+}
+
+function byFactor(names: readonly string[]): readonly string[] {
+  return names.length === 0 ? [] : [`the inrush of ${names.join(', ')} is not given: counted by the factor of its kind`]
 }
 
 const ROUNDING = 1e-9

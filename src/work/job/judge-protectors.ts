@@ -35,9 +35,8 @@ function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
   const bounds = judged.bounds.protectors.find(one => one.name === name)!
   const far = farShort(judged, name)
   const protector = `${name}, a ${styleOf(style).says} of ${ratingA.value} A`
-  const { loadA, allowedLoadA, loadRoomA } = bounds
   const findings = [
-    asked(overloaded, { protector, loadA, allowedLoadA, loadRoomA }),
+    asked(overloaded, { protector, ...bounds }),
     asked(overWire, { protector, ...bounds, assumed: tableAssumed(judged, fitted) }),
     asked(inrush, inrushSubject(judged, protector, bounds)),
     interruptingFinding(protector, bounds, rated),
@@ -51,10 +50,14 @@ function tableAssumed({ job }: CircuitJudged, { wire }: FittedProtector): string
   return job.job.practice === 'aircraft' || wire === null || wire.lies === null ? null : assumedOf(wire.lies)
 }
 
-function inrushSubject({ circuit }: CircuitJudged, protector: string, { inrush: cold, inrushShortestS, unknownCold: names }: Bounds) {
+function inrushSubject(
+  { circuit }: CircuitJudged,
+  protector: string,
+  { inrush: cold, inrushShortestS, unknownCold: names, assumedCold }: Bounds
+) {
   const at = circuit.loads.find(load => loadName(load) === names[0])?.path ?? []
   const known = cold === null ? null : { currentA: cold.currentA, lastsS: cold.lastsS.high }
-  return { protector, inrush: known, unknown: { names, at }, shortestS: inrushShortestS }
+  return { protector, inrush: known, unknown: { names, at }, assumedCold, shortestS: inrushShortestS }
 }
 
 function interruptingFinding(protector: string, { nearA, busV }: Bounds, { style, ratingA }: RatedProtector) {

@@ -21,12 +21,11 @@ export function loadOf(job: Job, load: JobLoad): Omit<FittedLoad, 'way'> {
  * Physics tells it of two: the current of a coil rises from nothing, and a resistance takes at once what it takes. A lamp is cold and a
  * motor stands still, a heater may be ceramic, electronics fill their capacitors: how much they take only a meter or the maker knows.
  */
-function inrushOf({ inrush, heater, kind, resistance, voltage, path }: JobLoad): FittedLoad['inrush'] {
-  if (inrush !== null) return { times: inrush.times, lastsS: inrush.lasts }
-  if (heater === null && (kind === 'inductive' || kind === 'resistive')) return { times: new Given(1), lastsS: null }
-  if (heater !== null || kind !== null || (resistance ?? voltage) === null) return null
-  const assumed = 'default: a resistance takes no more when it is switched on; kind would tell that it is one'
-  return { times: new Given(1, { assumed, at: [...path, 'inrush', 'times'] }), lastsS: null }
+function inrushOf({ inrush, heater, kind, resistance, voltage }: JobLoad): FittedLoad['inrush'] {
+  if (inrush !== null) return { times: inrush.times, lastsS: inrush.lasts, basis: 'given' }
+  if (heater !== null || kind === 'lamp' || kind === 'motor') return null
+  if (kind !== null) return { times: new Given(1), lastsS: null, basis: 'its kind' }
+  return (resistance ?? voltage) === null ? null : { times: new Given(1), lastsS: null, basis: 'assumed' }
 }
 
 function takesOf({ holes, parts }: Job, { heater, current, power, voltage, resistance }: JobLoad): Takes {
