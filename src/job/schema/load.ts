@@ -24,7 +24,7 @@ export const LOAD = map('a load', {
     example: 'comfort'
   }),
   inrush: map(
-    'what it takes when it is switched on cold',
+    'what it takes when it is switched on cold; a load of kind resistive or inductive takes no more than steadily, any other is not judged without',
     {
       times: quantity('factor', 'current at switch-on over the steady one', {
         required: true,
