@@ -29,3 +29,13 @@ it('without the inrush, or without a band, is not judged', () => {
   expectNotJudged(inrush, { ...subject, inrush: null }, 'inrush', 'clamp meter')
   expect(verdictOf(inrush, { ...subject, shortestS: null })).toBe('not-judged')
 })
+
+it('names the loads that nobody knows cold, at the first of them', () => {
+  const unknown = { names: ['lamp', 'fan'], at: ['circuit', 'loads', 1] }
+  const found = asked(inrush, { ...subject, inrush: null, unknown })
+  expect(found).toMatchObject({ verdict: 'not-judged', lacks: 'inrush', at: unknown.at, says: expect.stringContaining('of lamp, fan,') })
+})
+
+it('is a caution where a load is taken as a plain resistance', () => {
+  expect(asked(inrush, { ...subject, assumedCold: ['pad'] })).toMatchObject({ verdict: 'caution', says: expect.stringContaining('of pad') })
+})

@@ -69,7 +69,7 @@ describe('a second battery', () => {
 describe('a wire that feeds nothing now', () => {
   it('burns where it is long: 27.2 V over 0.032 and 6 · 0.039 ohm are 102 A, warm some less', () => {
     const { burns, endless } = judged(more(`    - { from: panel, to: spare, wire: { size: 0.5 mm2, length: 6 m, ${LIES} } }`))
-    expect(burns).toMatchObject({ verdict: 'fail', says: expect.stringMatching(/^spare shorted .* carries (9\d|10[012]) A/) })
+    expect(burns).toMatchObject({ verdict: 'fail', says: expect.stringMatching(/^spare shorted .* carries 9\d\.\d A/) })
     expect(endless?.verdict).toBe('not-judged')
   })
   it('and behind an open switch no less', () => {
