@@ -25,9 +25,9 @@ function nameOf({ style }: ProtectWords, { ratingA }: Pick<Found, 'ratingA'>): s
 /** A rating that was chosen is judged as one that was given; what was not given beside it is not asked. */
 export function ratingFindings(words: ProtectWords, r: Found, wish: ProtectorWish) {
   const protector = nameOf(words, r)
-  const { wireMarginA, ratingA, allowedLoadA, loadRoomA } = r
+  const { wireMarginA, ratingA } = r
   return [
-    asked(overloaded, { protector, loadA: r.loadA, allowedLoadA, loadRoomA }),
+    asked(overloaded, { protector, ...r }),
     asked(overWire, {
       protector,
       ratingA,

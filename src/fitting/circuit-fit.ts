@@ -3,13 +3,14 @@ import type { Plain } from '../formula/given.ts'
 import { withoutCutOff } from '../trade/circuit/cut-off.ts'
 import type { Settled } from '../trade/circuit/part.ts'
 import { settle } from '../trade/circuit/settle.ts'
-import { switchNeed } from '../trade/circuit/switch.ts'
 import { spareA } from '../trade/circuit/wire.ts'
 import type { CircuitFit, Run } from './circuit.ts'
 import { atLoad } from './circuit-loads.ts'
 import { carries, loadPart, runId, runPart, SOURCE, sourcesOf, wireOf } from './circuit-parts.ts'
 import { atProtector } from './circuit-protectors.ts'
-import { nearA, shortsOf } from './circuit-shorts.ts'
+import { shortsOf } from './circuit-shorts.ts'
+import { atSwitch } from './circuit-switches.ts'
+import { prospectiveA } from './prospective-short.ts'
 import type { HeaterC } from './rated-ohm.ts'
 import { shortedAsItIs } from './shorted-circuit.ts'
 
@@ -32,10 +33,10 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
         loadA: runsA.get(one.run)!,
         wireA: one.holds.beside.length === 0 ? runsA.get(one.run)! : runsA.get(one.holds.run!)!,
         busV: highestV,
-        nearA: asItIs === null ? null : nearA(fit, one, asItIs)
+        nearA: asItIs === null ? null : prospectiveA(fit, one, asItIs)
       })
     ),
-    switches: fit.switches.map(one => ({ name: one.name, ...switchNeed({ busV, currentA: runsA.get(one.run)!, rating: null, ...one }) })),
+    switches: fit.switches.map(one => atSwitch(one, { busV, loads: fit.loads, currentsA, runA: runsA.get(one.run)! })),
     shorts: shortsOf(fit, runsA),
     groundPoints: fit.groundPoints.map(point => ({ point, shiftV: Math.abs(settled.nodeV[point] ?? 0) }))
   }

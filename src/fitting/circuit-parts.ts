@@ -69,7 +69,11 @@ export function partOhm(part: Plain<RunPart>): number {
   return part.of === 'joint' ? part.jointOhm : wireOhm(part, part.conductorC)
 }
 
-function wireOhm({ conductor, strandFactor, lengthM }: Plain<RunWire>, conductorC: number): number {
+/** Of a length of it. */
+export function wireOhm(
+  { conductor, strandFactor, lengthM }: Pick<Plain<RunWire>, 'conductor' | 'strandFactor' | 'lengthM'>,
+  conductorC: number
+): number {
   const hotOhmPerM = copper.hotOhmPerM({ conductorOhmPerM: strandFactor * wire.conductorOhmPerM(conductor), conductorC })
   return feed.loopOhm({ hotOhmPerM, lengthM, returnM: 0, jointsOhm: 0 })
 }

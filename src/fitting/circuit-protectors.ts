@@ -1,17 +1,19 @@
 import type { Plain } from '../formula/given.ts'
+import { silently } from '../formula/working.ts'
 import { conductorBySize } from '../trade/circuit/ampacity-conductor.ts'
 import { loadRoomA } from '../trade/circuit/guarded-wire.ts'
 import { heatedWire } from '../trade/circuit/heated-wire.ts'
 import { loadPercent } from '../trade/circuit/protection.ts'
-import { allowedLoadA, loadRow } from '../trade/circuit/protection-ambient.ts'
+import { allowedLoad } from '../trade/circuit/protection-ambient.ts'
 import { breakingCapacity } from '../trade/circuit/protection-breaking.ts'
 import { bandHeating } from '../trade/circuit/protection-heating.ts'
 import { openingTime } from '../trade/circuit/protection-opening.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../trade/circuit/protection-wire-limit.ts'
 import { loadedWireC } from '../trade/circuit/wire-warmth.ts'
-import type { CircuitFit, FittedLoad, FittedProtector } from './circuit.ts'
+import type { CircuitFit, FittedProtector } from './circuit.ts'
 import { carries } from './circuit-parts.ts'
+import { assumedCold, coldStart, switchedOn, unknownCold } from './switched-on.ts'
 
 interface Around {
   /** Of every load, as it is fed. */
@@ -31,26 +33,30 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
   const { ratingA, placeC, wire } = fitted
   const style = styleOf(fitted.style)
   const { loadA } = around
-  const row = loadRow(style, { ratingA, ambientC: placeC })
-  const allowed = row === undefined ? null : allowedLoadA({ ratingA, sharePercent: row.loadPercent })
+  const allowed = allowedLoad(style, { ratingA, ambientC: placeC })
   const limit =
     wire === null || wire.lies === null
       ? null
       : wireLimit({ conductor: conductorBySize(wire.conductor.size), kind: style.kind, ...wire.lies })
-  const inrush = inrushOf(fitted, around)
+  const behind = switchedOn(around.loads, fitted.loads, around.currentsA)
+  const inrush = coldStart(behind)
   const throughA = fitted.holds.beside.reduce((sum, one) => sum + one.ratingA, ratingA)
   return {
     name: fitted.name,
     ratingA,
     loadA,
     loadPercent: loadPercent({ loadA, ratingA }),
-    allowedLoadA: allowed,
-    loadRoomA: allowed === null ? null : loadRoomA({ allowedLoadA: allowed, loadA }),
+    placeC,
+    allowed,
+    loadRoomA: allowed === null ? null : loadRoomA({ allowedLoadA: allowed.allowedA, loadA }),
+    coolerRoomA: allowed === null ? null : silently(() => loadRoomA({ allowedLoadA: allowed.coolerA, loadA })),
     limit,
     throughA,
     wireMarginA: limit === null || limit.wireLimitA === null ? null : limit.wireLimitA - throughA,
     overload: overloadOf(fitted, { throughA, wireA: around.wireA }),
     inrush,
+    unknownCold: unknownCold(behind),
+    assumedCold: assumedCold(behind),
     inrushShortestS: inrush === null ? null : (openingTime(style, { currentA: inrush.currentA, ratingA })?.shortestS ?? null),
     busV: around.busV,
     nearA: around.nearA,
@@ -75,18 +81,4 @@ function overloadOf(
   const styles = [...new Set([style, ...holds.beside.map(one => one.style)])]
   const found = styles.flatMap(each => bandHeating({ style: each, ratingA: throughA, wire: heated, startC, limitC: insulationC }) ?? [])
   return found.length === 0 ? null : { overloadC: Math.max(...found.map(({ worstC }) => worstC)), insulationC }
-}
-
-/** Everything behind it switched on at once, cold. Null where no load behind it is known cold. */
-function inrushOf({ loads: names }: Plain<FittedProtector>, { loads, currentsA }: Around) {
-  const behind = loads.filter(({ name }) => names.includes(name))
-  const known = behind.flatMap(({ inrush }) => (inrush === null ? [] : [inrush]))
-  if (known.length === 0) return null
-  const currentA = behind.reduce((sum, load) => sum + coldA(load, currentsA.get(load.name)!), 0)
-  return { currentA, lastsS: Math.max(...known.map(({ lastsS }) => lastsS)) }
-}
-
-/** Of loads in series each counts for its share, as one current flows through all of them. */
-function coldA({ inrush, way }: Plain<FittedLoad>, steadyA: number): number {
-  return (steadyA * (inrush?.times ?? 1)) / (way?.passes.length ?? 1)
 }

@@ -21,7 +21,7 @@ export function shortsOf(fit: Fit, runsA: ReadonlyMap<string, number>) {
     if (protector === undefined || at === null) return none
     if (short.group.length > 1) return groupShort(fit, { ...short, at }, runsA) ?? none
     hot ??= shortedHot(fit)
-    const faultA = hot.throughA({ ...at, run: protector.run, wire: 'before it' })
+    const faultA = hot.throughA({ ...at, run: protector.run, beforeOhm: null })
     if (faultA === null) return none
     const opening = openingTime(styleOf(protector.style), {
       currentA: Math.min(faultA, MOST_RATIO * protector.ratingA),
@@ -36,13 +36,6 @@ export function shortsOf(fit: Fit, runsA: ReadonlyMap<string, number>) {
       wires: wiresOf(fit, short, { protector, faultA, runsA })
     }
   })
-}
-
-/** A short right beside a protector, at its greatest: on either side of it, as there may be a source on both, and none of the wire of its run before it. Null where none flows through it. */
-export function nearA({ ground, runs }: Fit, { run }: Plain<FittedProtector>, asItIs: ShortedCircuit): number | null {
-  const { from, to } = runs.find(({ id }) => id === run)!
-  const found = [from, to].flatMap(point => asItIs.throughA({ from: point, to: ground, run, wire: 'behind it' }) ?? [])
-  return found.length === 0 ? null : Math.max(...found)
 }
 
 /** Beyond so many times its rating a protector melts by the same heat: the band is not worked out further. */

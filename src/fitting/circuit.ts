@@ -57,7 +57,9 @@ export interface FittedLoad {
   readonly from: string
   readonly to: string
   readonly takes: Takes
-  readonly inrush: { readonly times: Given; readonly lastsS: Given } | null
+  readonly kind: SwitchLoad
+  /** Current at switch-on over the steady one, and how long it lasts: null where it takes no more than that. All of it null where it is not known. */
+  readonly inrush: { readonly times: Given; readonly lastsS: Given | null; readonly basis: 'given' | 'its kind' | 'assumed' } | null
   /** Null where no source by itself drives a current through it: then nothing tells what is lost on its way. */
   readonly way: LoadWay | null
 }
@@ -77,6 +79,8 @@ export interface FittedProtector {
   readonly style: StyleId
   readonly ratingA: Given
   readonly placeC: Given
+  /** Wire of its run between the point that the run starts at and it; null where nobody said. */
+  readonly alongM: Given | null
   /** Loads behind it. */
   readonly loads: readonly string[]
   /** The wire that it is held against: of all behind it the one that stands least. Null where there is none. */
@@ -99,9 +103,8 @@ export interface Holding {
 export interface FittedSwitch {
   readonly name: string
   readonly run: string
-  readonly load: SwitchLoad
-  /** The largest inrush behind it. */
-  readonly coldRatio: Given | null
+  /** Loads behind it; none where it is not known which. */
+  readonly loads: readonly string[]
 }
 
 /** A short across a load, or at the end of a run: a protector that should open it, and the wires through which it flows. */

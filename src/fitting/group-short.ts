@@ -87,7 +87,7 @@ function throughEach(fit: Fit, at: Short['at'], group: readonly Plain<FittedProt
   const open = new Set(group.filter(({ name }) => gone.has(name)).map(({ run }) => run))
   const hot = shortedHot({ ...fit, runs: fit.runs.map(run => (open.has(run.id) ? { ...run, parts } : run)) })
   return group.flatMap(protector => {
-    const faultA = gone.has(protector.name) ? null : hot.throughA({ ...at, run: protector.run, wire: 'before it' })
+    const faultA = gone.has(protector.name) ? null : hot.throughA({ ...at, run: protector.run, beforeOhm: null })
     return faultA === null ? [] : [{ protector, faultA }]
   })
 }

@@ -4,7 +4,7 @@ import { SHORT_OHM } from '../trade/circuit/fault.ts'
 import type { PlainElement } from '../trade/circuit/network.ts'
 import { solvedNetwork } from '../trade/circuit/solve-network.ts'
 import type { CircuitFit } from './circuit.ts'
-import { jointsOhm, runId, runOhm, sourcesOf } from './circuit-parts.ts'
+import { runId, runOhm, sourcesOf } from './circuit-parts.ts'
 
 type Fit = Plain<CircuitFit>
 
@@ -14,8 +14,6 @@ interface Line {
   readonly from: string
   readonly to: string
   readonly resistanceOhm: number
-  /** Without its wire. */
-  readonly jointsOhm: number
 }
 
 interface Shortable {
@@ -30,8 +28,8 @@ export interface ShortAt {
   readonly from: string
   readonly to: string
   readonly run: string
-  /** Whether the wire of that run stands before it. */
-  readonly wire: 'before it' | 'behind it'
+  /** Of the prospective current: what of that run stands before it; a conductor without resistance is in place of the rest. Null: the run as it is. */
+  readonly beforeOhm: number | null
 }
 
 interface Answered extends ShortAt {
@@ -48,18 +46,18 @@ export class ShortedCircuit {
   }
 
   /** What a short drives through a run; null where none of it flows there. */
-  throughA({ from, to, run, wire }: ShortAt): number | null {
-    const known = this.answered.find(one => one.from === from && one.to === to && one.run === run && one.wire === wire)
+  throughA({ from, to, run, beforeOhm }: ShortAt): number | null {
+    const known = this.answered.find(one => one.from === from && one.to === to && one.run === run && one.beforeOhm === beforeOhm)
     if (known !== undefined) return known.currentA
-    const currentA = this.solvedA({ from, to, run, wire })
-    this.answered.push({ from, to, run, wire, currentA })
+    const currentA = this.solvedA({ from, to, run, beforeOhm })
+    this.answered.push({ from, to, run, beforeOhm, currentA })
     return currentA
   }
 
-  private solvedA({ from, to, run, wire }: ShortAt): number | null {
+  private solvedA({ from, to, run, beforeOhm }: ShortAt): number | null {
     const { ground, sources, lines, ties } = this.of
-    const runs = lines.map(line => elementOf(line, line.id === run && wire === 'behind it' ? line.jointsOhm : line.resistanceOhm))
-    const short: PlainElement = { kind: 'resistor', id: 'short', from, to, resistanceOhm: SHORT_OHM }
+    const runs = lines.map(line => elementOf(line, line.id === run && beforeOhm !== null ? beforeOhm : line.resistanceOhm))
+    const short: PlainElement = { kind: 'resistor', id: 'short', from, to, resistanceOhm: beforeOhm === null ? SHORT_OHM : BOLTED_OHM }
     const solved = solvedNetwork({ ground, elements: [...sources, ...runs, short, ...ties] })
     const currentA = Math.abs(solved.flowAt(sources.length + lines.findIndex(({ id }) => id === run)).currentA)
     return currentA > leastA(this.of) ? currentA : null
@@ -69,6 +67,9 @@ export class ShortedCircuit {
 function elementOf({ id, from, to }: Line, resistanceOhm: number): PlainElement {
   return { kind: 'resistor', id: runId(id), from, to, resistanceOhm }
 }
+
+/** A prospective current is that of a short of negligible impedance; nought would close a loop without any beside a source that has none. */
+const BOLTED_OHM = 1e-6
 
 /** A load ties what hangs on it, and lets through next to nothing. */
 const TIE_OHM = 1e6
@@ -98,8 +99,7 @@ function shorted(fit: Fit, runs: Fit['runs'], warmth: 'as it is' | 'hot'): Short
     id: run.id,
     from: run.from,
     to: run.to,
-    resistanceOhm: runOhm(run, warmth),
-    jointsOhm: jointsOhm(run)
+    resistanceOhm: runOhm(run, warmth)
   }))
   const ties = fit.loads.map(
     ({ name, from, to }): PlainElement => ({ kind: 'resistor', id: `tie ${name}`, from, to, resistanceOhm: TIE_OHM })

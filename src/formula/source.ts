@@ -147,6 +147,7 @@ const TITLES = {
   'ecss-fuse': ['ECSS-Q-ST-30-11C Rev.2 table 6-17, load on a fuse', 'read-secondary'],
   'fuse-load': ["a fuse maker's design guide, load on a fuse at 25 °C", 'read-secondary'],
   'ul-248-14': ["UL 248-14 gates and interrupting ratings in a fuse maker's selection guide", 'read-secondary'],
+  'iec-60050-441': ['IEC 60050-441, prospective current and breaking capacity', 'memory'],
   'iso-8820-3': ['ISO 8820-3, scope and ratings of blade fuses', 'read-secondary'],
   'blade-sheet': ["a fuse maker's sheet of blade fuses, as noted in public design records", 'read-secondary'],
   'blade-sheet-110': ["a fuse maker's sheet of medium blade fuses, the 110 % gate", 'memory'],

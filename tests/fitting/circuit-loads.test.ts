@@ -41,7 +41,7 @@ it('constant power without an operating point is refused in words', () => {
 it('sources that contradict each other are refused in words', () => {
   const two = text
     .replace('  runs:\n', '  other-sources: [{ what: second, voltage: 12 V, resistance: 0 ohm, from: frame, to: bus }]\n  runs:\n')
-    .replace('resistance: 12 mohm, ground', 'resistance: 0 ohm, ground')
+    .replace('resistance: 32 mohm, ground', 'resistance: 0 ohm, ground')
   const { findings } = judgeJob('x.yaml', two)
   expect(findings.map(({ says }) => says).join(' ')).toMatch(/has no resistance, and its sources leave/)
 })

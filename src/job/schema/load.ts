@@ -11,7 +11,13 @@ export const LOAD = map('a load', {
   voltage: quantity('voltage', 'of another load: voltage its power is rated for', { example: '24 V' }),
   resistance: quantity('resistance', 'of another load: its resistance', { example: '10.5 ohm' }),
   'least-power': quantity('power', 'of another load: power that must arrive at low bus to be of use', { example: '30 W' }),
-  kind: choice(['resistive', 'lamp', 'inductive', 'motor'], 'kind of load, for the switch', { default: 'resistive', example: 'lamp' }),
+  kind: choice(
+    ['resistive', 'lamp', 'inductive', 'motor'],
+    'kind of load, for its switch and what it takes when it is switched on; without it resistive',
+    {
+      example: 'lamp'
+    }
+  ),
   duty: choice(DUTIES, 'how long it is on at a time', { default: 'continuous', example: 'intermittent' }),
   on: quantity('percent', 'how much of the time it is on', { default: '100 %', why: 'always on', example: '40 %' }),
   needed: choice(['essential', 'useful', 'comfort'], 'how much it is needed, when something must be switched off', {
@@ -19,7 +25,7 @@ export const LOAD = map('a load', {
     example: 'comfort'
   }),
   inrush: map(
-    'what it takes when it is switched on cold',
+    'what it takes when it is switched on cold; a load of kind resistive or inductive takes no more than steadily, any other is not judged without',
     {
       times: quantity('factor', 'current at switch-on over the steady one', {
         required: true,

@@ -9,7 +9,7 @@ import { type SteadyBus, steadily } from '../steady-bus.ts'
 interface Subject extends SteadyBus {
   readonly protector: string
   readonly where: 'right behind it' | 'at the far end'
-  /** The greatest current it may have to break: where it is known, that of a short right behind it. */
+  /** The greatest current it may have to break: where it is known, the prospective one of a short right behind it. */
   readonly faultA: Bounded | null
   /** Null where nothing is published. */
   readonly breakingA: number | null
@@ -22,16 +22,18 @@ interface Subject extends SteadyBus {
   readonly unsure?: Unsure | null
 }
 
-const faultA = fact('faultA', { says: 'short right behind the protector', symbol: 'Ik', source: SOURCES.ohm })
+const faultA = fact('faultA', { says: 'prospective short right behind the protector', symbol: 'Ik', source: SOURCES['iec-60050-441'] })
 
 const busV = fact('busV', { says: 'bus voltage', symbol: 'U', source: SOURCES['iso-8820-3'] })
 
 /** Whether the protector can break the largest short, at the voltage of the bus. */
 export const interrupting: Rule<Subject> = {
   id: 'protect/interrupting',
-  question: 'can the protector break a short right behind it, at the highest voltage of the bus?',
+  question:
+    'can the protector break what a short right behind it would draw with a plain conductor in its place, at the highest voltage of the bus?',
   why: 'Beyond its breaking capacity, or its voltage, a fuse bursts or goes on burning as an arc.',
-  change: 'take a protector of more breaking capacity, or one nearer to the load',
+  change:
+    'take a protector of more breaking capacity, or a feed behind the main fuse and further from the battery; measure source.resistance there',
   source: SOURCES['iso-8820-3'],
   judge: ({ protector, where, faultA: shortA, breakingA, breakingSays, steadyHigh, unsure, ...volts }) => {
     if (volts.busV !== null && volts.breakingV !== null && !(volts.busV.high <= volts.breakingV.mostV * (1 + ROUNDING)))
@@ -40,7 +42,8 @@ export const interrupting: Rule<Subject> = {
     if (shortA === null) return withoutShort(volts)
     if (breakingA === null) return notJudged('breaking capacity', `read on the part or in its sheet (${breakingSays})`)
     const [is, breaks] = figuresApart(shortA.high, breakingA, faultA)
-    const says = `${protector}: a short ${where} is ${is}, it can break ${breaks} (${breakingSays})`
+    const reckoned = where === 'right behind it' ? ', a plain conductor in its place' : ''
+    const says = `${protector}: a short ${where} is ${is}${reckoned}, it can break ${breaks} (${breakingSays})`
     return steadily(atMost(faultA, shortA, { value: breakingA, ...doubtOf(volts) }, says), { steadyHigh })
   }
 }

@@ -1,16 +1,22 @@
-import type { Bounded } from '../../formula/bounds.ts'
+import type { Bounded, BoundsOf } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { loadRoomA as facts } from '../../trade/circuit/guarded-wire.ts'
-import { atLeast, figuresApart, plainly } from '../judge.ts'
-import type { Rule } from '../rule.ts'
+import type { AllowedLoad } from '../../trade/circuit/protection-ambient.ts'
+import { threeDigits } from '../../trade/circuit/three-digits.ts'
+import { atLeast, figure, figuresApart, neverFails, plainly } from '../judge.ts'
+import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
   /** What it is, as `blade fuse of 10 A`. */
   readonly protector: string
   readonly loadA: Bounded
+  /** Where it sits. */
+  readonly placeC: Bounded
   /** Null where nothing is printed for a place so hot. */
-  readonly allowedLoadA: Bounded | null
+  readonly allowed: BoundsOf<AllowedLoad> | null
   readonly loadRoomA: Bounded | null
+  /** By the row at the next lower printed temperature. */
+  readonly coolerRoomA: Bounded | null
 }
 
 /** Whether the protector carries its load for good where it sits. */
@@ -20,14 +26,30 @@ export const overloaded: Rule<Subject> = {
   why: 'A fuse near its rating ages and opens one cold morning for no fault at all.',
   change: 'take the next larger rating that the wire allows, or a cooler place for it',
   source: SOURCES['fuse-load'],
-  judge: ({ protector, loadA, allowedLoadA, loadRoomA }) => {
-    if (allowedLoadA === null || loadRoomA === null)
+  judge: ({ protector, placeC, loadA, allowed, loadRoomA, coolerRoomA }) => {
+    if (allowed === null || loadRoomA === null || coolerRoomA === null)
       return {
         ...plainly('not-judged', `${protector}: no re-rating is printed for a place so hot`),
         change: "take the maker's re-rating, or a cooler place"
       }
-    const [is, allowed] = figuresApart(loadA.high, allowedLoadA.low, facts)
-    const says = `${protector}: ${is} flow at the worst end, ${allowed} may flow for good`
-    return atLeast(facts, loadRoomA, { value: 0 }, says)
+    const [is, may] = figuresApart(loadA.high, allowed.allowedA.low, facts)
+    const says = `${protector}: ${is} flow at the worst end, ${may} may flow for good (read at ${degrees(allowed.readC.high)})`
+    const judged = atLeast(facts, loadRoomA, { value: 0 }, says)
+    return judged.verdict !== 'fail' || coolerRoomA.low < 0 ? judged : betweenRows(judged, placeC, allowed)
+  }
+}
+
+function degrees(atC: number): string {
+  return `${threeDigits(atC)} °C`
+}
+
+/** Too much by the row above its place and not by the one below: nothing is published for the place itself. */
+function betweenRows(judged: Judged, { high: placeC }: Bounded, { coolerA, coolerC }: BoundsOf<AllowedLoad>): Judged {
+  const below = `by the row of ${degrees(coolerC.low)} ${figure(coolerA.low, facts)} may`
+  const says = `${judged.says}; ${below}, and none is printed between the two, for ${degrees(placeC)}`
+  return {
+    ...neverFails(judged),
+    says,
+    change: `ask its maker what it carries at ${degrees(placeC)}, or take the next larger rating that the wire allows`
   }
 }

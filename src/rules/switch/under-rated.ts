@@ -2,8 +2,9 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { neededRatingA as facts, MOST_SWITCH_V } from '../../trade/circuit/switch-factor.ts'
-import { atMost, figure, figuresApart, notJudged, plainly } from '../judge.ts'
+import { atMost, doubted, figure, figuresApart, notJudged, plainly } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
+import { takenAsPlain } from '../taken-as-plain.ts'
 
 interface Subject {
   readonly name: string
@@ -12,8 +13,14 @@ interface Subject {
   /** Above the voltages that a factor is printed for: what it would need at the highest of them. */
   readonly neededA: Bounded
   readonly busV: Bounded
-  readonly switchFactor: Bounded
-  readonly makeA: Bounded
+  /** By how much each load counts. */
+  readonly factors: string
+  /** Null where it is not known what a load takes cold. */
+  readonly makeA: Bounded | null
+  /** Loads whose inrush nobody gave. */
+  readonly unknownCold?: readonly string[]
+  /** Loads that are taken as plain resistances, though nobody said that they are. */
+  readonly assumedCold?: readonly string[]
   readonly row: string
 }
 
@@ -24,17 +31,22 @@ export const underRated: Rule<Subject> = {
   why: 'An arc on direct current does not go out by itself, and contacts that close on a cold load weld.',
   change: 'take a switch with a higher DC rating, or a relay that the switch works',
   source: SOURCES['ac-11-4'],
-  judge: ({ name, ratingA, neededA, switchFactor, makeA, row, busV }) => {
+  judge: ({ name, ratingA, neededA, factors, makeA, row, busV, unknownCold = [], assumedCold = [] }) => {
     if (ratingA === null)
       return {
         ...notJudged('rating', `read the DC rating of ${name}: what is printed first on a switch is often its AC rating`),
         source: SOURCES['ac-switch']
       }
     const [is, needed] = figuresApart(ratingA, neededA.high, facts)
-    const says = `${name} of ${is} DC; ${needed} needed: the load times ${switchFactor.value} (${row} row), closing on ${figure(makeA.high, facts)}`
-    const judged = atMost(facts, neededA, { value: ratingA }, says)
+    const closing = makeA === null ? '' : `, closing on ${figure(makeA.high, facts)}`
+    const says = `${name} of ${is} DC; ${needed} needed: ${factors} (${row} row)${closing}`
+    const judged = doubted(atMost(facts, neededA, { value: ratingA }, says), [...byFactor(unknownCold), ...takenAsPlain(assumedCold)])
     return judged.verdict === 'fail' || busV.high <= MOST_SWITCH_V * (1 + ROUNDING) ? judged : aboveTable(name, busV)
   }
+}
+
+function byFactor(names: readonly string[]): readonly string[] {
+  return names.length === 0 ? [] : [`the inrush of ${names.join(', ')} is not given: counted by the factor of its kind`]
 }
 
 const ROUNDING = 1e-9

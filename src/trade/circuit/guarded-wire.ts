@@ -1,6 +1,7 @@
 import { formula } from '../../formula/formula.ts'
 import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
+import { silently } from '../../formula/working.ts'
 import type { PracticeName } from '../practice-names.ts'
 import { ampacity } from './ampacity.ts'
 import { conductorBySize } from './ampacity-conductor.ts'
@@ -38,7 +39,7 @@ export function guardedWire(x: Plain<GuardedWireGiven>) {
   const { style, ratingA, loadA, practice, insulationC, ambientC, altitudeM, bundleCount, inrush, faultA } = x
   const wire = { practice, conductor: conductorBySize(x.conductor.size), insulationC, ambientC, altitudeM, bundleCount }
   const found = protection({ style, ratingA, loadA, ambientC: x.protectorC, wire, inrush, faultA })
-  const { allowedLoadA } = found
+  const { allowed } = found
   return {
     ratingA,
     loadA,
@@ -46,8 +47,10 @@ export function guardedWire(x: Plain<GuardedWireGiven>) {
     inrushA: inrush?.currentA ?? null,
     busV: x.busV,
     unprotectedMm: x.unprotectedMm,
+    placeC: x.protectorC,
     ...found,
-    loadRoomA: allowedLoadA === null ? null : loadRoomA({ allowedLoadA, loadA }),
+    loadRoomA: allowed === null ? null : loadRoomA({ allowedLoadA: allowed.allowedA, loadA }),
+    coolerRoomA: allowed === null ? null : silently(() => loadRoomA({ allowedLoadA: allowed.coolerA, loadA })),
     insulationC: x.insulationC,
     ...heatingOf(x),
     contacts: x.contacts === null ? null : switchNeed(x.contacts)

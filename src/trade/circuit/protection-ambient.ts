@@ -1,7 +1,7 @@
 import { fact, formula } from '../../formula/formula.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { recordStep } from '../../formula/working.ts'
+import { recordStep, silently } from '../../formula/working.ts'
 import { THERMAL_MULTIPLIERS } from './breaker-styles.ts'
 import type { LoadRow, ProtectionStyle } from './protection-style.ts'
 
@@ -19,15 +19,40 @@ export function loadRow(
   style: ProtectionStyle,
   { ratingA, ambientC }: { readonly ratingA: number; readonly ambientC: number }
 ): LoadRow | undefined {
-  const hotter = style.loads.filter(row => row.ambientC >= ambientC && (row.ratingA === null || row.ratingA === ratingA))
-  const nearestC = Math.min(...hotter.map(row => row.ambientC))
-  const rows = hotter.filter(row => row.ambientC === nearestC)
-  const row = rows.find(row => row.ratingA === ratingA) ?? rows[0]
+  const row = rowNear(style, ratingA, rows => Math.min(...rows.filter(one => one >= ambientC)))
   if (row !== undefined) {
     const facts = fact('loadPercent', { says: 'share of the rating that may be used', symbol: 'p', source: row.source })
     recordStep(facts, row.loadPercent, () => `read at ${row.ambientC} °C`)
   }
   return row
+}
+
+/** Of all that is printed for a rating, the row at one of the temperatures; the one of just this rating goes first. */
+function rowNear({ loads }: ProtectionStyle, ratingA: number, pick: (ambientC: readonly number[]) => number): LoadRow | undefined {
+  const printed = loads.filter(row => row.ratingA === null || row.ratingA === ratingA)
+  const atC = pick(printed.map(row => row.ambientC))
+  const rows = printed.filter(row => row.ambientC === atC)
+  return rows.find(row => row.ratingA === ratingA) ?? rows[0]
+}
+
+/** What a protector may carry, and where that was read. */
+export interface AllowedLoad {
+  readonly allowedA: number
+  readonly readC: number
+  /** By the row at the next lower printed temperature: the same row where one is printed for just this temperature, or none below it. */
+  readonly coolerA: number
+  readonly coolerC: number
+}
+
+/** Null above the hottest row. */
+export function allowedLoad(style: ProtectionStyle, x: { readonly ratingA: number; readonly ambientC: number }): AllowedLoad | null {
+  const { ratingA, ambientC } = x
+  const row = loadRow(style, x)
+  if (row === undefined) return null
+  const cooler = rowNear(style, ratingA, rows => Math.max(...rows.filter(one => one <= ambientC))) ?? row
+  const allowedOf = ({ loadPercent }: LoadRow) => allowedLoadA({ ratingA, sharePercent: loadPercent })
+  const coolerA = silently(() => allowedOf(cooler))
+  return { allowedA: allowedOf(row), readC: row.ambientC, coolerA, coolerC: cooler.ambientC }
 }
 
 /** What a thermal breaker holds in the cold, read at the next lower printed temperature: more than is written on it. Others keep their rating. */

@@ -1,7 +1,7 @@
 import { formula } from '../../formula/formula.ts'
 import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { allowedLoadA, coldRatingA, loadRow } from './protection-ambient.ts'
+import { allowedLoad, coldRatingA } from './protection-ambient.ts'
 import { breakingCapacity } from './protection-breaking.ts'
 import { openingTime } from './protection-opening.ts'
 import type { ProtectionStyle, StyleId } from './protection-style.ts'
@@ -45,10 +45,10 @@ export function protection(x: Plain<ProtectionGiven>) {
   const { ratingA, loadA, ambientC } = x
   const style = styleOf(x.style)
   const limit = wireLimit({ ...x.wire, kind: style.kind })
-  const row = loadRow(style, { ratingA, ambientC })
+  const allowed = allowedLoad(style, { ratingA, ambientC })
   return {
     loadPercent: loadPercent({ loadA, ratingA }),
-    allowedLoadA: row === undefined ? null : allowedLoadA({ ratingA, sharePercent: row.loadPercent }),
+    allowed,
     limit,
     wireMarginA: limit.wireLimitA === null ? null : limit.wireLimitA - ratingA,
     coldRatingA: coldRatingA(style, { ratingA, ambientC }),

@@ -18,7 +18,7 @@ export const makeA = formula('makeA', {
   says: 'current that the contacts close on',
   symbol: 'Im',
   equation: 'I·m',
-  inputs: { currentA: ['I', 0, 1000], coldRatio: ['m', 1, 50] },
+  inputs: { currentA: ['I', 0, 1000], coldRatio: ['m', 0.1, 50] },
   source: SOURCES['ptc-inrush'],
   of: ({ currentA, coldRatio }) => currentA * coldRatio
 })

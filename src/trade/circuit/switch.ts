@@ -1,5 +1,5 @@
 import type { Given, Plain } from '../../formula/given.ts'
-import { LEAST_SILVER_V, MOST_SWITCH_V, neededRatingA, type SwitchLoad, switchRow } from './switch-factor.ts'
+import { LEAST_SILVER_V, MOST_SWITCH_V, neededRatingA, type SwitchLoad, type SwitchRow, switchRow } from './switch-factor.ts'
 import { makeA } from './switch-inrush.ts'
 import { threeDigits } from './three-digits.ts'
 
@@ -12,28 +12,60 @@ export interface SwitchGiven {
   readonly rating: { readonly supply: 'dc' | 'ac' | 'not said'; readonly ratingA: Given } | null
 }
 
-/** What a switch must be rated for; above the table no less than at its last row. The seconds a cold PTC heater draws more are carried current, so the larger of the two is asked for. */
-export function switchNeed(x: Plain<SwitchGiven>) {
-  const row = switchRow({ ...x, busV: Math.min(x.busV, MOST_SWITCH_V) })
-  const steadyA = neededRatingA({ currentA: x.currentA, switchFactor: row.switchFactor })
-  const closingA = makeA({ currentA: x.currentA, coldRatio: x.coldRatio ?? 1 })
-  const neededA = Math.max(steadyA, closingA)
+/** One of the loads behind a switch. */
+export interface SwitchedLoad {
+  readonly name: string
+  readonly currentA: number
+  readonly load: SwitchLoad
+  /** Current at switch-on over the steady one. */
+  readonly cold: { readonly ratio: number } | 'not known'
+}
+
+export interface SwitchedLoads extends Plain<Pick<SwitchGiven, 'busV' | 'rating'>> {
+  readonly loads: readonly SwitchedLoad[]
+}
+
+/** What a switch of one load must be rated for. */
+export function switchNeed({ busV, currentA, load, coldRatio, rating }: Plain<SwitchGiven>) {
+  return switchNeeds({ busV, rating, loads: [{ name: 'the load', currentA, load, cold: { ratio: coldRatio ?? 1 } }] })
+}
+
+/**
+ * What a switch must be rated for, load by load; above the table no less than at its last row. The seconds a cold PTC heater draws more
+ * are carried current, so the larger of the two is asked for. A load whose inrush is not known closes by the factor of its kind.
+ */
+export function switchNeeds({ busV, loads, rating }: SwitchedLoads) {
+  const rows = loads.map(({ load }) => switchRow({ busV: Math.min(busV, MOST_SWITCH_V), load }))
+  const steady = loads.map(({ currentA }, i) => neededRatingA({ currentA, switchFactor: rows[i]!.switchFactor }))
+  const closing = loads.map(({ currentA, cold }, i) => (cold === 'not known' ? steady[i]! : makeA({ currentA, coldRatio: cold.ratio })))
+  const neededA = Math.max(sumOf(steady), sumOf(closing))
   return {
-    busV: x.busV,
-    row: row.row,
-    switchFactor: row.switchFactor,
-    makeA: closingA,
+    busV,
+    row: rows[0]!.row,
+    factors: factorsOf(loads, rows),
+    makeA: loads.some(({ cold }) => cold === 'not known') ? null : sumOf(closing),
     neededA,
-    marginA: x.rating === null || x.rating.supply !== 'dc' ? null : x.rating.ratingA - neededA,
-    says: [...(x.busV > MOST_SWITCH_V ? [aboveTable(x.busV)] : [row.says]), ...cautions(x)]
+    marginA: rating === null || rating.supply !== 'dc' ? null : rating.ratingA - neededA,
+    says: [...(busV > MOST_SWITCH_V ? [aboveTable(busV)] : [rows[0]!.says]), ...cautions({ busV, rating })]
   }
+}
+
+function sumOf(amps: readonly number[]): number {
+  return amps.reduce((sum, one) => sum + one, 0)
+}
+
+/** In words, by how much each load counts. */
+function factorsOf(loads: readonly SwitchedLoad[], rows: readonly SwitchRow[]): string {
+  const [first] = rows
+  if (rows.every(({ switchFactor }) => switchFactor === first!.switchFactor)) return `the load times ${first!.switchFactor}`
+  return loads.map(({ name }, i) => `${name} times ${rows[i]!.switchFactor}`).join(', ')
 }
 
 function aboveTable(busV: number): string {
   return `no factor of a switch is printed above ${MOST_SWITCH_V} V, and the bus has ${threeDigits(busV)} V: ask its maker`
 }
 
-function cautions({ busV, rating }: Plain<SwitchGiven>): readonly string[] {
+function cautions({ busV, rating }: Omit<SwitchedLoads, 'loads'>): readonly string[] {
   const silver = busV < LEAST_SILVER_V ? [`silver contacts need ${LEAST_SILVER_V} V or more`] : []
   if (rating?.supply === 'ac')
     return [...silver, 'an AC rating says nothing on DC, where the arc is not put out by the current passing nought']

@@ -20,7 +20,8 @@ export function warmed(circuit: PlainCircuit, contacts: Settled['contacts']): Se
     const drawn = held.at(ohms)
     const partC = warming.map(({ part, at }) => settledC(part, drawn.flowAt(at)))
     const tried = warming.map(({ part }, i) => ({ ohm: ohms[i]!, wanted: ohmAt(part, partC[i]!) }))
-    if (tried.every(({ ohm, wanted }) => Math.abs(wanted / ohm - 1) <= SETTLED_SHARE))
+    // No quotient: a wire of no length has no resistance at all.
+    if (tried.every(({ ohm, wanted }) => Math.abs(wanted - ohm) <= SETTLED_SHARE * ohm))
       return { partC: Object.fromEntries(warming.map(({ part }, i) => [part.id, partC[i]!])), contacts, ...withOpen(drawn, circuit) }
     const last = before
     ohms = tried.map((one, i) => nextOhm(one, last[i]))

@@ -8,7 +8,7 @@ import { type FeedingGroups, type Group, sumA } from './feeding-groups.ts'
 import type { BareWire } from './wire-before.ts'
 
 /** A fuse or breaker of a job whose rating and style are known. */
-export interface RatedProtector extends Pick<FittedProtector, 'name' | 'run' | 'style' | 'ratingA' | 'placeC'> {
+export interface RatedProtector extends Pick<FittedProtector, 'name' | 'run' | 'style' | 'ratingA' | 'placeC' | 'alongM'> {
   readonly item: JobItem
 }
 
@@ -19,7 +19,7 @@ export function ratedProtectors(
     run.through.flatMap(item => {
       const name = protectorMark(item)
       if (name === null || item.rating === null || item.style === null) return []
-      return [{ name, run: id, style: item.style, ratingA: item.rating, placeC: item.at, item }]
+      return [{ name, run: id, style: item.style, ratingA: item.rating, placeC: item.at, alongM: item.along, item }]
     })
   )
 }

@@ -1,6 +1,6 @@
 import type { FittedProtector } from '../../fitting/circuit.ts'
 import { boundsOf } from '../../formula/bounds.ts'
-import { markedItem } from '../../job/circuit-names.ts'
+import { loadName, markedItem } from '../../job/circuit-names.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { unasked } from '../../rules/missing.ts'
 import { farEndShort } from '../../rules/protect/far-end-short.ts'
@@ -54,22 +54,18 @@ function loadedFindings(judged: CircuitJudged, name: string, protector: string) 
   const most = highestOf(worked, at => boundsIn(at).loadA.high)
   const cold = highestOf(worked, at => boundsIn(at).inrush?.currentA.high)
   const fitted = most.fit.protectors.find(one => one.name === name)!
-  const { ratingA, loadA, allowedLoadA, loadRoomA, limit, wireMarginA, overload } = boundsIn(most)
   return [
-    inPosition(asked(overloaded, { protector, loadA, allowedLoadA, loadRoomA }), most),
+    inPosition(asked(overloaded, { protector, ...boundsIn(most) }), most),
     inPosition(
       asked(overWire, {
         protector,
-        ratingA,
-        limit,
-        wireMarginA,
-        overload,
+        ...boundsIn(most),
         assumed: tableAssumed(judged, fitted),
         ...heldBy(judged, fitted)
       }),
       most
     ),
-    inPosition(asked(inrush, { ...inrushSubject(protector, boundsIn(cold)), unsure: noLoads(fitted) }), cold)
+    inPosition(asked(inrush, { ...inrushSubject(judged, protector, boundsIn(cold)), unsure: noLoads(fitted) }), cold)
   ]
 }
 
@@ -77,8 +73,14 @@ function tableAssumed({ job }: CircuitJudged, { wire }: FittedProtector): string
   return job.job.practice === 'aircraft' || wire === null || wire.lies === null ? null : assumedOf(wire.lies)
 }
 
-function inrushSubject(protector: string, { inrush: cold, inrushShortestS }: Bounds) {
-  return { protector, inrush: cold === null ? null : { currentA: cold.currentA, lastsS: cold.lastsS.high }, shortestS: inrushShortestS }
+function inrushSubject(
+  { circuit }: CircuitJudged,
+  protector: string,
+  { inrush: cold, inrushShortestS, unknownCold: names, assumedCold }: Bounds
+) {
+  const at = circuit.loads.find(load => loadName(load) === names[0])?.path ?? []
+  const known = cold === null ? null : { currentA: cold.currentA, lastsS: cold.lastsS.high }
+  return { protector, inrush: known, unknown: { names, at }, assumedCold, shortestS: inrushShortestS }
 }
 
 function interruptingFinding(judged: CircuitJudged, { nearA, busV }: Bounds, rated: RatedProtector) {

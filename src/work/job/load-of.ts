@@ -1,18 +1,31 @@
 import type { FittedLoad, Follows, Takes } from '../../fitting/circuit.ts'
+import { Given } from '../../formula/given.ts'
 import { loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { JobLoad } from './circuit-wiring.ts'
 
 /** A load of a job, as the network is given it. */
 export function loadOf(job: Job, load: JobLoad): Omit<FittedLoad, 'way'> {
-  const { from, to, inrush } = load
+  const { from, to, kind } = load
   return {
     name: loadName(load),
     from,
     to,
     takes: takesOf(job, load),
-    inrush: inrush === null ? null : { times: inrush.times, lastsS: inrush.lasts }
+    kind: kind ?? 'resistive',
+    inrush: inrushOf(load)
   }
+}
+
+/**
+ * Physics tells it of two: the current of a coil rises from nothing, and a resistance takes at once what it takes. A lamp is cold and a
+ * motor stands still, a heater may be ceramic, electronics fill their capacitors: how much they take only a meter or the maker knows.
+ */
+function inrushOf({ inrush, heater, kind, resistance, voltage }: JobLoad): FittedLoad['inrush'] {
+  if (inrush !== null) return { times: inrush.times, lastsS: inrush.lasts, basis: 'given' }
+  if (heater !== null || kind === 'lamp' || kind === 'motor') return null
+  if (kind !== null) return { times: new Given(1), lastsS: null, basis: 'its kind' }
+  return (resistance ?? voltage) === null ? null : { times: new Given(1), lastsS: null, basis: 'assumed' }
 }
 
 function takesOf({ holes, parts }: Job, { heater, current, power, voltage, resistance }: JobLoad): Takes {

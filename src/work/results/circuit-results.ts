@@ -33,7 +33,7 @@ export const RUN_RESULTS: ResultMap<Circuit['runs'][number] & { readonly worst: 
 export const PROTECTOR_RESULTS: ResultMap<Circuit['protectors'][number] & { readonly far: Short | null }> = {
   'protect.rating': [ratingA, r => r.ratingA],
   'protect.load-percent': [loadPercent, r => r.loadPercent],
-  'protect.load.allowed': [allowedLoadA, r => r.allowedLoadA],
+  'protect.load.allowed': [allowedLoadA, r => r.allowed?.allowedA],
   'protect.wire-limit': [limitA, r => r.limit?.wireLimitA],
   'protect.fault': [shortA, r => r.far?.faultA, 'short at the far end, bus low and wire hot'],
   'protect.opening-time.shortest': [opensS('opens no sooner, at that short', 't1'), r => r.far?.shortestS],
@@ -42,7 +42,7 @@ export const PROTECTOR_RESULTS: ResultMap<Circuit['protectors'][number] & { read
     r => (r.far?.edge === 'unknown' ? null : r.far?.longestS)
   ],
   'protect.inrush.opening-time.shortest': [opensS('opens no sooner, at the inrush', 'ti'), r => r.inrushShortestS],
-  'protect.fault-near': [shortA, r => r.nearA, 'short right behind it'],
+  'protect.fault-near': [shortA, r => r.nearA, 'prospective short right behind it, a plain conductor in its place'],
   'protect.breaking-capacity': [breakingA, r => r.breakingA]
 }
 

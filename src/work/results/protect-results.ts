@@ -23,7 +23,7 @@ const shortEnd = fact('endC', { says: 'wire at the end of the short', symbol: 'T
 export const PROTECT_RESULTS: ResultMap<ReturnType<typeof guardedWire>> = {
   rating: [rating, r => r.ratingA],
   'load-percent': [loadPercent, r => r.loadPercent],
-  'load.allowed': [allowedLoadA, r => r.allowedLoadA],
+  'load.allowed': [allowedLoadA, r => r.allowed?.allowedA],
   'wire-limit': [wireLimit, r => r.limit.wireLimitA],
   'opening-time.shortest': [opens('opens no sooner, at the fault', 't1'), r => r.opening?.shortestS],
   'opening-time.longest': [

@@ -35,3 +35,13 @@ it('where it is known why there is none, that is told, and no field is asked for
   expect(found).toMatchObject({ verdict: 'not-judged', says: 'it stands elsewhere', change: 'move it' })
   expect(found.lacks).toBeUndefined()
 })
+
+it('names the loads that nobody knows cold, at the first of them', () => {
+  const unknown = { names: ['lamp', 'fan'], at: ['circuit', 'loads', 1] }
+  const found = asked(inrush, { ...subject, inrush: null, unknown })
+  expect(found).toMatchObject({ verdict: 'not-judged', lacks: 'inrush', at: unknown.at, says: expect.stringContaining('of lamp, fan,') })
+})
+
+it('is a caution where a load is taken as a plain resistance', () => {
+  expect(asked(inrush, { ...subject, assumedCold: ['pad'] })).toMatchObject({ verdict: 'caution', says: expect.stringContaining('of pad') })
+})

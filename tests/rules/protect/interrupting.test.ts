@@ -23,7 +23,9 @@ it.each([
 })
 
 it('says where the short is', () => {
-  expect(asked(interrupting, subject).says).toBe('fuse: a short right behind it is 900.00 A, it can break 1000.00 A (at 32 V)')
+  const breaks = 'it can break 1000.00 A (at 32 V)'
+  expect(asked(interrupting, subject).says).toBe(`fuse: a short right behind it is 900.00 A, a plain conductor in its place, ${breaks}`)
+  expect(asked(interrupting, { ...subject, where: 'at the far end' }).says).toBe(`fuse: a short at the far end is 900.00 A, ${breaks}`)
 })
 
 it('on an assumed value is a caution at best', () => {

@@ -4,7 +4,7 @@ import { boundsOf } from '../../../src/formula/bounds.ts'
 import { Given } from '../../../src/formula/given.ts'
 import { asked } from '../../../src/rules/rule.ts'
 import { underRated } from '../../../src/rules/switch/under-rated.ts'
-import { type SwitchGiven, switchNeed } from '../../../src/trade/circuit/switch.ts'
+import { type SwitchGiven, switchNeed, switchNeeds } from '../../../src/trade/circuit/switch.ts'
 import { assumed, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
 
 const given = (load: SwitchGiven['load'], currentA: number): SwitchGiven => ({
@@ -52,4 +52,26 @@ it.each([
   const need = boundsOf({ ...given('resistive', 4.9), busV: new Given(27, { low: 24, high: 57 }) }, switchNeed)
   expect(asked(underRated, { name: 'switch S2', ratingA, ...need })).toMatchObject({ verdict })
   expect(asked(underRated, { name: 'switch S2', ratingA, ...need, busV: sharp(32) }).verdict).not.toBe('not-judged')
+})
+
+it.each(['unknownCold', 'assumedCold'] as const)('names a load that is %s, is no pass for it and no better than a fail', key => {
+  expect(asked(underRated, { ...subject('lamp', 1.2, 10), [key]: ['work lamp'] })).toMatchObject({
+    verdict: 'caution',
+    says: expect.stringContaining('work lamp')
+  })
+  expect(verdictOf(underRated, { ...subject('lamp', 4.9, 10), [key]: ['work lamp'] })).toBe('fail')
+})
+
+// At 28 V: 2 · 3 A, 8 · 1 A and 3 · 1 A.
+it('adds each load by its own factor, and one that nobody knows cold by that as well', () => {
+  const one = (name: string, load: SwitchGiven['load'], currentA: number) => ({ name, load, currentA, cold: { ratio: 1 } })
+  const loads = [one('pad', 'resistive', 3), one('lamp', 'lamp', 1), one('fan', 'motor', 1)]
+  expect(switchNeeds({ busV: 27.2, loads, rating: null })).toMatchObject({
+    neededA: 17,
+    makeA: 5,
+    factors: 'pad times 2, lamp times 8, fan times 3'
+  })
+  const unknown = loads.map(load => (load.name === 'lamp' ? { ...load, cold: 'not known' as const } : { ...load, cold: { ratio: 3 } }))
+  // 3 · 3 A, 8 · 1 A, 3 · 1 A.
+  expect(switchNeeds({ busV: 27.2, loads: unknown, rating: null })).toMatchObject({ neededA: 20, makeA: null })
 })

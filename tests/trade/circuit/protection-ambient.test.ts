@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest'
 import { OutsideRange } from '../../../src/formula/outside-range.ts'
 import { withWorking } from '../../../src/formula/working.ts'
-import { allowedLoadA, coldRatingA, loadRow } from '../../../src/trade/circuit/protection-ambient.ts'
+import { allowedLoad, allowedLoadA, coldRatingA, loadRow } from '../../../src/trade/circuit/protection-ambient.ts'
 import type { StyleId } from '../../../src/trade/circuit/protection-style.ts'
 import { styleOf } from '../../../src/trade/circuit/protection-styles.ts'
 
@@ -56,4 +56,20 @@ it.each([
   [-29.9, 10 / 0.76]
 ])('a thermal breaker of 10 A at %d °C is read at the row below', (ambientC, heldA) => {
   expect(coldRatingA(styleOf('thermal'), { ratingA: 10, ambientC })).toBeCloseTo(heldA, 9)
+})
+
+it.each([
+  [24, 7.5, 25, 7.5, 25],
+  [25, 7.5, 25, 7.5, 25],
+  [25.1, 6, 65, 7.5, 25],
+  [65, 6, 65, 6, 65]
+])('a blade fuse of 10 A at %d °C may carry %d A, read at %d °C; by the row below %d A, read at %d °C', (ambientC, ...found) => {
+  const [allowedA, readC, coolerA, coolerC] = found
+  expect(allowedLoad(styleOf('blade'), { ratingA: 10, ambientC })).toEqual({ allowedA, readC, coolerA, coolerC })
+})
+
+it('of a row for one rating alone the others take theirs', () => {
+  // 75 · 19/25 of 5 A
+  expect(allowedLoad(styleOf('blade'), { ratingA: 5, ambientC: 26 })).toMatchObject({ allowedA: expect.closeTo(2.85, 9), coolerA: 3.75 })
+  expect(allowedLoad(styleOf('blade'), { ratingA: 5, ambientC: 66 })).toBeNull()
 })

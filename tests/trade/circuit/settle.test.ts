@@ -267,3 +267,26 @@ it('the working tells of every point what meets there', () => {
     ['voltage at far against 0', 'feed, bus to far; lamp, far to 0', 10]
   ])
 })
+
+// 24 V over 10 ohm.
+it.each([
+  [0, 0],
+  [0, 2],
+  [1e-9, 0]
+])('a wire of %d ohm with joints of %d ohm finds its rest', (coldOhm, jointsOhm) => {
+  const wire: PlainPart = {
+    kind: 'wire',
+    id: 'stub',
+    from: 'bus',
+    to: 'far',
+    coldOhm,
+    jointsOhm,
+    ambientC: 30,
+    ampacityA: 20,
+    ratedC: 105,
+    heldC: 30
+  }
+  const { flows, partC } = settle(circuit(battery(24), wire, ohm('heater', 'far', '0', 10 - jointsOhm)))
+  expect(flows.heater!.currentA).toBeCloseTo(2.4, 7)
+  expect(partC.stub).toBeGreaterThan(30)
+})

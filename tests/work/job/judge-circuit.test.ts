@@ -102,3 +102,23 @@ describe('what no fuse stands before', () => {
     expect(dropOf(beside)).toBeCloseTo(Number(dropOf(bad)), 9)
   })
 })
+
+it('a run of no length joins without resistance', () => {
+  const job = judgeJob(
+    'job.yaml',
+    `
+fettle: 1
+job: { title: joined }
+circuit:
+  source: { bus: 12 V, resistance: 100 mohm, ground: frame }
+  runs:
+    - { from: bus, to: panel, wire: { size: 4 mm2, length: 0 m, ambient: 30 °C, insulation: 105 °C } }
+    - { from: panel, to: fed, wire: { size: 2.5 mm2, length: 5 m, temperature: 20 °C } }
+  loads: [{ load: pad, resistance: 6 ohm, from: fed, to: frame }]
+`
+  )
+  expect([job.errors, job.findings.filter(({ rule }) => rule === 'circuit/no-answer')]).toEqual([[], []])
+  // Class 5 of 2.5 mm2 is 7.98 ohm/km: 0.0399 ohm behind 0.1 ohm.
+  const currentA = job.results.find(({ id }) => id === 'circuit.bus-panel:wire.current')?.value
+  expect(currentA).toBeCloseTo(12 / 6.1399, 6)
+})

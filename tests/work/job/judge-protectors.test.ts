@@ -89,9 +89,20 @@ it.each([
   expect(verdicts([gone, ''], [/length: 0.15 m/, 'length: 2 m'], [/practice: \w+/, 'practice: boat'])('protect/too-far')).toEqual(['fail'])
 })
 
-it('the greatest short of a fuse has none of the wire of its run before it', () => {
-  const near = (text: string) => judgeJob('job.yaml', text).results.find(({ id }) => id === 'circuit.F9:protect.fault-near')?.value
-  const wired = JOB.replace('to: switched\n', 'to: switched\n      wire: { size: 2.5 mm2, length: 4 m }\n')
-  expect(wired).not.toBe(JOB)
-  expect(near(wired)).toBeCloseTo(near(JOB) as number, 9)
+// 60 W ± 5 % of 24 V at 28.4 V are 3.08 A through its runs. Of a blade fuse of 5 A 3.75 A may flow at 25 °C (75 %) and 2.85 A at 65 °C (75 · 19/25).
+it.each([
+  ['25 °C', 'pass', 'read at 25 °C'],
+  ['26 °C', 'caution', 'by the row of 25 °C 3.75 A may'],
+  ['60 °C', 'caution', 'none is printed between the two, for 60 °C'],
+  ['65 °C', 'fail', '2.85 A may flow for good (read at 65 °C)'],
+  ['66 °C', 'not-judged', 'no re-rating is printed']
+])('a fuse at %s', (at, verdict, says) => {
+  const found = judgeJob('job.yaml', JOB.replace('style: blade, at: 25 °C', `style: blade, at: ${at}`)).findings
+  expect(found.find(({ rule }) => rule === 'protect/overloaded')).toMatchObject({ verdict, says: expect.stringContaining(says) })
+})
+
+it('and fails between two rows where it would by both', () => {
+  expect(verdicts([/style: blade, at: 25 °C/, 'style: blade, at: 30 °C'], [/rating: 5 A/, 'rating: 4 A'])('protect/overloaded')).toEqual([
+    'fail'
+  ])
 })

@@ -1,0 +1,27 @@
+import type { Plain } from '../formula/given.ts'
+import type { CircuitFit, FittedProtector, Run } from './circuit.ts'
+import { wireOf, wireOhm } from './circuit-parts.ts'
+import type { ShortedCircuit } from './shorted-circuit.ts'
+
+/**
+ * What a short right beside a protector would drive if a conductor without resistance stood in its place: breaking capacities are stated
+ * for that. The greatest of both sides, as there may be a source on both. Of its own run only the wire before it counts, where that is
+ * known. Null where nothing flows through it.
+ */
+export function prospectiveA({ ground, runs }: Plain<CircuitFit>, fitted: Plain<FittedProtector>, asItIs: ShortedCircuit): number | null {
+  const run = runs.find(({ id }) => id === fitted.run)!
+  const found = (['from', 'to'] as const).flatMap(end => {
+    const beforeOhm = aheadOhm(run, end === 'to' ? fitted.alongM : behindM(run, fitted.alongM))
+    return asItIs.throughA({ from: run[end], to: ground, run: run.id, beforeOhm }) ?? []
+  })
+  return found.length === 0 ? null : Math.max(...found)
+}
+
+function behindM(run: Plain<Run>, alongM: number | null): number | null {
+  return alongM === null ? null : Math.max(0, (wireOf(run)?.lengthM ?? 0) - alongM)
+}
+
+function aheadOhm(run: Plain<Run>, lengthM: number | null): number {
+  const wired = wireOf(run)
+  return wired === undefined || lengthM === null ? 0 : wireOhm({ ...wired, lengthM }, wired.conductorC)
+}
