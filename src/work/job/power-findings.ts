@@ -42,7 +42,7 @@ function highestShare({ circuit, guards, highest }: CircuitJudged, load: JobLoad
 
 /** A heater, and what is drawn like one; a lamp, a motor or electronics has a switch of its own. */
 function heats({ heater, kind, voltage, resistance }: JobLoad): boolean {
-  return heater !== null || (kind === 'resistive' && (voltage !== null || resistance !== null))
+  return heater !== null || ((kind ?? 'resistive') === 'resistive' && (voltage !== null || resistance !== null))
 }
 
 /** What stands in series with a load; else what takes the power off together, each beside the other. */

@@ -20,7 +20,7 @@ function judged({ runs, sources = '', practice = 'road', ends = 'from: h+, to: h
 fettle: 1
 job: { title: ways, practice: ${practice} }
 circuit:
-  source: { bus: 13 V, resistance: 40 mohm, ground: frame }
+  source: { bus: 13 V, low: 13 V, high: 13 V, resistance: 40 mohm, ground: frame }
   altitude: 0 m
 ${sources}
   runs:
