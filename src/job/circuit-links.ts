@@ -131,5 +131,7 @@ function placeLinks({ fuse, breaker, along, path }: JobItem, wire: JobRun['wire'
 export function supplyLinks({ circuit, supply }: Job): readonly LinkFault[] {
   if (supply === null) return []
   const wired = (circuit?.loads ?? []).map(load => [loadName(load), load.path] as const)
-  return twice([...wired, ...supply.loads.map(load => [load.load, load.path] as const)], 'load')
+  const all = [...wired, ...supply.loads.map(load => [load.load, load.path] as const)]
+  // Of the loads that are wired it is told with the circuit.
+  return twice(all, 'load').filter(({ path }) => path[0] === 'supply')
 }

@@ -21,7 +21,10 @@ export const outsideLimits: Rule<Subject> = {
   source: SOURCES['weight-and-balance'],
   judge: ({ centres, limits }) => {
     if (limits === null) return notJudged('mass.limits', 'read the forward and the rearward limit in the papers of the machine')
-    return centres.map(({ of, centreM }) => nearer(of, centreM, limits)).reduce((a, b) => ((b.margin ?? 0) < (a.margin ?? 0) ? b : a))
+    const judged = centres.map(({ of, centreM }) => nearer(of, centreM, limits))
+    const worst = judged.reduce((a, b) => ((b.margin ?? 0) < (a.margin ?? 0) ? b : a))
+    const others = judged.filter(one => one !== worst && one.verdict === 'fail')
+    return { ...worst, says: [worst, ...others].map(({ says }) => says).join('; ') }
   }
 }
 

@@ -21,7 +21,7 @@ const FAMILIES: readonly (readonly [RegExp, AlloyFamily])[] = [
   [/\bmagnesium\b|\bmg|\ben[- ]?mc|\belektron\b|\bm1[0-9]{4}\b|\b(az|am|as|ae|aj|zk|ze|zc|ez|ev|we|qe|hk|hz|mri)[0-9]/, 'magnesium'],
   [/\bzamak\b|\bzinc\b|\bza-?[0-9]/, 'zinc'],
   [/\biron\b|\bsteel\b/, 'iron'],
-  [/\balumini?um\b|^al(si|cu|mg|zn)|^en[- ]?ac|^lm ?[0-9]|^adc ?[0-9]|^[a-f]?[1-8][0-9]{2}\b/, 'aluminium']
+  [/\balumini?um\b|^al(si|cu|mg|zn)|^en[- ]?ac|^lm ?[0-9]|^adc ?[0-9]|^[a-f]? ?[1-8][0-9]{2}\b/, 'aluminium']
 ]
 
 /** The family of a casting alloy by its trade name (the names from memory); undefined where the name does not tell: then ask. */

@@ -30,6 +30,13 @@ it('judges the centre that is nearest to a limit', () => {
   expect(verdictOf(outsideLimits, at(sharp(0.9), sharp(0.98)))).toBe('fail')
 })
 
+it('tells every centre that is outside, the worst first', () => {
+  const { value, says } = asked(outsideLimits, at(sharp(0.85), sharp(0.9), sharp(0.99)))
+  expect(value).toBe(0.99)
+  expect(says).toMatch(/^the centre lies at 0\.990 m; .*; the centre lies at 0\.850 m; /)
+  expect(says).not.toContain('0.900')
+})
+
 it('says where, to the millimetre', () => {
   expect(asked(outsideLimits, at(between(0.861, 0.9))).says).toBe(
     'the centre lies at 0.861 m at the worst end; the limits are 0.860 m and 0.970 m'

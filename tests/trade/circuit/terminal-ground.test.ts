@@ -13,6 +13,7 @@ it.each([
   ['EN-MC 21120', 'magnesium'],
   ['magnesium', 'magnesium'],
   ['A380.0 die cast', 'aluminium'],
+  ['a 380', 'aluminium'],
   ['356.0-T6 sand cast', 'aluminium'],
   ['AlSi9Cu3', 'aluminium'],
   ['EN AC-46000', 'aluminium'],

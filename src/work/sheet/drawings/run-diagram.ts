@@ -59,18 +59,17 @@ function point(name: string, i: number, { points }: Points): readonly Shape[] {
   ]
 }
 
-/** A run: its wire, what it passes, its current. */
+/** A run: its wire, what it passes, its joint, a line each; its current. */
 function joined({ run, against }: Stretch, i: number, { runs }: Circuit, { runs: flows }: Points): readonly Shape[] {
   const { wire, bond, through } = runs[run]!
   const { value } = flows[run]!.runA
   const amps = `${showNumber(against ? -value : value, 'current')} A`
   const middle = heightOf(i) + STEP / 2
-  const parts = [
+  const told = [
     ...(wire === null ? [] : [`${wire.size.name}, ${showNumber(wire.length.value, 'run')} m`]),
-    ...through.map(item => markedItem(item).what),
+    ...(through.length === 0 ? [] : [through.map(item => markedItem(item).what).join(', ')]),
     ...(bond === null ? [] : [`joint ${showNumber(bond.value * 1000, 'plain')} mohm`])
   ]
-  const told = parts.length > 2 ? [parts.slice(0, -1).join(', '), parts.at(-1)!] : parts
   const first = middle - (told.length - 1) * 6.5 + 4
   return [
     line('wire', [X, heightOf(i)], [X, heightOf(i + 1)]),
