@@ -16,7 +16,7 @@ interface Fed {
 }
 
 /** What these loads get, and nothing of the others. */
-export function fedLoads({ fit, names }: Plain<Fed>) {
+export function fedTo({ fit, names }: Plain<Fed>) {
   const { loads } = settledLoads(fit, {})
   return loads
     .filter(({ name }) => names.includes(name))
@@ -47,5 +47,5 @@ function othersOff(fit: CircuitFit, kept: ReadonlySet<string>): CircuitFit {
 
 /** Of all of them together, at the nominal. */
 function powerW(fit: CircuitFit, names: readonly string[]): number {
-  return nominalOf({ fit, names }, fedLoads).reduce((sum, load) => sum + load.powerW.value, 0)
+  return nominalOf({ fit, names }, fedTo).reduce((sum, load) => sum + load.powerW.value, 0)
 }

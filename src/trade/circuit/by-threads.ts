@@ -1,4 +1,5 @@
 import { reached, type Wiring } from './guarding.ts'
+import { spread } from './spread.ts'
 
 /** What comes back through the threads of a part, which seal, oxidise and work loose. */
 export interface ByThreads {
@@ -20,15 +21,12 @@ export function byThreads(wiring: Wiring, threads: readonly string[]): ByThreads
   const loads = wiring.loads.flatMap(({ name, from, to }) => {
     const cut = [from, to].filter(point => withThreads.has(point) && !without.has(point))
     if (cut.length === 0) return []
-    const around = new Set(cut.flatMap(point => [...reached(point, NOWHERE, sound)]))
+    const around = new Set(cut.flatMap(point => [...spread(point, sound)]))
     const runs = wiring.runs.filter(run => threads.includes(run.id) && (around.has(run.from) || around.has(run.to)))
     return [{ name, runs: runs.map(({ id }) => id) }]
   })
   return { open: new Set(beside.map(({ id }) => id)), loads }
 }
-
-/** No point has an empty name. */
-const NOWHERE = ''
 
 const NONE: ByThreads = { open: new Set(), loads: [] }
 

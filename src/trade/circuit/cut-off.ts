@@ -1,6 +1,7 @@
 import { floatingParts } from './floating-parts.ts'
 import type { Branch, PlainElement, PlainNetwork } from './network.ts'
 import type { PlainCircuit, PlainPart } from './part.ts'
+import { spread } from './spread.ts'
 
 /**
  * A circuit in which what open contacts cut off is open as well: what nothing but an open contact ties to the 0 V node is dead,
@@ -58,11 +59,7 @@ function isJoined(
   source: Branch,
   { parts, without }: { readonly parts: readonly Branch[]; readonly without: string }
 ): boolean {
-  const found = new Set([load.from, load.to].filter(point => point !== without))
-  for (const point of found)
-    for (const { from, to } of parts) {
-      const next = from === point ? to : to === point ? from : without
-      if (next !== without) found.add(next)
-    }
-  return [source.from, source.to].some(point => found.has(point))
+  const others = parts.filter(({ from, to }) => from !== without && to !== without)
+  const found = spread(load.from === without ? load.to : load.from, others)
+  return [source.from, source.to].some(point => point !== without && found.has(point))
 }

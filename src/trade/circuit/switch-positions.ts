@@ -1,6 +1,7 @@
 import type { Wiring } from './guarding.ts'
 import { loadWay, type SourceLine } from './load-way.ts'
 import { regionsOf } from './regions.ts'
+import { spread, type Tie } from './spread.ts'
 
 /** A circuit as lines, and which runs can be opened and closed. */
 export interface Switching extends Pick<Wiring, 'runs' | 'loads'> {
@@ -93,19 +94,11 @@ function railOf(rest: Wiring['runs'], sources: readonly SourceLine[]): Rail {
 
 interface Way {
   readonly run: Wiring['runs'][number]
-  readonly lines: readonly { readonly from: string; readonly to: string }[]
+  readonly lines: readonly Tie[]
   readonly rail: Rail
 }
 
 function leadsThroughLoads({ run, lines, rail }: Way): boolean {
   const [start, end] = rail(run.from) ? [run.to, run.from] : [run.from, run.to]
-  const found = new Set([start])
-  for (const point of found) {
-    if (rail(point)) continue
-    for (const { from, to } of lines) {
-      const next = from === point ? to : to === point ? from : undefined
-      if (next !== undefined) found.add(next)
-    }
-  }
-  return found.has(end)
+  return spread(start, lines, rail).has(end)
 }

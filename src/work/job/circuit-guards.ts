@@ -2,6 +2,7 @@ import type { FittedProtector } from '../../fitting/circuit.ts'
 import type { JobItem } from '../../job/circuit-names.ts'
 import type { ByThreads } from '../../trade/circuit/by-threads.ts'
 import type { Guarding, Wiring } from '../../trade/circuit/guarding.ts'
+import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import type { Unguarded } from '../../trade/circuit/unguarded.ts'
 import { protectorMark } from './circuit-wiring.ts'
 import { type FeedingGroups, type Group, sumA } from './feeding-groups.ts'
@@ -22,6 +23,11 @@ export function ratedProtectors(
       return [{ name, run: id, style: item.style, ratingA: item.rating, placeC: item.at, alongM: item.along, item }]
     })
   )
+}
+
+/** `F1, a medium blade fuse of 5 A`. */
+export function toldOf({ name, style, ratingA }: RatedProtector): string {
+  return `${name}, a ${styleOf(style).says} of ${ratingA.value} A`
 }
 
 /** What one look at the lines of a circuit gives. */

@@ -1,5 +1,5 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
-import { fedLoads, hottestFit } from '../../fitting/others-off.ts'
+import { fedTo, hottestFit } from '../../fitting/others-off.ts'
 import { type Bounded, boundsOf } from '../../formula/bounds.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import type { Job } from '../../job/read-job.ts'
@@ -30,7 +30,7 @@ export function highestFed(job: Job, fit: CircuitFit, heated: Heated | null): Hi
     const off = hottestFit(fit, names)
     if (off === null) return []
     const following = heated === null ? null : orApart(() => heatedOf(job, () => off))
-    return following === null ? boundsOf({ fit: off, names }, fedLoads) : following.fed.loads.filter(({ name }) => names.includes(name))
+    return following === null ? boundsOf({ fit: off, names }, fedTo) : following.fed.loads.filter(({ name }) => names.includes(name))
   }
 }
 

@@ -3,15 +3,14 @@ import { unsureOf } from '../../rules/missing.ts'
 import { asked, type Rule } from '../../rules/rule.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns } from './circuit-wiring.ts'
+import { carriesMore } from './most-carried.ts'
 import { switchNames } from './position-name.ts'
 import type { Position } from './positions-of.ts'
 
 /** Of several positions the one with the highest figure: as it is drawn, unless another has more. */
 export function highestOf(positions: readonly [Position, ...Position[]], figureOf: (position: Position) => number | undefined): Position {
-  return positions.reduce((most, one) => ((figureOf(one) ?? 0) > (figureOf(most) ?? 0) * (1 + ROUNDING) + ROUNDING ? one : most))
+  return positions.reduce((most, one) => (carriesMore(figureOf(one) ?? 0, figureOf(most) ?? 0) ? one : most))
 }
-
-const ROUNDING = 1e-9
 
 /** Said of the position that it was found in. */
 export function inPosition(finding: Finding, { state }: Position): Finding {

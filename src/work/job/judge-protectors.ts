@@ -17,7 +17,7 @@ import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { assumedOf } from '../../trade/circuit/wire-choice.ts'
 import { PROTECTOR_RESULTS, SWITCH_RESULTS } from '../results/circuit-results.ts'
-import type { RatedProtector } from './circuit-guards.ts'
+import { type RatedProtector, toldOf } from './circuit-guards.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns, protectorMark } from './circuit-wiring.ts'
 import { highestOf, inPosition, unseenFinding } from './in-position.ts'
@@ -101,10 +101,6 @@ function interruptingFinding(judged: CircuitJudged, { nearA, busV }: Bounds, rat
 function farShort({ fit, bounds }: CircuitJudged, name: string): CircuitJudged['bounds']['shorts'][number] | null {
   const mine = bounds.shorts.filter(({ faultA }, i) => faultA !== null && fit.shorts[i]!.protector === name)
   return mine.toSorted((a, b) => a.faultA!.low - b.faultA!.low)[0] ?? null
-}
-
-function toldOf({ name, style, ratingA }: RatedProtector): string {
-  return `${name}, a ${styleOf(style).says} of ${ratingA.value} A`
 }
 
 /** Asked of what bare wire leads to, and of what stands in the return: a protector behind another stands on wire that is protected. */

@@ -21,7 +21,7 @@ export class MostCarried {
 
   /** Whether it is less than a run carries, or a load is fed that was not; from now on with that. */
   isLess({ fit, fed }: Fed): boolean {
-    const more = currentsOf(fit).filter(([id, currentA]) => currentA > this.runsA.get(id)! * (1 + ROUNDING) + ROUNDING)
+    const more = currentsOf(fit).filter(([id, currentA]) => carriesMore(currentA, this.runsA.get(id)!))
     const others = [...fed].filter(load => !this.fed.has(load))
     for (const [id, currentA] of more) this.runsA.set(id, currentA)
     for (const load of others) this.fed.add(load)
@@ -34,6 +34,11 @@ export class MostCarried {
 }
 
 const ROUNDING = 1e-9
+
+/** More than rounding. */
+export function carriesMore(one: number, other: number): boolean {
+  return one > other * (1 + ROUNDING) + ROUNDING
+}
 
 function currentsOf(fit: CircuitFit): readonly (readonly [id: string, currentA: number])[] {
   const { runs } = silently(() => circuitFit(nominalPlain({ ...fit, shorts: [], inside: 'stiff' as const })))

@@ -1,5 +1,5 @@
 import { type JobItem, loadName, markedItem } from '../../job/circuit-names.ts'
-import { reached } from '../../trade/circuit/guarding.ts'
+import { spread } from '../../trade/circuit/spread.ts'
 import type { Guards } from './circuit-guards.ts'
 import { type JobCircuit, type JobLoad, namedRuns } from './circuit-wiring.ts'
 
@@ -11,13 +11,10 @@ export function onTogether(circuit: JobCircuit, { wiring }: Guards, load: JobLoa
   if (load.heater === null) return [loadName(load)]
   const switched = switchRuns(circuit).map(({ id }) => id)
   const joins = wiring.runs.filter(({ id }) => !switched.includes(id))
-  const [feed, back] = [reached(load.from, NOWHERE, joins), reached(load.to, NOWHERE, joins)]
+  const [feed, back] = [spread(load.from, joins), spread(load.to, joins)]
   const beside = (one: JobLoad) => one.heater !== null && one.on.low >= 100 && feed.has(one.from) && back.has(one.to)
   return circuit.loads.filter(one => one === load || beside(one)).map(loadName)
 }
-
-/** No point has an empty name. */
-const NOWHERE = ''
 
 /** Runs in which something stands that takes the power off, and what it is. */
 export function switchRuns(circuit: JobCircuit): readonly { readonly id: string; readonly items: readonly string[] }[] {

@@ -5,8 +5,7 @@ import { doubted } from '../../rules/judge.ts'
 import type { Unsure } from '../../rules/missing.ts'
 import { farEndShort } from '../../rules/protect/far-end-short.ts'
 import { asked } from '../../rules/rule.ts'
-import { styleOf } from '../../trade/circuit/protection-styles.ts'
-import type { RatedProtector } from './circuit-guards.ts'
+import { type RatedProtector, toldOf } from './circuit-guards.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns, protectorMark } from './circuit-wiring.ts'
 import { opensBefore } from './fitted-shorts.ts'
@@ -55,8 +54,8 @@ type Short = CircuitJudged['bounds']['shorts'][number]
 
 /** What it opens at is no pass where a short may go round it, and no fault where another is sure to open first. */
 export function farFinding(judged: CircuitJudged, rated: RatedProtector, far: Short | null): Finding {
-  const { name, style, ratingA, run } = rated
-  const protector = `${name}, a ${styleOf(style).says} of ${ratingA.value} A`
+  const { name, run } = rated
+  const protector = toldOf(rated)
   const [faultA, longestS, edge] = [far?.faultA ?? null, far?.longestS ?? null, far?.edge ?? null]
   const found = asked(farEndShort, { protector, faultA, longestS, edge, unsure: noShort(judged, rated), ...steadyOf(judged.circuit) })
   if (returnOf(judged, name) !== null) return doubted(found, ['a short to ground goes round it: it stands in the return'])

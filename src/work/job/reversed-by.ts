@@ -1,10 +1,12 @@
 import { SOURCE } from '../../fitting/circuit-parts.ts'
+import { loadIn } from './in-position.ts'
 import type { Position } from './positions-of.ts'
 
 /** What drives the current of a load from its `to` to its `from`: of one that takes it whatever its voltage, what its way leads through. */
-export function reversedBy({ fit, bounds }: Position, name: string): readonly string[] {
+export function reversedBy(position: Position, name: string): readonly string[] {
+  const { fit } = position
   const { way, takes } = fit.loads.find(load => load.name === name)!
-  const { atV } = bounds.loads.find(load => load.name === name)!
+  const { atV } = loadIn(position, name)
   if (!(atV.value < 0)) return []
   const turned = way?.passes.some(({ load, turned }) => load === name && turned) ?? false
   if (turned) return way!.sources.flat().map(nameOf)

@@ -2,7 +2,7 @@ import { markedItem } from '../../job/circuit-names.ts'
 import { MOVE } from '../../rules/in-return.ts'
 import type { Missing } from '../../rules/missing.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
-import { type RatedProtector, reliesOn } from './circuit-guards.ts'
+import { type RatedProtector, reliesOn, toldOf } from './circuit-guards.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns, protectorMark } from './circuit-wiring.ts'
 import { marksOf } from './fitted-protector.ts'
@@ -34,7 +34,7 @@ export function protectedBy({ guards }: CircuitJudged, id: string, worst: RunSho
       ? reliesOn(guards, id).flatMap(({ protectors }) => protectors)
       : guards.protectors.filter(({ name }) => worst.by.includes(name))
   if (rated.length === 0) return 'no protector of known style and rating'
-  const says = rated.map(({ name, style, ratingA }) => `${name}, a ${styleOf(style).says} of ${ratingA.value} A,`)
+  const says = rated.map(one => `${toldOf(one)},`)
   return rated.length === 1 ? says[0]! : `${says.join(' and ')} side by side`
 }
 

@@ -1,5 +1,5 @@
 import { carries } from '../../fitting/circuit-parts.ts'
-import { plainOf } from '../../formula/given.ts'
+import { nominalPlain } from '../../formula/given.ts'
 import type { Missing, Unsure } from '../../rules/missing.ts'
 import type { FittedCircuit } from './circuit-fit-of.ts'
 import { type JobCircuit, namedRuns } from './circuit-wiring.ts'
@@ -12,7 +12,7 @@ export type Lack = Missing | Unsure
 export function figureLack({ circuit, fit }: { readonly circuit: JobCircuit } & Pick<FittedCircuit, 'fit'>, id: string): Lack | null {
   const wired = wireIn(fit.runs.find(one => one.id === id)!)
   if (wired === undefined) return { says: `no wire is drawn in ${id}`, change: 'draw its wire' }
-  const figure = carries(plainOf(wired).plain)
+  const figure = carries(nominalPlain(wired))
   if (figure === null) return liesLack(namedRuns(circuit).find(one => one.id === id)!.run)
   if (figure.kind === 'ampacity') return null
   return { says: figure.says, change: 'take a size of wire that the practice has a figure for' }
