@@ -30,8 +30,6 @@ interface Cleared {
 
 /** Through so much more than its rating a protector melts by the same heat. */
 const MOST_RATIO = 400
-/** An open protector. */
-const OPEN_OHM = 1e8
 
 /** A short that several protectors side by side have to open: one after the other, the quickest first, each opening puts more on the rest. Null where none of it flows through the one that is asked. */
 export function groupShort(fit: Fit, short: Short, runsA: ReadonlyMap<string, number>) {
@@ -82,12 +80,16 @@ function togetherA(left: readonly Through[]): number {
 }
 
 /** What a short drives through each that is left, with the others open. */
-function throughEach(fit: Fit, at: Short['at'], group: readonly Plain<FittedProtector>[], gone: ReadonlySet<string>): readonly Through[] {
-  const parts = [{ of: 'joint', jointOhm: OPEN_OHM }] as const
-  const open = new Set(group.filter(({ name }) => gone.has(name)).map(({ run }) => run))
-  const hot = shortedHot({ ...fit, runs: fit.runs.map(run => (open.has(run.id) ? { ...run, parts } : run)) })
+function throughEach(
+  fit: Fit,
+  { from, to }: Short['at'],
+  group: readonly Plain<FittedProtector>[],
+  gone: ReadonlySet<string>
+): readonly Through[] {
+  const opened = group.flatMap(({ name, run }) => (gone.has(name) ? [run] : []))
+  const hot = shortedHot(fit)
   return group.flatMap(protector => {
-    const faultA = gone.has(protector.name) ? null : hot.throughA({ ...at, run: protector.run, beforeOhm: null })
+    const faultA = gone.has(protector.name) ? null : hot.throughA({ from, to, run: protector.run, beforeOhm: null, opened })
     return faultA === null ? [] : [{ protector, faultA }]
   })
 }

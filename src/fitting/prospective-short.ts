@@ -12,7 +12,7 @@ export function prospectiveA({ ground, runs }: Plain<CircuitFit>, fitted: Plain<
   const run = runs.find(({ id }) => id === fitted.run)!
   const found = (['from', 'to'] as const).flatMap(end => {
     const beforeOhm = aheadOhm(run, end === 'to' ? fitted.alongM : behindM(run, fitted.alongM))
-    return asItIs.throughA({ from: run[end], to: ground, run: run.id, beforeOhm }) ?? []
+    return asItIs.throughA({ from: run[end], to: ground, run: run.id, beforeOhm, opened: [] }) ?? []
   })
   return found.length === 0 ? null : Math.max(...found)
 }
