@@ -1,12 +1,11 @@
 import type { Plain } from '../formula/given.ts'
-import { heatedWire } from '../trade/circuit/heated-wire.ts'
 import { openingTime } from '../trade/circuit/protection-opening.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { wireShort } from '../trade/circuit/wire-short.ts'
-import { loadedWireC } from '../trade/circuit/wire-warmth.ts'
 import type { CircuitFit, FittedProtector, FittedShort, Run } from './circuit.ts'
-import { carries, wireOf } from './circuit-parts.ts'
+import { wireOf } from './circuit-parts.ts'
 import { groupShort } from './group-short.ts'
+import { asHeated, loadedC } from './heated-run.ts'
 import { shortedHot } from './shorted-circuit.ts'
 
 type Fit = Plain<CircuitFit>
@@ -54,10 +53,8 @@ function wiresOf(fit: Fit, { runs }: Plain<FittedShort>, through: Through) {
 
 function heatedBy(run: Plain<Run>, { protector: { style, ratingA }, faultA, runsA }: Through) {
   const wired = wireOf(run)
-  const current = wired === undefined ? null : carries(wired)
-  if (wired === undefined || wired.lies === null || current?.kind !== 'ampacity') return null
-  const { insulationC, ambientC } = wired.lies
-  const wire = heatedWire({ conductor: wired.conductor, current, insulationC })
-  const loadedC = loadedWireC({ current, currentA: runsA.get(run.id)!, insulationC, ambientC })
-  return wireShort({ style, ratingA, faultA, wire, insulationC, loadedC })
+  const heated = wired === undefined ? null : asHeated(wired)
+  if (heated === null) return null
+  const { wire, insulationC } = heated
+  return wireShort({ style, ratingA, faultA, wire, insulationC, loadedC: loadedC(heated, runsA.get(run.id)!) })
 }

@@ -1,11 +1,10 @@
 import type { Plain } from '../formula/given.ts'
-import { heatedWire } from '../trade/circuit/heated-wire.ts'
 import { openingTime, type SlowEdge } from '../trade/circuit/protection-opening.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { type Stage, stagedHeating } from '../trade/circuit/wire-short.ts'
-import { loadedWireC } from '../trade/circuit/wire-warmth.ts'
 import type { CircuitFit, FittedProtector, FittedShort } from './circuit.ts'
-import { carries, wireOf } from './circuit-parts.ts'
+import { wireOf } from './circuit-parts.ts'
+import { asHeated, loadedC } from './heated-run.ts'
 import { shortedHot } from './shorted-circuit.ts'
 
 type Fit = Plain<CircuitFit>
@@ -97,16 +96,14 @@ function throughEach(
 /** All of it at once is more than any one wire behind has, and no less than the one that all of it flows through. */
 function heatedIn(fit: Fit, id: string, { opened, stages }: Cleared, currentA: number) {
   const wired = wireOf(fit.runs.find(run => run.id === id)!)
-  const current = wired === undefined ? null : carries(wired)
-  if (wired === undefined || wired.lies === null || current?.kind !== 'ampacity') return null
-  const { insulationC, ambientC } = wired.lies
-  const wire = heatedWire({ conductor: wired.conductor, current, insulationC })
-  const loadedC = loadedWireC({ current, currentA, insulationC, ambientC })
+  const heated = wired === undefined ? null : asHeated(wired)
+  if (heated === null) return null
+  const { wire, insulationC } = heated
   const edges = opened.map(({ edge }) => edge)
   return {
     shortestS: Math.max(...opened.map(({ shortestS }) => shortestS)),
     longestS: opened.at(-1)!.longestS,
     edge: (['unknown', 'bound', 'published'] as const).find(one => edges.includes(one))!,
-    ...stagedHeating({ stages, wire, insulationC, loadedC })
+    ...stagedHeating({ stages, wire, insulationC, loadedC: loadedC(heated, currentA) })
   }
 }
