@@ -20,12 +20,15 @@ interface Known<R> {
 /** Two inputs, each at its nominal, at its ends and just inside them, are more than move most parts. */
 const MOST = 16
 
+/** A conductor is a row of a table: no bounds set a number in it. */
+export const CONSTANT = ['conductor']
+
 /**
  * A calculation from a part of a tree that remembers, by that part, what it gave for the last few sets of numbers in it. Bounds set
  * numbers of one tree anew, and nothing else of it: where no number of the part is another, the calculation gives the same object again.
- * `unread` are keys of the part under which it reads no number. While working is wanted all is worked out, step by step.
+ * `unread` are keys in the part, at any depth, under which it reads no number. While working is wanted all is worked out, step by step.
  */
-export function partRecalled<X extends object, R>(of: (part: X) => R, unread: readonly string[] = []): (part: X) => R {
+export function partRecalled<X extends object, R>(of: (part: X) => R, unread: readonly string[] = CONSTANT): (part: X) => R {
   const known = new WeakMap<X, Known<R>>()
   return part => {
     if (isRecording()) return of(part)
@@ -47,12 +50,13 @@ function added<R>(known: Known<R>, given: R): Answer<R> {
   return answer
 }
 
-function placesIn(node: object, found: Place[], unread: readonly string[] = []): readonly Place[] {
+function placesIn(node: object, found: Place[], unread: readonly string[]): readonly Place[] {
   const holder = node as { readonly [key: string]: unknown }
   for (const key of Object.keys(node)) {
-    const child = unread.includes(key) ? undefined : holder[key]
+    const child = holder[key]
+    if (typeof child === 'string' || unread.includes(key)) continue
     if (typeof child === 'number') found.push({ holder, key })
-    else if (typeof child === 'object' && child !== null) placesIn(child, found)
+    else if (typeof child === 'object' && child !== null) placesIn(child, found, unread)
   }
   return found
 }

@@ -4,7 +4,7 @@ import type { PlainElement } from '../trade/circuit/network.ts'
 import { solvedNetwork } from '../trade/circuit/solve-network.ts'
 import type { CircuitFit, Run } from './circuit.ts'
 import { runId, runOhm, sourcesOf } from './circuit-parts.ts'
-import { partRecalled } from './part-recalled.ts'
+import { CONSTANT, partRecalled } from './part-recalled.ts'
 
 type Fit = Plain<CircuitFit>
 type Resistor = Extract<PlainElement, { readonly kind: 'resistor' }>
@@ -90,7 +90,7 @@ function leastA({ sources, ties }: Shortable): number {
 }
 
 /** What a short reads no number of. */
-const UNREAD = ['loads', 'protectors', 'switches', 'shorts']
+const UNREAD = [...CONSTANT, 'loads', 'protectors', 'switches', 'shorts']
 
 /** As it stands, for the greatest current: what may conduct does. */
 export const shortedAsItIs = partRecalled((fit: Fit) => shorted(fit, fit.runs, 'as it is'), UNREAD)
