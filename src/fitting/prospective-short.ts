@@ -23,5 +23,7 @@ function behindM(run: Plain<Run>, alongM: number | null): number | null {
 
 function aheadOhm(run: Plain<Run>, lengthM: number | null): number {
   const wired = wireOf(run)
-  return wired === undefined || lengthM === null ? 0 : wireOhm({ ...wired, lengthM }, wired.conductorC)
+  if (wired === undefined || lengthM === null) return 0
+  const { conductor, strandFactor, conductorC } = wired
+  return wireOhm({ conductor, strandFactor, lengthM }, conductorC)
 }
