@@ -1,2 +1,4 @@
 #!/usr/bin/env node
-import '../dist/main.js'
+import { load } from './load.js'
+
+load('main.cjs')
