@@ -1,4 +1,2 @@
 #!/usr/bin/env node
-import { load } from './load.js'
-
-load('main.cjs')
+require('./load.js').load('main.cjs')

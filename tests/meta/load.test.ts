@@ -12,7 +12,6 @@ afterAll(() => rmSync(folder, { recursive: true }))
 
 mkdirSync(join(folder, 'dist'))
 cpSync('bin', join(folder, 'bin'), { recursive: true })
-copyFileSync('package.json', join(folder, 'package.json'))
 for (const piece of PIECES) copyFileSync(`dist/${piece}`, join(folder, 'dist', piece))
 
 const said = (at: string, ...flags: readonly string[]) =>
