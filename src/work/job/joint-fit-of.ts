@@ -111,10 +111,9 @@ function castingLack({ casting: { alloy } }: JobHole): Omit<Lack, 'at'> {
   return { field: 'casting.shear', measure: `${read.fault.found}${near}` }
 }
 
-/** The face under the shoulder less the widest hole under it, that of the thread where it bears bare; else nothing is known of the ring. */
+/** The face under the shoulder less the widest hole under it; without either, nothing is known of the ring. */
 function bearingOf(hole: JobHole, { shoulder, thread }: JobPart): Joint['bearing'] {
-  const under = hole['under-shoulder']
-  const holes = under.length === 0 ? [new Given(thread.majorMm)] : under.flatMap(item => (item.hole === null ? [] : [item.hole]))
+  const holes = hole['under-shoulder'].flatMap(item => (item.hole === null ? [] : [item.hole]))
   if (shoulder === null || holes.length === 0) return null
   return { faceMm: shoulder, holeMm: [...holes, mouthOf(hole, thread)].reduce((a, b) => (b.high > a.high ? b : a)) }
 }
@@ -130,8 +129,10 @@ export function ringLack(job: Job, hole: JobHole): Lack | null {
   const part = job.parts[hole.takes]!
   if (bearingOf(hole, part) !== null) return null
   if (part.shoulder === null) return { field: 'shoulder', measure: 'calliper, across the face under the shoulder', at: part.path }
-  const under = hole['under-shoulder'].find(item => item.hole === null)
-  return { field: 'hole', measure: 'calliper, the hole of what lies under the shoulder', at: (under ?? hole).path }
+  const under = hole['under-shoulder'][0]
+  return under === undefined
+    ? { field: 'under-shoulder', measure: 'what lies under the shoulder, and the hole of it', at: hole.path }
+    : { field: 'hole', measure: 'calliper, the hole of what lies under the shoulder', at: under.path }
 }
 
 function usualBearing({ thread: { majorMm }, path }: JobPart): Given {

@@ -2,7 +2,7 @@ import { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { silently } from '../../formula/working.ts'
 import { showNumber } from '../../quantity/show.ts'
-import { type Finding, rankOf } from '../../rules/finding.ts'
+import type { Finding } from '../../rules/finding.ts'
 import { USUAL_UNDERCUT_TURNS } from '../../trade/thread/undercut.ts'
 import type { JobPart } from './hole-fit-of.ts'
 
@@ -20,19 +20,24 @@ export function undercutDoubted(
   const others = withoutThread(() => silently(() => judged(undercutMm)))
   const why = `its thread is taken to run up to the shoulder: behind a regular undercut of ${showNumber(undercutMm.value, 'length')} mm (DIN 76-1, memory)`
   return findings.map(finding => {
-    const other = others === null ? 'fail' : others.find(({ rule }) => rule === finding.rule)?.verdict
-    if (!isHopeful(finding) || other === undefined || rankOf(other) <= rankOf(finding.verdict)) return finding
-    return {
-      ...finding,
-      verdict: 'caution',
-      says: `${finding.says}; ${why} ${others === null ? 'nothing holds it' : `it is ${other === 'fail' ? 'FAIL' : 'CAUTION'}`}`,
-      assumes: [...(finding.assumes ?? []), [...path, 'undercut']]
-    }
+    const less = lessOf(finding, others)
+    if (less === null) return finding
+    const assumes = [...(finding.assumes ?? []), [...path, 'undercut']]
+    return { ...finding, verdict: 'caution', says: `${finding.says}; ${why} ${less}`, assumes }
   })
 }
 
 function isHopeful({ verdict }: Finding): boolean {
   return verdict === 'pass' || verdict === 'caution'
+}
+
+/** How much worse it is, in words; null where the verdict stands either way. */
+function lessOf(finding: Finding, others: readonly Finding[] | null): string | null {
+  if (!isHopeful(finding)) return null
+  if (others === null) return 'nothing holds it'
+  const other = others.find(({ rule }) => rule === finding.rule)
+  if (other === undefined || other.margin === null || other.margin >= 0 || (finding.margin ?? 0) < 0) return null
+  return `the margin is ${showNumber(other.margin, 'plain')} ${other.unit}`
 }
 
 /** Null where no thread is left to reckon with. */

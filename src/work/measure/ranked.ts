@@ -32,7 +32,7 @@ function ranked(read: ReadJob, findings: readonly PlacedFinding[]): readonly Ran
   return candidates
     .map(one => ({
       ...one,
-      opens: filled.get(one) ?? [],
+      opens: [...new Set([...(filled.get(one) ?? []), ...namedBy(one, findings)])],
       settles: settledBy(one, findings),
       ...turnedBeside(trial, one, { now, candidates })
     }))
@@ -104,6 +104,12 @@ function openedBy(before: Verdicts | undefined, after: Verdicts | undefined): re
   if (before === undefined || after === undefined) return []
   const left = new Set(unjudged(after))
   return unjudged(before).filter(key => !left.has(key))
+}
+
+/** What is not judged and names this field as the first that is missing, whatever else is. */
+function namedBy({ path }: Candidate, findings: readonly PlacedFinding[]): readonly string[] {
+  const give = `give ${path.join('.')}`
+  return findings.filter(({ verdict, change }) => verdict === 'not-judged' && change === give).map(({ thing, rule }) => `${thing} ${rule}`)
 }
 
 function settledBy({ path }: Candidate, findings: readonly PlacedFinding[]): readonly string[] {
