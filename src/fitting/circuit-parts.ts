@@ -49,7 +49,7 @@ export function runPart(run: Plain<Run>): PlainPart {
     return { kind: 'resistor', resistanceOhm: runOhm(run, 'as it is'), ...ends }
   const { insulationC: ratedC, ambientC } = wired.lies
   const coldOhm = wireOhm(wired, 20)
-  return { kind: 'wire', coldOhm, jointsOhm: jointsOhm(run), ambientC, ampacityA: current.ampacityA, ratedC, heldC: current.heldC, ...ends }
+  return { kind: 'wire', coldOhm, jointsOhm: jointsOhm(run), ambientC, ampacityA: current.reachA, ratedC, ...ends }
 }
 
 /** Hot: as hot as its insulation allows, where that was told, for the least current of a short. */

@@ -77,7 +77,7 @@ function overloadOf(
   const current = carries(wire)
   if (current?.kind !== 'ampacity') return null
   const startC = loadedWireC({ current, currentA: wireA, insulationC, ambientC })
-  const heated = heatedWire({ conductor: wire.conductor, current, insulationC })
+  const heated = heatedWire({ conductor: wire.conductor, current, insulationC, ambientC })
   const styles = [...new Set([style, ...holds.beside.map(one => one.style)])]
   const found = styles.flatMap(each => bandHeating({ style: each, ratingA: throughA, wire: heated, startC, limitC: insulationC }) ?? [])
   return found.length === 0 ? null : { overloadC: Math.max(...found.map(({ worstC }) => worstC)), insulationC }

@@ -56,7 +56,7 @@ function heatedBy(run: Plain<Run>, { protector: { style, ratingA }, faultA, runs
   const current = wired === undefined ? null : carries(wired)
   if (wired === undefined || wired.lies === null || current?.kind !== 'ampacity') return null
   const { insulationC, ambientC } = wired.lies
-  const wire = heatedWire({ conductor: wired.conductor, current, insulationC })
+  const wire = heatedWire({ conductor: wired.conductor, current, insulationC, ambientC })
   const loadedC = loadedWireC({ current, currentA: runsA.get(run.id)!, insulationC, ambientC })
   return wireShort({ style, ratingA, faultA, wire, insulationC, loadedC })
 }

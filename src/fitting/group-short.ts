@@ -98,7 +98,7 @@ function heatedIn(fit: Fit, id: string, { opened, stages }: Cleared, currentA: n
   const current = wired === undefined ? null : carries(wired)
   if (wired === undefined || wired.lies === null || current?.kind !== 'ampacity') return null
   const { insulationC, ambientC } = wired.lies
-  const wire = heatedWire({ conductor: wired.conductor, current, insulationC })
+  const wire = heatedWire({ conductor: wired.conductor, current, insulationC, ambientC })
   const loadedC = loadedWireC({ current, currentA, insulationC, ambientC })
   const edges = opened.map(({ edge }) => edge)
   return {

@@ -44,7 +44,7 @@ function heatedBy(currentA: number, conductor: Conductor, lies: Plain<AmpacityGi
   if (current.kind === 'no figure') return null
   const { insulationC, ambientC } = lies
   const startC = loadedWireC({ current, currentA, insulationC, ambientC })
-  return { wire: heatedWire({ conductor, current, insulationC }), startC, limitC: insulationC }
+  return { wire: heatedWire({ conductor, current, insulationC, ambientC }), startC, limitC: insulationC }
 }
 
 /** In words, with what speaks against the ratings that come nearest. */
