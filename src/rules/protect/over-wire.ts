@@ -5,6 +5,7 @@ import { shortTimeLimitC } from '../../trade/circuit/short-heating-material.ts'
 import { atLeast, figure, figuresApart, neverFails, notJudged, plainly } from '../judge.ts'
 import { lacking, type Missing, type Unsure } from '../missing.ts'
 import type { Judged, Rule } from '../rule.ts'
+import { thinDoubt } from '../thin-doubt.ts'
 
 type Overload = NonNullable<Subject['overload']>
 
@@ -12,7 +13,12 @@ interface Subject {
   readonly protector: string
   readonly ratingA: Bounded
   /** Null where nobody said how the wire lies. */
-  readonly limit: { readonly wireLimitA: Bounded | null; readonly says: string; readonly source: Source } | null
+  readonly limit: {
+    readonly wireLimitA: Bounded | null
+    readonly printedA?: Bounded | null
+    readonly says: string
+    readonly source: Source
+  } | null
   readonly wireMarginA: Bounded | null
   /** Its wire at a current that it clears slowly or never; null where that cannot be worked out. */
   readonly overload: { readonly overloadC: Bounded; readonly insulationC: Bounded } | null
@@ -57,7 +63,8 @@ export const overWire: Rule<Subject> = {
     const [is, allowed] = figuresApart(throughA.high, limit.wireLimitA.low, wireMarginA)
     const says = `${protector}: ${together(is, holds)} may have ${allowed} (${limit.says})`
     const source = holds.beside.length === 0 ? limit.source : SOURCES['iec-60364-4-43']
-    const judged = atLeast(wireMarginA, marginA, { value: 0, source, ...(assumed === null ? {} : { assumed }) }, says)
+    const rests = [assumed, thinDoubt(throughA, limit.printedA)].filter(one => one !== null).join('; ')
+    const judged = atLeast(wireMarginA, marginA, { value: 0, source, ...(rests === '' ? {} : { assumed: rests }) }, says)
     return inCompany(overload === null ? judged : withOverload(judged, overload), holds)
   }
 }

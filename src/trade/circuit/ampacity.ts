@@ -12,7 +12,7 @@ import { bundleDerating } from './ampacity-bundle.ts'
 import { type Conductor, conductorName } from './ampacity-conductor.ts'
 import type { Derating } from './ampacity-derating.ts'
 import { freeAirOf } from './ampacity-free-air.ts'
-import { reachOf } from './ampacity-reach.ts'
+import { reachOf, reachWith } from './ampacity-reach.ts'
 import { type AmpacityTable, type PrintedCurrent, printedCurrent } from './ampacity-table.ts'
 import { thinCurrent } from './ampacity-thin.ts'
 
@@ -84,7 +84,7 @@ function ampacityOf(x: Plain<AmpacityGiven>): Ampacity | NoFigure {
   requireCooler(ambientC, insulationC)
   const table = TABLES[practice]
   const printed = printedCurrent(table, conductor, insulationC)
-  if (printed !== undefined) return derated(x, table, printed)
+  if (printed !== undefined) return practice === 'aircraft' ? asOneWire(derated(x, table, printed), x) : derated(x, table, printed)
   const thin = TAKEN_DOWN[practice] ? thinCurrent(table, conductor, insulationC) : undefined
   if (thin !== undefined) return asPrinted(derated(x, { ...table, name: `${table.name}, taken down` }, thin), x)
   return { kind: 'no figure', says: `${conductorName(conductor)} is smaller than any size in ${table.name}` }
@@ -93,8 +93,24 @@ function ampacityOf(x: Plain<AmpacityGiven>): Ampacity | NoFigure {
 /** What was taken down stands on a printed figure as far as the aircraft table goes: for a bundle in thin air, and so for a wire by itself. */
 function asPrinted(found: Ampacity | NoFigure, x: Plain<AmpacityGiven>): Ampacity | NoFigure {
   if (found.kind === 'no figure') return found
-  const sure = silently(() => ampacityOf({ ...x, practice: 'aircraft' }))
-  return { ...found, printedA: sure.kind === 'no figure' ? 0 : Math.min(found.ampacityA, sure.ampacityA) }
+  const printed = silently(() => printedCurrent(AIRCRAFT_TABLE, x.conductor, x.insulationC))
+  const sure = printed === undefined ? null : silently(() => derated(x, AIRCRAFT_TABLE, printed))
+  return { ...found, printedA: sure?.kind === 'ampacity' ? Math.min(found.ampacityA, sure.ampacityA) : 0 }
+}
+
+/** The coolest insulation that the boat table has. */
+const LEAST_C = BOAT_TABLE.columns[0]!.insulationC
+
+/**
+ * How a wire loses its heat is a matter of the wire and of how it lies, not of what a practice allows. The aircraft figure is for a
+ * full bundle in thin air; of a wire that lies better the boat table tells more, with bundle and altitude taken off.
+ */
+function asOneWire(found: Ampacity | NoFigure, x: Plain<AmpacityGiven>): Ampacity | NoFigure {
+  const insulationC = Math.max(LEAST_C, x.insulationC)
+  const alone = silently(() => ampacityOf({ ...x, practice: 'general', insulationC }))
+  if (found.kind === 'no figure' || alone.kind === 'no figure') return found
+  const aloneA = reachWith(alone.reachA, x, insulationC)
+  return aloneA <= found.reachA ? found : { ...found, reachA: aloneA, warmsAs: alone.warmsAs }
 }
 
 function derated(x: Plain<AmpacityGiven>, table: AmpacityTable, printed: PrintedCurrent): Ampacity | NoFigure {
@@ -104,7 +120,6 @@ function derated(x: Plain<AmpacityGiven>, table: AmpacityTable, printed: Printed
   const ambient = ambientDerating(printed, x)
   const altitude = altitudeDerating(printed, x.altitudeM)
   const carriesA = ampacityA({ tableA, bundleFactor: bundle.factor, ambientFactor: ambient.factor, altitudeFactor: altitude.factor })
-  const reach = reachOf(x, table, printed)
   return {
     kind: 'ampacity',
     ampacityA: carriesA,
@@ -112,9 +127,8 @@ function derated(x: Plain<AmpacityGiven>, table: AmpacityTable, printed: Printed
     tableA,
     table: table.name,
     holdsFor: contains.says,
-    // A printed factor for a hot place may be better than the heat says, in its last digit.
-    reachA: Math.max(carriesA, reach.reachA),
-    warmsAs: reach.says,
+    reachA: reachOf(carriesA, printed, x),
+    warmsAs: `${table.name}: ${contains.says}`,
     bundle,
     ambient,
     altitude,

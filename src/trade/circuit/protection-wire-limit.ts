@@ -20,6 +20,8 @@ export interface WireLimit {
   readonly wireLimitA: number | null
   /** What the wire carries for good under its conditions: a protector above it leaves a long overload unprotected. */
   readonly overloadA: number | null
+  /** Up to here a printed figure of the wire stands behind it; null where the practice has a limit of its own. */
+  readonly printedA: number | null
   readonly says: string
   readonly source: Source
 }
@@ -32,24 +34,26 @@ export interface WireLimitGiven extends AmpacityGiven {
 export function wireLimit(x: Plain<WireLimitGiven>): WireLimit {
   const carries = ampacity(x)
   const overloadA = carries.kind === 'ampacity' ? carries.ampacityA : null
-  if (x.practice === 'aircraft') return { ...aircraftLimit(x), overloadA }
-  if (carries.kind === 'no figure') return { wireLimitA: null, overloadA, says: carries.says, source: SOURCES.practice }
+  if (x.practice === 'aircraft') return { ...aircraftLimit(x), overloadA, printedA: null }
+  if (carries.kind === 'no figure') return { wireLimitA: null, overloadA, printedA: null, says: carries.says, source: SOURCES.practice }
   if (x.practice === 'boat')
     return {
       wireLimitA: wireLimitA({ tableA: carries.tableA, ambientFactor: carries.ambient.factor }),
       overloadA,
+      printedA: null,
       says: '150 % of the table 5 value, the engine-space factor taken first: a legal ceiling, at which the wire is not protected against overload',
       source: SOURCES['33-cfr-183.455']
     }
   return {
     wireLimitA: carries.ampacityA,
     overloadA,
+    printedA: carries.printedA,
     says: 'no more than the wire carries for good; common practice',
     source: SOURCES.practice
   }
 }
 
-function aircraftLimit({ conductor, kind }: Plain<WireLimitGiven>): Omit<WireLimit, 'overloadA'> {
+function aircraftLimit({ conductor, kind }: Plain<WireLimitGiven>): Omit<WireLimit, 'overloadA' | 'printedA'> {
   const source = SOURCES['ac-11-3']
   const awg = gaugeFor(
     conductor,

@@ -57,6 +57,7 @@ export function wire(x: Plain<WireGiven>) {
   const warm = drop({ ...asWired, conductorC: loadedC })
   return {
     ampacityA: current.kind === 'ampacity' ? current.ampacityA : null,
+    printedA: current.kind === 'ampacity' ? current.printedA : null,
     spareA: current.kind === 'ampacity' ? spareA({ ampacityA: current.ampacityA, currentA }) : null,
     currentA,
     dropV,
