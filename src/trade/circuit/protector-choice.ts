@@ -31,7 +31,7 @@ export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, 
     loadA: loadA.high,
     ambientC: protectorC.high,
     wireLimitA: limit.wireLimitA,
-    heated: heatedBy(loadA.high, wire.conductor, lies),
+    heated: limit.outsideCount === 0 ? null : heatedBy(loadA.high, wire.conductor, lies),
     busV: busV?.high ?? null,
     inrush: inrush === null ? null : { currentA: inrush.currentA.high, timeS: inrush.timeS.high },
     fault: faultA === null ? null : { leastA: faultA.low, greatestA: faultA.high }
