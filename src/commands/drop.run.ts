@@ -135,9 +135,9 @@ function tooHotOf({ wire, practice }: DropWords, currentA: number): readonly str
   const lying = { insulationC: 105, ambientC: 30, altitudeM: 0, bundleCount: 1 }
   const carries = ampacity({ practice: practice ?? 'general', conductor: conductorBySize(wire), ...lying })
   if (carries.kind === 'no figure') return [`how warm the wire gets is not known: ${carries.says}`]
-  if (currentA <= carries.ampacityA) return []
+  if (currentA <= carries.reachA) return []
   return [
-    `too much for this wire, whatever it drops: ${threeDigits(currentA)} A, where ${wire.name} of 105 °C insulation lying by itself at 30 °C carries ${threeDigits(carries.ampacityA)} A for good; choose one with \`fettle wire\``
+    `too much for this wire, whatever it drops: ${threeDigits(currentA)} A, where ${wire.name} of 105 °C insulation lying by itself at 30 °C carries ${threeDigits(carries.reachA)} A for good; choose one with \`fettle wire\``
   ]
 }
 

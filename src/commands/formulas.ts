@@ -3,7 +3,9 @@ import * as ampacity from '../trade/circuit/ampacity.ts'
 import * as altitude from '../trade/circuit/ampacity-altitude.ts'
 import * as ambient from '../trade/circuit/ampacity-ambient.ts'
 import * as freeAir from '../trade/circuit/ampacity-free-air.ts'
+import * as reach from '../trade/circuit/ampacity-reach.ts'
 import * as loadedWire from '../trade/circuit/ampacity-temperature.ts'
+import * as thinWire from '../trade/circuit/ampacity-thin.ts'
 import * as constantPower from '../trade/circuit/constant-power.ts'
 import * as conductors from '../trade/circuit/copper.ts'
 import * as feed from '../trade/circuit/feed.ts'
@@ -93,6 +95,8 @@ export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
     ambient,
     altitude,
     freeAir,
+    reach,
+    thinWire,
     loadedWire,
     wire,
     wireShort,

@@ -1,21 +1,22 @@
 import { PROTECTOR_PLACES } from '../trade/circuit/protection-place.ts'
-import type { StyleId } from '../trade/circuit/protection-style.ts'
-import { styleOf } from '../trade/circuit/protection-styles.ts'
+import { offSeries, styleOf } from '../trade/circuit/protection-styles.ts'
+import type { ProtectorWish } from '../trade/circuit/protector-choice.ts'
+import { figureOf } from '../trade/circuit/wire-choice.ts'
+import { warmsOtherwise } from '../work/results/wire-results.ts'
 import type { Found } from './protect-findings.ts'
 import type { ProtectWords } from './protect-words.ts'
 
-/** What is on a mark and in no series is often misread. */
-function offSeries(id: StyleId, ratingA: number): readonly string[] {
-  const { says, ratingsA } = styleOf(id)
-  if (ratingsA.length === 0 || ratingsA.includes(ratingA)) return []
-  return [`no ${says} of ${ratingA} A stands in the series: ${ratingsA.join(', ')} A`]
-}
-
-export function cautionsOf({ style, practice, sheathed, inrush, fault, plot }: ProtectWords, r: Found): readonly string[] {
+export function cautionsOf(
+  { style, practice, sheathed, inrush, fault, plot }: ProtectWords,
+  r: Found,
+  wish: ProtectorWish
+): readonly string[] {
   const place = PROTECTOR_PLACES[practice][sheathed ? 'sheathed' : 'open']
+  const odd = offSeries(style, r.ratingA.value)
   return [
     `wire: ${r.limit.says}`,
-    ...offSeries(style, r.ratingA.value),
+    ...warmsOtherwise(figureOf(wish)).map(says => `wire: ${says}`),
+    ...(odd === null ? [] : [odd]),
     `opening times: ${styleOf(style).gatesSays}`,
     `place: ${place.says}`,
     ...(inrush === null

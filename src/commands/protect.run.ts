@@ -18,6 +18,9 @@ import { sum } from './sum.ts'
 
 export const run: Run = quickSum(description, readers, words => {
   const kind = usualKind(words.wire, words.practice)
+  const { rating } = words
+  if (rating !== null && rating.low < rating.high)
+    return refusal('--rating', 'a rating with bounds', 'the one rating that stands on the part')
   const conductor = conductorOf({ size: words.wire, kind })
   if (!conductor.ok) return refusalOf('--wire', conductor.fault)
   const contacts = contactsOf(words)
@@ -37,7 +40,7 @@ export const run: Run = quickSum(description, readers, words => {
     tried: words.rating === null && choice.candidates.length > 0 ? { ratings: ratingsTable(choice, choice.ratingA) } : {},
     ...(words.plot ? { curves: (plain: Plain<GuardedWireGiven>) => protectorCurves(plain, `${plain.ratingA} A ${says}`) } : {}),
     findings: r => [...ratingFindings(words, r, wish), ...placeFindings(words, r)],
-    cautions: r => cautionsOf(words, r)
+    cautions: r => cautionsOf(words, r, wish)
   })
 })
 

@@ -80,6 +80,7 @@ function atRun(run: Plain<Run>, { partC }: Settled, currentA: number) {
     id: run.id,
     currentA,
     ampacityA,
+    printedA: current?.kind === 'ampacity' ? current.printedA : null,
     spareA: ampacityA === null ? null : spareA({ ampacityA, currentA }),
     conductorC: wired === undefined ? null : (partC[runId(run.id)] ?? wired.conductorC)
   }

@@ -49,7 +49,7 @@ export const runPart = partRecalled((run: Plain<Run>): PlainPart => {
     return { kind: 'resistor', resistanceOhm: runOhm(run, 'as it is'), ...ends }
   const { insulationC: ratedC, ambientC } = wired.lies
   const coldOhm = wireOhm(wired, 20)
-  return { kind: 'wire', coldOhm, jointsOhm: jointsOhm(run), ambientC, ampacityA: current.ampacityA, ratedC, heldC: current.heldC, ...ends }
+  return { kind: 'wire', coldOhm, jointsOhm: jointsOhm(run), ambientC, ampacityA: current.reachA, ratedC, ...ends }
 })
 
 export function openRun({ id, from, to }: Plain<Run>): PlainPart {

@@ -10,7 +10,7 @@ export const asHeated = partRecalled((wired: Plain<RunWire>) => {
   const current = carries(wired)
   if (wired.lies === null || current?.kind !== 'ampacity') return null
   const { insulationC, ambientC } = wired.lies
-  return { current, insulationC, ambientC, wire: heatedWire({ conductor: wired.conductor, current, insulationC }) }
+  return { current, insulationC, ambientC, wire: heatedWire({ conductor: wired.conductor, current, insulationC, ambientC }) }
 })
 
 /** What it has from its load, before more flows. */

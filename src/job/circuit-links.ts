@@ -94,7 +94,7 @@ function runLinks(practice: Job['job']['practice'], { wire, bond, through, path 
   )
   if (wire === null && bond === null && through.length === 0)
     return [{ found: 'a run of nothing', accepted: 'wire, bond or through', path }]
-  const places = through.flatMap(item => [...placeLinks(item, wire), ...ratingLinks(item), ...styleLinks(item)])
+  const places = through.flatMap(item => [...placeLinks(item, wire), ...ratingLinks(item), ...boundedLinks(item), ...styleLinks(item)])
   if (wire === null) return [...items, ...places]
   const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size, practice) })
   const made = conductor.ok ? [] : [{ ...conductor.fault, path: [...wire.path, 'size'] }]
@@ -107,6 +107,16 @@ function ratingLinks(item: JobItem): readonly LinkFault[] {
   const accepted = 'rating of what is named as fuse, breaker, switch or thermostat, or of a relay'
   return [{ found: `a rating of ${quoted(item.what)}`, accepted, path: [...item.path, 'rating'] }]
 }
+
+/** What is stamped on one part is one number. */
+function boundedLinks({ fuse, breaker, rating, path }: JobItem): readonly LinkFault[] {
+  const named = fuse ?? breaker
+  if (named === null || rating === null || rating.low === rating.high) return []
+  const [low, high] = [rating.low, rating.high].map(ratingA => showNumber(ratingA, 'plain'))
+  return [{ found: `rating of ${quoted(named)} with bounds, ${low} to ${high} A`, accepted: RATED, path: [...path, 'rating'] }]
+}
+
+const RATED = 'the one rating that stands on the part'
 
 /** A fuse opens by the band of a fuse, a breaker by that of a breaker. */
 function styleLinks({ fuse, breaker, style, path }: JobItem): readonly LinkFault[] {

@@ -40,3 +40,26 @@ it('judges a rating that it chose as one that was given', async () => {
   expect((await at('--style glass --bus 24V'))['protect/interrupting']).toBe('not-judged')
   expect(await at('--bus 24V')).not.toHaveProperty('protect/interrupting')
 })
+
+it('takes one rating and not a span of them', async () => {
+  const { exit, errors } = await jsonOf(`${FUSE} --current 1A --rating 8..12A`)
+  expect(exit).toBe(2)
+  expect(errors).toMatchObject([{ found: 'a rating with bounds', accepted: 'the one rating that stands on the part' }])
+})
+
+it('tells the same warmth of the same wire whatever the practice, and where that comes from', async () => {
+  for (const practice of ['general', 'aircraft']) {
+    const { results, cautions } = await jsonOf(
+      `protect --wire "AWG 18" --current 1A --rating 10A --style iec-60898 --ambient 30°C --practice ${practice}`
+    )
+    // By hand: 20 A have 75 K (33 CFR 183.425 table 5); u = (1.45·10/20)² · 75/339.5 = 0.11612; (30 + 234.5·u)/(1 − u) = 64.75 °C.
+    expect(results['overload-temperature']!.value).toBeCloseTo(64.75, 2)
+    expect(cautions.some(says => says.includes('how warm it gets is reckoned from 33 CFR 183.425 table 5'))).toBe(practice === 'aircraft')
+  }
+})
+
+it('finds a fuse for aircraft wire that the guide allows', async () => {
+  // 4 A at 75 % of the rating is 5.33 A; FAA AC 43.13-1B table 11-3 has up to 10 A for AWG 18 (read-secondary).
+  const { results } = await jsonOf('protect --current 4A --wire "AWG 18" --practice aircraft')
+  expect(results.rating).toMatchObject({ value: 7.5 })
+})

@@ -5,6 +5,7 @@ import { shortTimeLimitC } from '../../trade/circuit/short-heating-material.ts'
 import { atLeast, figure, figuresApart, neverFails, notJudged, plainly } from '../judge.ts'
 import { lacking, type Missing, type Unsure } from '../missing.ts'
 import type { Judged, Rule } from '../rule.ts'
+import { thinDoubt } from '../thin-doubt.ts'
 
 type Overload = NonNullable<Subject['overload']>
 
@@ -12,7 +13,7 @@ interface Subject {
   readonly protector: string
   readonly ratingA: Bounded
   /** Null where nobody said how the wire lies. */
-  readonly limit: { readonly wireLimitA: Bounded | null; readonly says: string; readonly source: Source } | null
+  readonly limit: Limit | null
   readonly wireMarginA: Bounded | null
   /** Its wire at a current that it clears slowly or never; null where that cannot be worked out. */
   readonly overload: { readonly overloadC: Bounded; readonly insulationC: Bounded } | null
@@ -23,6 +24,16 @@ interface Subject {
   readonly holds?: Holds
   /** Why there is no limit, where that was looked for. */
   readonly lacks?: Missing | Unsure | null
+}
+
+interface Limit {
+  readonly wireLimitA: Bounded | null
+  /** Up to here a printed figure of the wire stands behind it. */
+  readonly printedA?: Bounded | null
+  /** Of a table of wires with their protectors: how many of its conditions the wire is outside of. */
+  readonly outsideCount?: Bounded | null
+  readonly says: string
+  readonly source: Source
 }
 
 interface Holds {
@@ -57,8 +68,9 @@ export const overWire: Rule<Subject> = {
     const [is, allowed] = figuresApart(throughA.high, limit.wireLimitA.low, wireMarginA)
     const says = `${protector}: ${together(is, holds)} may have ${allowed} (${limit.says})`
     const source = holds.beside.length === 0 ? limit.source : SOURCES['iec-60364-4-43']
-    const judged = atLeast(wireMarginA, marginA, { value: 0, source, ...(assumed === null ? {} : { assumed }) }, says)
-    return inCompany(overload === null ? judged : withOverload(judged, overload), holds)
+    const rests = [assumed, thinDoubt(throughA, limit.printedA)].filter(one => one !== null).join('; ')
+    const judged = atLeast(wireMarginA, marginA, { value: 0, source, ...(rests === '' ? {} : { assumed: rests }) }, says)
+    return inCompany(overload === null ? judged : withOverload(judged, overload, limit), holds)
   }
 }
 
@@ -93,14 +105,19 @@ const TEMPERATURE = fact('overloadC', { says: 'wire at an overload', symbol: 'To
 
 /**
  * A fuse carries more than its rating for long. Beyond its rating the insulation ages; beyond what it stands for seconds it is lost,
- * whatever the practice allows.
+ * whatever the practice allows. Where a published table allows the pair as the wire lies, such a sum is no more than a caution: it
+ * counts every wire of a bundle as loaded, and the overload as lasting.
  */
-function withOverload(judged: Judged, { overloadC, insulationC }: Overload): Judged {
+function withOverload(judged: Judged, { overloadC, insulationC }: Overload, { outsideCount }: Limit): Judged {
   if (overloadC.high <= insulationC.low) return judged
   const limitC = shortTimeLimitC({ kind: 'unknown', insulationC: insulationC.low })
-  const beyond = overloadC.high <= limitC ? '' : `, and above the ${figure(limitC, TEMPERATURE)} that it stands for seconds`
+  const lost = overloadC.high > limitC
+  const printed = lost && outsideCount?.high === 0
+  const beyond = lost ? `, and above the ${figure(limitC, TEMPERATURE)} that it stands for seconds` : ''
   const [is, stands] = figuresApart(overloadC.high, insulationC.low, TEMPERATURE)
   const says = `an overload that it clears slowly or never brings the wire to ${is}: above the ${stands} of its insulation${beyond}`
-  const verdict = judged.verdict === 'fail' || beyond !== '' ? 'fail' : 'caution'
-  return { ...judged, verdict, says: `${judged.says}; ${says}` }
+  const verdict = judged.verdict === 'fail' || (lost && !printed) ? 'fail' : 'caution'
+  return { ...judged, verdict, says: [judged.says, says, ...(printed ? [ALLOWED] : [])].join('; ') }
 }
+
+const ALLOWED = 'the table allows the pair for wire that lies like this, and the sum counts every wire of a bundle as loaded'

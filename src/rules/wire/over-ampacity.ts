@@ -4,12 +4,15 @@ import { spareA as facts } from '../../trade/circuit/wire.ts'
 import { atLeast, figuresApart, notJudged, plainly } from '../judge.ts'
 import { type Missing, notJudgedFor } from '../missing.ts'
 import type { Rule } from '../rule.ts'
+import { thinDoubt } from '../thin-doubt.ts'
 
 interface Subject {
   readonly currentA: Bounded
   /** Null where no table has the wire. */
   readonly spareA: Bounded | null
   readonly ampacityA: Bounded | null
+  /** Up to here a printed figure stands behind it. */
+  readonly printedA?: Bounded | null
   /** The conditions that the figure holds for, or why there is none; null where nobody said how the wire lies. */
   readonly holds: string | null
   readonly figureSource: Source
@@ -26,13 +29,14 @@ export const overAmpacity: Rule<Subject> = {
   why: 'Insulation that is too warm grows brittle, and the wire beside it warms it further.',
   change: 'use thicker wire, a cooler route, a smaller bundle or insulation for more heat',
   source: SOURCES.practice,
-  judge: ({ currentA, spareA, ampacityA, holds, figureSource, assumed, lacks }) => {
+  judge: ({ currentA, spareA, ampacityA, printedA, holds, figureSource, assumed, lacks }) => {
     if (holds === null && lacks) return notJudgedFor(lacks)
     if (holds === null) return notJudged('insulation', 'read on the wire what its insulation is rated for, and say how warm the place is')
     if (spareA === null || ampacityA === null)
       return { ...plainly('not-judged', holds), change: 'take a size that the practice has a figure for' }
     const [is, allowed] = figuresApart(currentA.high, ampacityA.low, facts)
     const says = `${is} flow at the worst end; it carries ${allowed} for good (the figure holds for ${holds})`
-    return atLeast(facts, spareA, { value: 0, source: figureSource, ...(assumed === null ? {} : { assumed }) }, says)
+    const rests = [assumed, thinDoubt(currentA, printedA)].filter(one => one !== null).join('; ')
+    return atLeast(facts, spareA, { value: 0, source: figureSource, ...(rests === '' ? {} : { assumed: rests }) }, says)
   }
 }

@@ -39,6 +39,11 @@ function leastAreaMm2(awg: number): number {
   return LEAST_AREAS_MM2.get(awg) ?? Number.POSITIVE_INFINITY
 }
 
+/** Nought of a gauge that no table has. */
+export function sectionMm2(conductor: Conductor): number {
+  return conductor.standard === 'mm2' ? conductor.areaMm2 : (LEAST_AREAS_MM2.get(conductor.awg) ?? 0)
+}
+
 export function gaugeName(awg: number): string {
   return `AWG ${awg > 0 ? awg : '0'.repeat(1 - awg)}`
 }

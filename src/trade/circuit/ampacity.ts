@@ -2,6 +2,7 @@ import { fewRecalled } from '../../formula/few-recalled.ts'
 import { formula } from '../../formula/formula.ts'
 import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
+import { silently } from '../../formula/working.ts'
 import { type PracticeName, perPractice } from '../practice-names.ts'
 import { AIRCRAFT_TABLE } from './ampacity-aircraft.ts'
 import { altitudeDerating } from './ampacity-altitude.ts'
@@ -11,7 +12,9 @@ import { bundleDerating } from './ampacity-bundle.ts'
 import { type Conductor, conductorName } from './ampacity-conductor.ts'
 import type { Derating } from './ampacity-derating.ts'
 import { freeAirOf } from './ampacity-free-air.ts'
+import { reachOf, reachWith } from './ampacity-reach.ts'
 import { type AmpacityTable, type PrintedCurrent, printedCurrent } from './ampacity-table.ts'
+import { thinCurrent } from './ampacity-thin.ts'
 
 export interface AmpacityGiven {
   readonly practice: PracticeName
@@ -30,8 +33,12 @@ export interface Ampacity {
   readonly table: string
   /** What the printed current already allows for. */
   readonly holdsFor: string
-  /** Surroundings in which `ampacityA` brings the wire to the rating of its insulation. */
-  readonly heldC: number
+  /** Up to here a printed figure stands behind it. */
+  readonly printedA: number
+  /** What brings the wire, as it lies, to the rating of its insulation. No practice allows it; heat and resistance follow from it. */
+  readonly reachA: number
+  /** Where that comes from. */
+  readonly warmsAs: string
   readonly bundle: Derating
   readonly ambient: Derating
   readonly altitude: Derating
@@ -55,24 +62,13 @@ export const ampacityA = formula('ampacityA', {
   of: ({ tableA, bundleFactor, ambientFactor, altitudeFactor }) => tableA * bundleFactor * ambientFactor * altitudeFactor
 })
 
-interface Tables {
-  readonly main: AmpacityTable
-  /** For wire thinner than any in the main table. */
-  readonly thin: AmpacityTable | null
-}
-
-const BOAT_FIRST: Tables = { main: BOAT_TABLE, thin: AIRCRAFT_TABLE }
-
 /** General work has no published table. */
-const TABLES = perPractice(BOAT_FIRST, {
-  aircraft: { main: AIRCRAFT_TABLE, thin: null },
-  boat: { main: BOAT_TABLE, thin: null }
-})
+const TABLES = perPractice(BOAT_TABLE, { aircraft: AIRCRAFT_TABLE })
 
-const BOAT_FIRST_SAYS =
-  'common practice, no published source: the boat table, a metric size read at the next smaller gauge; below AWG 18 the aircraft table, but never more than AWG 18 carries by the boat table'
+/** A boat may not have wire thinner than its table. */
+const TAKEN_DOWN = perPractice(true, { aircraft: false, boat: false })
 
-const SAYS = perPractice(BOAT_FIRST_SAYS, {
+const SAYS = perPractice('common practice, no published source: the boat table, a metric size read at the next smaller gauge', {
   aircraft: 'a single wire in free air carries more; the figure is for the bundle it names',
   boat: 'rule for boats under 50 V'
 })
@@ -84,44 +80,55 @@ const WIRES = 32
 export const ampacity = fewRecalled(WIRES, ampacityOf)
 
 function ampacityOf(x: Plain<AmpacityGiven>): Ampacity | NoFigure {
-  const { conductor, insulationC, ambientC } = x
+  const { practice, conductor, insulationC, ambientC } = x
   requireCooler(ambientC, insulationC)
-  const { main, thin } = TABLES[x.practice]
-  const printed = printedCurrent(main, conductor, insulationC)
-  if (printed !== undefined) return derated(x, main, printed)
-  const thinner = thin === null ? undefined : printedCurrent(thin, conductor, insulationC)
-  if (thin !== null && thinner !== undefined) return noMoreThan(thinnestOf(x, main), derated(x, thin, thinner))
-  const names = [main, ...(thin === null ? [] : [thin])].map(table => table.name).join(' and ')
-  return { kind: 'no figure', says: `${conductorName(conductor)} is smaller than any size in ${names}` }
+  const table = TABLES[practice]
+  const printed = printedCurrent(table, conductor, insulationC)
+  if (printed !== undefined) return practice === 'aircraft' ? asOneWire(derated(x, table, printed), x) : derated(x, table, printed)
+  const thin = TAKEN_DOWN[practice] ? thinCurrent(table, conductor, insulationC) : undefined
+  if (thin !== undefined) return asPrinted(derated(x, { ...table, name: `${table.name}, taken down` }, thin), x)
+  return { kind: 'no figure', says: `${conductorName(conductor)} is smaller than any size in ${table.name}` }
 }
 
-/** The thinnest wire of a table; nothing where the table has no column for the insulation. */
-function thinnestOf(x: Plain<AmpacityGiven>, table: AmpacityTable): Ampacity | NoFigure | undefined {
-  if (x.insulationC < table.columns[0]!.insulationC) return undefined
-  const awg = Math.max(...table.rows.map(row => row.awg))
-  const printed = printedCurrent(table, { standard: 'awg', awg }, x.insulationC)
-  return printed === undefined ? undefined : derated(x, table, printed)
+/** What was taken down stands on a printed figure as far as the aircraft table goes: for a bundle in thin air, and so for a wire by itself. */
+function asPrinted(found: Ampacity | NoFigure, x: Plain<AmpacityGiven>): Ampacity | NoFigure {
+  if (found.kind === 'no figure') return found
+  const printed = silently(() => printedCurrent(AIRCRAFT_TABLE, x.conductor, x.insulationC))
+  const sure = printed === undefined ? null : silently(() => derated(x, AIRCRAFT_TABLE, printed))
+  return { ...found, printedA: sure?.kind === 'ampacity' ? Math.min(found.ampacityA, sure.ampacityA) : 0 }
 }
 
-/** Two tables meet: in a bundle or up high the thicker wire could get less from its own than the thinner one from its. */
-function noMoreThan(thicker: Ampacity | NoFigure | undefined, found: Ampacity | NoFigure): Ampacity | NoFigure {
-  if (thicker?.kind !== 'ampacity' || found.kind !== 'ampacity') return found
-  return thicker.ampacityA < found.ampacityA ? thicker : found
+/** The coolest insulation that the boat table has. */
+const LEAST_C = BOAT_TABLE.columns[0]!.insulationC
+
+/**
+ * How a wire loses its heat is a matter of the wire and of how it lies, not of what a practice allows. The aircraft figure is for a
+ * full bundle in thin air; of a wire that lies better the boat table tells more, with bundle and altitude taken off.
+ */
+function asOneWire(found: Ampacity | NoFigure, x: Plain<AmpacityGiven>): Ampacity | NoFigure {
+  const insulationC = Math.max(LEAST_C, x.insulationC)
+  const alone = silently(() => ampacityOf({ ...x, practice: 'general', insulationC }))
+  if (found.kind === 'no figure' || alone.kind === 'no figure') return found
+  const aloneA = reachWith(alone.reachA, x, insulationC)
+  return aloneA <= found.reachA ? found : { ...found, reachA: aloneA, warmsAs: alone.warmsAs }
 }
 
-function derated(x: Plain<AmpacityGiven>, { name }: AmpacityTable, printed: PrintedCurrent): Ampacity | NoFigure {
+function derated(x: Plain<AmpacityGiven>, table: AmpacityTable, printed: PrintedCurrent): Ampacity | NoFigure {
   const { tableA, contains, column } = printed
   const bundle = bundleDerating(printed, x.practice, x.bundleCount)
-  if (bundle === null) return { kind: 'no figure', says: `${name} holds for ${contains.says}; for more wires nothing is published` }
+  if (bundle === null) return { kind: 'no figure', says: `${table.name} holds for ${contains.says}; for more wires nothing is published` }
   const ambient = ambientDerating(printed, x)
   const altitude = altitudeDerating(printed, x.altitudeM)
+  const carriesA = ampacityA({ tableA, bundleFactor: bundle.factor, ambientFactor: ambient.factor, altitudeFactor: altitude.factor })
   return {
     kind: 'ampacity',
-    ampacityA: ampacityA({ tableA, bundleFactor: bundle.factor, ambientFactor: ambient.factor, altitudeFactor: altitude.factor }),
+    ampacityA: carriesA,
+    printedA: carriesA,
     tableA,
-    table: name,
+    table: table.name,
     holdsFor: contains.says,
-    heldC: heldC(printed, x),
+    reachA: reachOf(carriesA, printed, x),
+    warmsAs: `${table.name}: ${contains.says}`,
     bundle,
     ambient,
     altitude,
@@ -129,13 +136,4 @@ function derated(x: Plain<AmpacityGiven>, { name }: AmpacityTable, printed: Prin
     source: column.source,
     says: SAYS[x.practice]
   }
-}
-
-/**
- * A current that was taken down for its surroundings leaves the rise up to the insulation. One that was not keeps the rise of its
- * table, as long as that does not lead beyond the insulation.
- */
-function heldC({ column, contains }: PrintedCurrent, { insulationC, ambientC }: Plain<AmpacityGiven>): number {
-  const tableRiseK = column.insulationC - contains.ambientC
-  return Math.max(ambientC, Math.min(contains.ambientC, insulationC - tableRiseK))
 }

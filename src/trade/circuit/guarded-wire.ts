@@ -61,7 +61,7 @@ export function guardedWire(x: Plain<GuardedWireGiven>) {
 function heatingOf({ style, ratingA, loadA, faultA, insulationC, ambientC, conductor, ...lies }: Plain<GuardedWireGiven>) {
   const current = ampacity({ ...lies, insulationC, ambientC, conductor: conductorBySize(conductor.size) })
   if (current.kind === 'no figure') return { loadedC: null, overloadC: null, short: null }
-  const wire = heatedWire({ conductor, current, insulationC })
+  const wire = heatedWire({ conductor, current, insulationC, ambientC })
   const loadedC = loadedWireC({ current, currentA: loadA, insulationC, ambientC })
   const opened = faultA === null ? null : wireShort({ style, ratingA, faultA, wire, insulationC, loadedC })
   return {

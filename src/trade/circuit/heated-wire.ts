@@ -8,15 +8,16 @@ export interface Heated {
   readonly conductor: Conductor
   readonly current: Ampacity
   readonly insulationC: number
+  readonly ambientC: number
 }
 
-/** A wire as the heating of it is worked out: its copper, and what it carries for good where it lies. */
-export function heatedWire({ conductor, current, insulationC }: Heated): Plain<HeatedWireGiven> {
+/** A wire as the heating of it is worked out: its copper, and what brings it to the rating of its insulation where it lies. */
+export function heatedWire({ conductor, current, insulationC, ambientC }: Heated): Plain<HeatedWireGiven> {
   return {
     areaMm2: conductorMm2(conductor),
     resistanceOhmPerM: conductorOhmPerM(conductor),
-    ampacityA: current.ampacityA,
+    ampacityA: current.reachA,
     ratedC: insulationC,
-    ambientC: current.heldC
+    ambientC
   }
 }

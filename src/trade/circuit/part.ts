@@ -27,10 +27,9 @@ export interface WarmingWire extends Branch {
   readonly jointsOhm: Given
   /** Where it lies. */
   readonly ambientC: Given
-  /** What it carries for good, at which conductor temperature, in which surroundings. */
+  /** What brings it to which conductor temperature there. */
   readonly ampacityA: Given
   readonly ratedC: Given
-  readonly heldC: Given
 }
 
 /** A switch, a fuse that has opened, a thermostat: what works it is no part of the circuit. */

@@ -14,6 +14,13 @@ export const PROTECTION_STYLES: readonly ProtectionStyle[] = [
   THERMAL_MAGNETIC
 ]
 
+/** What is on a mark and in no series is often misread; null where it is in it, or where no series is known. */
+export function offSeries(id: StyleId, ratingA: number): string | null {
+  const { says, ratingsA } = styleOf(id)
+  if (ratingsA.length === 0 || ratingsA.includes(ratingA)) return null
+  return `no ${says} of ${ratingA} A stands in the series: ${ratingsA.join(', ')} A`
+}
+
 export function styleOf(id: StyleId): ProtectionStyle {
   return PROTECTION_STYLES.find(style => style.id === id)!
 }

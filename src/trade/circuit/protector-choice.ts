@@ -31,7 +31,7 @@ export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, 
     loadA: loadA.high,
     ambientC: protectorC.high,
     wireLimitA: limit.wireLimitA,
-    heated: heatedBy(loadA.high, wire.conductor, lies),
+    heated: limit.outsideCount === 0 ? null : heatedBy(loadA.high, wire.conductor, lies),
     busV: busV?.high ?? null,
     inrush: inrush === null ? null : { currentA: inrush.currentA.high, timeS: inrush.timeS.high },
     fault: faultA === null ? null : { leastA: faultA.low, greatestA: faultA.high }
@@ -44,7 +44,7 @@ function heatedBy(currentA: number, conductor: Conductor, lies: Plain<AmpacityGi
   if (current.kind === 'no figure') return null
   const { insulationC, ambientC } = lies
   const startC = loadedWireC({ current, currentA, insulationC, ambientC })
-  return { wire: heatedWire({ conductor, current, insulationC }), startC, limitC: insulationC }
+  return { wire: heatedWire({ conductor, current, insulationC, ambientC }), startC, limitC: insulationC }
 }
 
 /** In words, with what speaks against the ratings that come nearest. */

@@ -49,15 +49,16 @@ export function ohmAt(part: PartOf<'warming' | 'wire'>, atC: number): number {
 
 const { heatingRatio: RATIOS } = balance.wireSteadyC.inputs
 
-function wireC({ id, ampacityA, ratedC, heldC, ambientC }: PartOf<'wire'>, currentA: number): number {
-  const heatingRatio = balance.heatingRatio({ currentA, ampacityA, riseK: ratedC - heldC, ratedC })
-  if (heatingRatio >= RATIOS[2]) throw runsAway(id, currentA, ampacityA)
+function wireC({ id, ampacityA, ratedC, ambientC }: PartOf<'wire'>, currentA: number): number {
+  const heatingRatio = balance.heatingRatio({ currentA, ampacityA, riseK: ratedC - ambientC, ratedC })
+  if (heatingRatio >= RATIOS[2]) throw runsAway(id, currentA, { ampacityA, ratedC })
   return balance.wireSteadyC({ ambientC, heatingRatio })
 }
 
-function runsAway(id: string, currentA: number, ampacityA: number): NoAnswer {
+function runsAway(id: string, currentA: number, { ampacityA, ratedC }: Pick<PartOf<'wire'>, 'ampacityA' | 'ratedC'>): NoAnswer {
+  const bring = `${threeDigits(ampacityA)} A bring it to the ${threeDigits(ratedC)} °C of its insulation`
   return new NoAnswer(
-    `the wire ${quoted(id)} finds no steady temperature at ${threeDigits(currentA)} A: it carries ${threeDigits(ampacityA)} A for good`,
+    `the wire ${quoted(id)} finds no steady temperature at ${threeDigits(currentA)} A: ${bring}`,
     'use thicker wire, or protect it so that this current does not last'
   )
 }

@@ -78,7 +78,11 @@ function objectionsOf({ given, bounds, smallest, limit }: Judged): readonly stri
 }
 
 /** What the table says of the wire at the nominal. */
-export function figureOf({ practice, conductor, ...lying }: WireGiven): ReturnType<typeof ampacity> {
+export function figureOf({
+  practice,
+  conductor,
+  ...lying
+}: Pick<WireGiven, 'practice' | 'conductor' | keyof Lying>): ReturnType<typeof ampacity> {
   return ampacity({
     practice,
     conductor: conductorBySize(conductor.size),

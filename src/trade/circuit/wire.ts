@@ -57,6 +57,7 @@ export function wire(x: Plain<WireGiven>) {
   const warm = drop({ ...asWired, conductorC: loadedC })
   return {
     ampacityA: current.kind === 'ampacity' ? current.ampacityA : null,
+    printedA: current.kind === 'ampacity' ? current.printedA : null,
     spareA: current.kind === 'ampacity' ? spareA({ ampacityA: current.ampacityA, currentA }) : null,
     currentA,
     dropV,
@@ -75,9 +76,9 @@ interface Loaded {
 }
 
 /** A short at the far end, in wire as hot as its insulation allows: the least current that a short there can have. */
-function shortOf({ conductor, lengthM, insulationC, protector }: Plain<WireGiven>, { current, loadedC, busV }: Loaded) {
+function shortOf({ conductor, lengthM, insulationC, ambientC, protector }: Plain<WireGiven>, { current, loadedC, busV }: Loaded) {
   if (protector === null || current.kind === 'no figure') return null
-  const wire = heatedWire({ conductor, current, insulationC })
+  const wire = heatedWire({ conductor, current, insulationC, ambientC })
   const hotOhmPerM = copper.hotOhmPerM({ conductorOhmPerM: conductorOhmPerM(conductor), conductorC: insulationC })
   const loopOhm = feed.loopOhm({ hotOhmPerM, lengthM, returnM: lengthM, jointsOhm: 0 })
   if (loopOhm < NO_LENGTH_OHM) return null

@@ -69,7 +69,7 @@ function wireStands(x: Guarded): ((currentA: number) => number) | null {
   const { insulationC, ambientC, loadA, conductor, ...lies } = x
   const current = ampacity({ ...lies, insulationC, ambientC, conductor: conductorBySize(conductor.size) })
   if (current.kind === 'no figure') return null
-  const wire = heatedWire({ conductor, current, insulationC })
+  const wire = heatedWire({ conductor, current, insulationC, ambientC })
   const startC = loadedWireC({ current, currentA: loadA, insulationC, ambientC })
   const keptS = allHeatKept(x)
   return currentA =>

@@ -2,6 +2,7 @@ import type { FittedProtector } from '../../fitting/circuit.ts'
 import { boundsOf } from '../../formula/bounds.ts'
 import { loadName, markedItem } from '../../job/circuit-names.ts'
 import { resultsBy } from '../../report/result-map.ts'
+import { doubted } from '../../rules/judge.ts'
 import { unasked } from '../../rules/missing.ts'
 import { farEndShort } from '../../rules/protect/far-end-short.ts'
 import { inrush } from '../../rules/protect/inrush.ts'
@@ -14,7 +15,7 @@ import { underRated } from '../../rules/switch/under-rated.ts'
 import { placeOf } from '../../trade/circuit/bare-wire.ts'
 import { breakingOf } from '../../trade/circuit/protection-breaking.ts'
 import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
-import { styleOf } from '../../trade/circuit/protection-styles.ts'
+import { offSeries, styleOf } from '../../trade/circuit/protection-styles.ts'
 import { assumedOf } from '../../trade/circuit/wire-choice.ts'
 import { PROTECTOR_RESULTS, SWITCH_RESULTS } from '../results/circuit-results.ts'
 import { type RatedProtector, toldOf } from './circuit-guards.ts'
@@ -55,7 +56,7 @@ function loadedFindings(judged: CircuitJudged, name: string, protector: string) 
   const cold = highestOf(worked, at => boundsIn(at).inrush?.currentA.high)
   const fitted = most.fit.protectors.find(one => one.name === name)!
   return [
-    inPosition(asked(overloaded, { protector, ...boundsIn(most) }), most),
+    inPosition(doubted(asked(overloaded, { protector, ...boundsIn(most) }), misread(fitted)), most),
     inPosition(
       asked(overWire, {
         protector,
@@ -67,6 +68,11 @@ function loadedFindings(judged: CircuitJudged, name: string, protector: string) 
     ),
     inPosition(asked(inrush, { ...inrushSubject(judged, protector, boundsIn(cold)), unsure: noLoads(fitted) }), cold)
   ]
+}
+
+function misread({ style, ratingA }: FittedProtector): readonly string[] {
+  const odd = offSeries(style, ratingA.value)
+  return odd === null ? [] : [odd]
 }
 
 function tableAssumed({ job }: CircuitJudged, { wire }: FittedProtector): string | null {

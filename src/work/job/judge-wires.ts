@@ -51,8 +51,8 @@ function carriedFinding(judged: CircuitJudged, id: string, wired: RunWire) {
   const unseen = unseenFinding(overAmpacity, { circuit, positions }, id)
   if (unseen !== null) return unseen
   const at = highestOf(positions.worked, ({ bounds }) => runIn(bounds).currentA.high)
-  const { currentA, spareA, ampacityA } = runIn(at.bounds)
-  return inPosition(asked(overAmpacity, { currentA, spareA, ampacityA, ...figureOf(wired), lacks: missingOf(judged, id) }), at)
+  const { currentA, spareA, ampacityA, printedA } = runIn(at.bounds)
+  return inPosition(asked(overAmpacity, { currentA, spareA, ampacityA, printedA, ...figureOf(wired), lacks: missingOf(judged, id) }), at)
 
   function runIn({ runs }: CircuitJudged['bounds']) {
     return runs[fit.runs.findIndex(run => run.id === id)]!

@@ -66,6 +66,12 @@ function end(bounded: Bounded | null | undefined, side: 'low' | 'high'): number 
   return value === undefined || !Number.isFinite(value) ? null : value
 }
 
+/** Where what a practice allows says little of how warm a wire gets. */
+export function warmsOtherwise(figure: ReturnType<typeof figureOf>): readonly string[] {
+  if (figure.kind === 'no figure' || figure.warmsAs.startsWith(figure.table)) return []
+  return [`how warm it gets is reckoned from ${figure.warmsAs}, less what its bundle and altitude take off`]
+}
+
 /** The conditions that stand behind the figures. */
 export function wireCautions(given: WireGiven): readonly string[] {
   const figure = figureOf(given)
@@ -75,6 +81,7 @@ export function wireCautions(given: WireGiven): readonly string[] {
       : [
           `${figure.table}: ${figure.holdsFor}; ${figure.says}`,
           ...[figure.bundle, figure.ambient, figure.altitude].filter(({ status }) => status !== 'none').map(({ says }) => says),
+          ...warmsOtherwise(figure),
           ...(figure.freeAirA === null ? [] : [`one such wire in free air: ${figure.freeAirA.toFixed(1)} A, for comparison only`])
         ]
   const { protector } = given

@@ -48,6 +48,24 @@ it.each([
   expect(verdictOf(overWire, { ...subject, wireMarginA: sharp(-1), overload })).toBe('fail')
 })
 
+it.each([
+  ['as the table has it', 0, 'caution'],
+  ['in a hotter place than that', 1, 'fail']
+])('a pair that a published table allows, the wire lying %s: a sum of what it would get to', (_, outside, verdict) => {
+  const overload = { overloadC: sharp(300), insulationC: sharp(105) }
+  const table = { ...limit, outsideCount: between(0, outside) }
+  expect(verdictOf(overWire, { ...subject, limit: table, overload })).toBe(verdict)
+  expect(verdictOf(overWire, { ...subject, limit: table, wireMarginA: sharp(-1), overload })).toBe('fail')
+})
+
+it('passes a wire thinner than any table prints only up to a figure that one prints for it where it lies worse', () => {
+  expect(verdictOf(overWire, { ...subject, limit: { ...limit, printedA: sharp(10) } })).toBe('pass')
+  expect(asked(overWire, { ...subject, limit: { ...limit, printedA: between(9.9, 12) } })).toMatchObject({
+    verdict: 'caution',
+    says: expect.stringContaining('no table prints so thin a wire')
+  })
+})
+
 const holds = { run: 'a-b', beside: ['F2 of 20 A'], unknown: [], backedBy: [] }
 
 describe('in company', () => {

@@ -37,6 +37,14 @@ it('on an assumed value, or a column of the table that nobody chose, is a cautio
   })
 })
 
+it('passes a wire thinner than any table prints only up to a figure that one prints for it where it lies worse', () => {
+  expect(verdictOf(overAmpacity, { ...subject, printedA: sharp(10) })).toBe('pass')
+  expect(asked(overAmpacity, { ...subject, printedA: sharp(9.9) })).toMatchObject({
+    verdict: 'caution',
+    says: expect.stringContaining('no table prints so thin a wire')
+  })
+})
+
 it('without the way it lies is not judged', () => {
   expectNotJudged(overAmpacity, { ...subject, holds: null }, 'insulation', 'rated for')
 })

@@ -121,9 +121,23 @@ describe('ampacity', () => {
     expect(ampacity({ ...PLAIN, practice: 'aircraft', conductor: awg(8), bundleCount: 9 }).kind).toBe('ampacity')
   })
 
-  it('takes the aircraft figure on the road below the smallest boat wire', () => {
-    expect(figure({ practice: 'road', conductor: mm2(0.75) })).toMatchObject({ tableA: 4, table: 'FAA AC 43.13-1B table 11-9' })
+  it('takes the boat table down below its smallest wire, from the 20 A that 1 mm² has', () => {
+    // By hand: 20 · 0.75^0.75 = 20 · 0.80593 = 16.119, and 20 · 0.5^0.75 = 20 · 0.59460 = 11.892.
+    expect(figure({ practice: 'road', conductor: mm2(0.75) }).ampacityA).toBeCloseTo(16.119, 3)
+    expect(figure({ practice: 'general', conductor: mm2(0.5) }).ampacityA).toBeCloseTo(11.892, 3)
+    expect(figure({ practice: 'road', conductor: mm2(0.75) }).holdsFor).toContain('no table prints so thin a wire')
     expect(figure({ practice: 'road', conductor: mm2(1) })).toMatchObject({ tableA: 20, table: '33 CFR 183.425 table 5' })
+  })
+
+  it('says how far a printed figure stands behind what was taken down (FAA AC 43.13-1B table 11-9, AWG 20: 4 A, read-secondary)', () => {
+    expect(figure({ practice: 'road', conductor: mm2(0.75) }).printedA).toBe(4)
+    expect(figure({ practice: 'road', conductor: mm2(1) }).printedA).toBe(20)
+    // By hand: 4 · √(10/35) = 2.138 in a place of 95 °C.
+    expect(figure({ practice: 'road', conductor: mm2(0.75), ambientC: 95, insulationC: 105 }).printedA).toBeCloseTo(2.138, 3)
+  })
+
+  it('refuses insulation that the boat table has no column for, however thin the wire', () => {
+    expect(() => figure({ practice: 'road', conductor: mm2(0.75), insulationC: 55 })).toThrow(OutsideRange)
   })
 
   it('holds to the boat table where it has the wire, and never gives a thinner one more', () => {
@@ -131,9 +145,9 @@ describe('ampacity', () => {
     const bundled = { practice: 'general', insulationC: 60, ambientC: 50, bundleCount: 30 } as const
     expect(figure({ ...bundled, conductor: mm2(1.5) })).toMatchObject({ table: '33 CFR 183.425 table 5' })
     expect(figure({ ...bundled, conductor: mm2(1.5) }).ampacityA).toBeCloseTo(3.48, 9)
-    // By hand, at 6096 m: AWG 18 has 10 · 0.4 · 0.58 · 0.91 = 2.1112, less than the 4 · √(10/35) = 2.1381 of AWG 20 in an aircraft.
-    expect(figure({ ...bundled, altitudeM: 6096, conductor: awg(20) }).ampacityA).toBeCloseTo(2.1112, 9)
-    expect(figure({ ...bundled, conductor: awg(20) }).ampacityA).toBeCloseTo(2.1381, 4)
+    // By hand: 10 · 0.5177^0.75 = 6.1033 for AWG 20, which has 0.5177 mm²; 6.1033 · 0.4 · 0.58 = 1.4160.
+    expect(figure({ ...bundled, conductor: awg(20) }).ampacityA).toBeCloseTo(1.416, 3)
+    expect(figure({ ...bundled, conductor: awg(18) }).ampacityA).toBeCloseTo(2.32, 9)
   })
 
   it('tells a place as hot as the insulation in the words that were given', () => {
@@ -158,7 +172,7 @@ describe('ampacity', () => {
 
   it('leaves its working', () => {
     const { working } = withWorking(() => figure({ ambientC: 60, bundleCount: 3 }))
-    expect(working.map(({ symbol }) => symbol)).toEqual(['It', 'fB', 'r', 'fE', 'r', 'r', 'fT', 'Ia'])
+    expect(working.map(({ symbol }) => symbol)).toEqual(['It', 'fB', 'r', 'fE', 'r', 'r', 'fT', 'Ia', 'Ir'])
     expect(working.find(({ symbol }) => symbol === 'fB')!.putIn).toBe('3 wires')
     expect(working.find(({ symbol }) => symbol === 'It')!.putIn).toMatch(/^AWG 14 read at AWG 14, 105 °C insulation; holds for /)
   })

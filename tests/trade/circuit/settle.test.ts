@@ -114,7 +114,7 @@ function refusal(it: PlainCircuit): NoAnswer {
   throw new Error('it had an answer')
 }
 
-const wire = { kind: 'wire', id: 'wire', from: 'bus', to: 'far', jointsOhm: 0, ambientC: 30, ratedC: 105, heldC: 30 } as const
+const wire = { kind: 'wire', id: 'wire', from: 'bus', to: 'far', jointsOhm: 0, ambientC: 30, ratedC: 105 } as const
 
 describe('a wire that follows its temperature', () => {
   it('stands at its rating at the current that it carries for good', () => {
@@ -283,8 +283,7 @@ it.each([
     jointsOhm,
     ambientC: 30,
     ampacityA: 20,
-    ratedC: 105,
-    heldC: 30
+    ratedC: 105
   }
   const { flows, partC } = settle(circuit(battery(24), wire, ohm('heater', 'far', '0', 10 - jointsOhm)))
   expect(flows.heater!.currentA).toBeCloseTo(2.4, 7)

@@ -106,3 +106,10 @@ it('and fails between two rows where it would by both', () => {
     'fail'
   ])
 })
+
+it('a rating that no series has is told (ISO 8820-3, medium blade: 1 to 40 A, read-secondary)', () => {
+  const { findings } = judgeJob('job.yaml', JOB.replace(/rating: [\d.]+ A, style: blade/, 'rating: 7 A, style: blade'))
+  const { verdict, says } = findings.find(({ rule }) => rule === 'protect/overloaded')!
+  expect(verdict).not.toBe('pass')
+  expect(says).toContain('no medium blade fuse of 7 A stands in the series')
+})
