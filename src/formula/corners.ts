@@ -25,9 +25,9 @@ interface Corner extends Toward {
 /** What stands at a corner and around it, worked out once for all results. */
 export interface Looked extends Toward {
   readonly values: Values
-  readonly base: Float64Array
+  readonly base: Values
   /** By loose input: all results with that input at each place that is looked at from the corner. */
-  readonly along: readonly (readonly Float64Array[])[]
+  readonly along: readonly (readonly Values[])[]
 }
 
 export function searchOf(leaf: number, sign: 1 | -1, { down, up }: Moves): Search {
@@ -102,7 +102,7 @@ export function isWorst({ leaf, sign, toward }: Search, { base, along }: Looked)
 }
 
 /** Which results a small step of each assumed input moves, at one point. */
-export function movedAt(evaluator: Evaluator, assumed: readonly Loose[], values: Values, base: Float64Array): readonly Uint8Array[] {
+export function movedAt(evaluator: Evaluator, assumed: readonly Loose[], values: Values, base: Values): readonly Uint8Array[] {
   return assumed.map(({ i }) => {
     const beside = nudgedAt(evaluator, values, i)
     const moved = new Uint8Array(base.length)

@@ -4,7 +4,7 @@ import { countOf, numbersOf, shapeOf } from './leaves.ts'
 import { OutsideRange } from './outside-range.ts'
 import { silently } from './working.ts'
 
-/** One number for each given of a tree, in slot order. */
+/** One number for each given of a tree, in slot order; or for each result, in the order of its leaves. */
 export type Values = readonly number[]
 
 /** A calculation as a function of its given numbers alone: the numbers it gives, in a fixed order. */
@@ -12,8 +12,8 @@ export interface Evaluator {
   readonly givens: readonly Given[]
   readonly nominal: Values
   /** What it gives at the nominal. */
-  readonly base: Float64Array
-  readonly at: (values: Values) => Float64Array
+  readonly base: Values
+  readonly at: (values: Values) => Values
 }
 
 /** A calculation as it runs on a tree: with other numbers in place of the givens, each time only those set anew that differ. */
@@ -64,7 +64,7 @@ export function evaluatorOf<R>({ givens, nominal, run }: Runner<R>): Evaluator &
   const centre = run(nominal)
   const shape = shapeOf(centre)
   const count = countOf(shape)
-  const at = (values: Values): Float64Array => numbersOf(shape, count, run(values))
+  const at = (values: Values): Values => numbersOf(shape, count, run(values))
   return { givens, nominal, base: numbersOf(shape, count, centre), at, centre }
 }
 
@@ -84,7 +84,7 @@ export function recallingAt({ at }: Evaluator, moving: readonly number[]): Evalu
 /** What was given at one place, and the next place with the same sum. */
 interface Known {
   readonly values: Values
-  readonly numbers: Float64Array
+  readonly numbers: Values
   readonly next: Known | undefined
 }
 
@@ -100,7 +100,7 @@ function isAt({ values }: Known, asked: Values, moving: readonly number[]): bool
 }
 
 /** All numbers with one given a small step aside. Steps down where a step up leaves the range of a formula. */
-export function nudgedAt({ at }: Pick<Evaluator, 'at'>, values: Values, i: number): Float64Array {
+export function nudgedAt({ at }: Pick<Evaluator, 'at'>, values: Values, i: number): Values {
   const beside = (sign: 1 | -1) => at(values.with(i, nudged(values[i]!, sign)))
   try {
     return beside(1)

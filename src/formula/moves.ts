@@ -1,11 +1,11 @@
 import type { Loose } from './climb.ts'
-import { change, type Evaluator } from './evaluator.ts'
+import { change, type Evaluator, type Values } from './evaluator.ts'
 import type { Given } from './given.ts'
 
 /** How every loose input moves every result from the nominal, alone: by input, then by result. */
 export interface Moves {
-  readonly down: readonly Float64Array[]
-  readonly up: readonly Float64Array[]
+  readonly down: readonly Values[]
+  readonly up: readonly Values[]
 }
 
 export function movesOf({ nominal, base, at }: Evaluator, loose: readonly Loose[]): Moves {
@@ -16,8 +16,8 @@ export function movesOf({ nominal, base, at }: Evaluator, loose: readonly Loose[
   }
 }
 
-function changes(from: Float64Array, to: Float64Array): Float64Array {
-  const changed = new Float64Array(from.length)
+function changes(from: Values, to: Values): Values {
+  const changed = new Array<number>(from.length)
   for (let leaf = 0; leaf < changed.length; leaf++) changed[leaf] = change(from[leaf]!, to[leaf]!)
   return changed
 }
