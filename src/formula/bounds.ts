@@ -1,11 +1,12 @@
 import type { Loose } from './climb.ts'
 import { movedAt } from './corners.ts'
-import { change, type Evaluator, evaluatorOf, ranAt, recallingAt, runnerOf, type Values } from './evaluator.ts'
+import { change, type Evaluator, evaluatorOf, ranAt, recallingAt, runnerOf } from './evaluator.ts'
 import { exactValues, type Given, type Plain } from './given.ts'
 import { checked, withLeaves } from './leaves.ts'
 import { recalled } from './memory.ts'
 import { moversOf, movesOf, spread } from './moves.ts'
 import { drawsWanted, type Seen, sampled } from './samples.ts'
+import type { Values } from './values.ts'
 import { worstEnds } from './worst-ends.ts'
 
 export interface Bounded {
@@ -78,9 +79,9 @@ function boundedBy(evaluator: Evaluator, loose: readonly Loose[], assumed: reado
   const moves = movesOf(evaluator, loose)
   const worst = worstEnds(evaluator, { loose, assumed, moves })
   const movedNominal = movedAt(evaluator, assumed, nominal, base)
-  return Array.from(base, (value, leaf) => {
+  return base.map((value, leaf) => {
     const { low, high } = worst(leaf)
-    const moved = (_: unknown, k: number) => movedNominal[k]![leaf] === 1 || low.moves(k) || high.moves(k)
+    const moved = (_: unknown, k: number) => movedNominal[k]![leaf]! || low.moves(k) || high.moves(k)
     return {
       value,
       low: 0 - low.best,

@@ -2,10 +2,8 @@ import { noise } from './climb.ts'
 import { type Given, nominalPlain, type Plain, plainOf, type Slot } from './given.ts'
 import { countOf, numbersOf, shapeOf } from './leaves.ts'
 import { OutsideRange } from './outside-range.ts'
+import { type Values, withAt } from './values.ts'
 import { silently } from './working.ts'
-
-/** One number for each given of a tree, in slot order; or for each result, in the order of its leaves. */
-export type Values = readonly number[]
 
 /** A calculation as a function of its given numbers alone: the numbers it gives, in a fixed order. */
 export interface Evaluator {
@@ -101,7 +99,7 @@ function isAt({ values }: Known, asked: Values, moving: readonly number[]): bool
 
 /** All numbers with one given a small step aside. Steps down where a step up leaves the range of a formula. */
 export function nudgedAt({ at }: Pick<Evaluator, 'at'>, values: Values, i: number): Values {
-  const beside = (sign: 1 | -1) => at(values.with(i, nudged(values[i]!, sign)))
+  const beside = (sign: 1 | -1) => at(withAt(values, i, nudged(values[i]!, sign)))
   try {
     return beside(1)
   } catch (error) {
@@ -131,7 +129,7 @@ function blamed(error: OutsideRange, slots: readonly Slot[], values: Values, run
     return Number.POSITIVE_INFINITY
   }
   return slots
-    .map(({ given }, i) => ({ given, move: Math.abs(offending(values.with(i, nudged(values[i]!, 1))) - error.value) }))
+    .map(({ given }, i) => ({ given, move: Math.abs(offending(withAt(values, i, nudged(values[i]!, 1))) - error.value) }))
     .filter(({ move }) => move > 1e-12 * Math.abs(error.value))
     .sort((a, b) => b.move - a.move)
     .map(({ given }) => given)

@@ -1,6 +1,7 @@
 import type { Loose } from './climb.ts'
-import { change, type Evaluator, type Values } from './evaluator.ts'
+import { change, type Evaluator } from './evaluator.ts'
 import type { Given } from './given.ts'
+import { type Values, withAt } from './values.ts'
 
 /** How every loose input moves every result from the nominal, alone: by input, then by result. */
 export interface Moves {
@@ -9,7 +10,7 @@ export interface Moves {
 }
 
 export function movesOf({ nominal, base, at }: Evaluator, loose: readonly Loose[]): Moves {
-  const movesTo = (i: number, value: number) => changes(base, at(nominal.with(i, value)))
+  const movesTo = (i: number, value: number) => changes(base, at(withAt(nominal, i, value)))
   return {
     down: loose.map(({ given, i }) => movesTo(i, given.low)),
     up: loose.map(({ given, i }) => movesTo(i, given.high))

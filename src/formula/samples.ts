@@ -1,5 +1,5 @@
 import type { Loose } from './climb.ts'
-import type { Values } from './evaluator.ts'
+import type { Values } from './values.ts'
 
 /** What random draws inside the bounds gave for one result. */
 export interface Seen {

@@ -1,8 +1,9 @@
 import { climb, type Loose } from './climb.ts'
 import { cornersOf, isWhole, isWorst, type Looked, lookedAt, movedAt, placed, type Search, searchOf } from './corners.ts'
-import type { Evaluator, Values } from './evaluator.ts'
+import type { Evaluator } from './evaluator.ts'
 import type { Given } from './given.ts'
 import type { Moves } from './moves.ts'
+import type { Values } from './values.ts'
 
 interface Inputs {
   readonly loose: readonly Loose[]
@@ -37,17 +38,17 @@ interface Around {
   readonly evaluator: Evaluator
   readonly inputs: Inputs
   readonly looked: Looked | undefined
-  readonly moved: (() => readonly Uint8Array[]) | undefined
+  readonly moved: (() => readonly (readonly boolean[])[]) | undefined
 }
 
 function endOf(search: Search, around: Around): End {
   const { evaluator, inputs, looked, moved } = around
   const { leaf, sign } = search
   if (looked !== undefined && moved !== undefined && isWorst(search, looked))
-    return { values: valuesAt(search, looked, around), best: sign * looked.base[leaf]!, turned: [], moves: k => moved()[k]![leaf] === 1 }
+    return { values: valuesAt(search, looked, around), best: sign * looked.base[leaf]!, turned: [], moves: k => moved()[k]![leaf]! }
   const climbed = climb(placed(search, evaluator, inputs.loose), inputs.loose, at => sign * evaluator.at(at)[leaf]!)
   const movedThere = once(() => movedAt(evaluator, inputs.assumed, climbed.values, evaluator.at(climbed.values)))
-  return { ...climbed, moves: k => movedThere()[k]![leaf] === 1 }
+  return { ...climbed, moves: k => movedThere()[k]![leaf]! }
 }
 
 /** The shared corner, where it moves nothing else; one search alone leaves its other inputs at their low ends. */
