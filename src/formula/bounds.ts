@@ -89,11 +89,16 @@ function boundedBy(evaluator: Evaluator, loose: readonly Loose[], assumed: reado
       rss: spread(moves, value, leaf),
       movers: moversOf(moves, loose, leaf),
       hangsOn: assumed.filter(moved).map(({ given }) => given),
-      turned: [...new Set([...low.turned, ...high.turned])],
+      turned: either(low.turned, high.turned),
       lowAt: low.values,
       highAt: high.values
     }
   })
+}
+
+/** What stands in one of two lists, each once. */
+function either(one: readonly Given[], other: readonly Given[]): readonly Given[] {
+  return other.length === 0 ? one : [...new Set([...one, ...other])]
 }
 
 /** With the estimate beside it. A draw beyond the worst case shows that the search for it missed something: then the draw is the worst. */
@@ -107,7 +112,13 @@ function widened(bounded: Bounded, seen: Seen, loose: readonly Loose[]): Bounded
     lowAt: lower ? seen.leastAt : lowAt,
     high: higher ? seen.most : high,
     highAt: higher ? seen.mostAt : highAt,
-    turned: lower || higher ? [...new Set([...turned, ...loose.map(({ given }) => given)])] : turned
+    turned:
+      lower || higher
+        ? either(
+            turned,
+            loose.map(({ given }) => given)
+          )
+        : turned
   }
 }
 

@@ -89,8 +89,11 @@ export function lookedAt(corner: Toward, evaluator: Evaluator, loose: readonly L
 
 /** The inputs at a corner: what may stand anywhere stands at its low end. */
 export function placed({ toward }: Toward, { nominal }: Evaluator, loose: readonly Loose[]): Values {
-  const values = [...nominal]
-  for (const [j, { given, i }] of loose.entries()) values[i] = toward[j]! > 0 ? given.high : given.low
+  const values = nominal.slice()
+  for (let j = 0; j < loose.length; j++) {
+    const { given, i } = loose[j]!
+    values[i] = toward[j]! > 0 ? given.high : given.low
+  }
   return values
 }
 

@@ -24,14 +24,16 @@ export interface End {
  * where it does not, the end is climbed to from a corner of its own. The ends found are the same.
  */
 export function worstEnds(evaluator: Evaluator, inputs: Inputs): (leaf: number) => { readonly low: End; readonly high: End } {
-  const searches = Array.from({ length: 2 * evaluator.base.length }, (_, k) => searchOf(k >> 1, k % 2 === 0 ? -1 : 1, inputs.moves))
-  const found = new Map<Search, End>()
+  const searches: Search[] = []
+  for (let leaf = 0; leaf < evaluator.base.length; leaf++) searches.push(searchOf(leaf, -1, inputs.moves), searchOf(leaf, 1, inputs.moves))
+  const ends = { low: [] as End[], high: [] as End[] }
   for (const corner of cornersOf(searches)) {
     const looked = lookedAt(corner, evaluator, inputs.loose)
     const moved = looked === undefined ? undefined : once(() => movedAt(evaluator, inputs.assumed, looked.values, looked.base))
-    for (const search of corner.searches) found.set(search, endOf(search, { evaluator, inputs, looked, moved }))
+    const around = { evaluator, inputs, looked, moved }
+    for (const search of corner.searches) (search.sign < 0 ? ends.low : ends.high)[search.leaf] = endOf(search, around)
   }
-  return leaf => ({ low: found.get(searches[2 * leaf]!)!, high: found.get(searches[2 * leaf + 1]!)! })
+  return leaf => ({ low: ends.low[leaf]!, high: ends.high[leaf]! })
 }
 
 interface Around {
