@@ -25,6 +25,9 @@ function left(): Promise<unknown> {
   return leaving
 }
 
+/** What a thread begins with; each is a program of its own. */
+let threadFile = ''
+
 const live: Live = {
   // Opening it costs time at every start.
   get input() {
@@ -36,7 +39,11 @@ const live: Live = {
   drained: async () => {
     if (stdout.writableNeedDrain) await Promise.race([once(stdout, 'drain'), left()])
   },
-  stop: gone.signal
+  stop: gone.signal,
+  thread: async (piece, work) => {
+    const { Worker } = await import('node:worker_threads')
+    return new Worker(threadFile, { workerData: { piece, work } })
+  }
 }
 
 async function main(): Promise<number> {
@@ -60,11 +67,19 @@ stdout.on('error', ({ code, message }: NodeJS.ErrnoException) => {
 /** Nobody is left to tell. */
 stderr.on('error', () => {})
 
-try {
-  process.exitCode = await main()
-} catch (error) {
+function failed(error: unknown): number {
   const { name, message, stack } = error instanceof Error ? error : new Error(String(error))
   stderr.write(`fettle: a fault of this program, not of your input: ${name}: ${message}\nplease report it with the words you typed\n`)
   if (env['FETTLE_DEBUG']) stderr.write(`${stack}\n`)
-  process.exitCode = 3
+  return 3
+}
+
+/** Does what was typed. */
+export function start(file: string): void {
+  threadFile = file
+  void main()
+    .catch(failed)
+    .then(exit => {
+      process.exitCode = exit
+    })
 }
