@@ -4,6 +4,7 @@
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { basename, join, resolve } from 'node:path'
 import { build } from 'esbuild'
+import { leftOut } from './esbuild.left-out.js'
 import { bundled, scales, scalesByTable } from './esbuild.scales.js'
 
 const { version } = JSON.parse(readFileSync('package.json', 'utf8'))
@@ -21,15 +22,6 @@ const late = found => ({
     })
   }
 })
-
-/** What libraries would load at every start and we never use: starting other programs, colouring table heads. */
-const leftOut = {
-  name: 'left out',
-  setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^(node:child_process|@colors\/colors.*)$/ }, ({ path }) => ({ path, namespace: 'left-out' }))
-    onLoad({ filter: /.*/, namespace: 'left-out' }, () => ({ contents: 'export {}' }))
-  }
-}
 
 /** Which files name which source, worked out once here: the built program has no source files to look into. */
 async function naming() {

@@ -1,11 +1,12 @@
 import type { Loose } from './climb.ts'
 import { movedAt } from './corners.ts'
-import { change, type Evaluator, evaluatorOf, ranAt, recallingAt, runnerOf, type Values } from './evaluator.ts'
+import { change, type Evaluator, evaluatorOf, ranAt, recallingAt, runnerOf } from './evaluator.ts'
 import { exactValues, type Given, type Plain } from './given.ts'
 import { checked, withLeaves } from './leaves.ts'
 import { recalled } from './memory.ts'
 import { moversOf, movesOf, spread } from './moves.ts'
 import { drawsWanted, type Seen, sampled } from './samples.ts'
+import type { Values } from './values.ts'
 import { worstEnds } from './worst-ends.ts'
 
 export interface Bounded {
@@ -78,9 +79,9 @@ function boundedBy(evaluator: Evaluator, loose: readonly Loose[], assumed: reado
   const moves = movesOf(evaluator, loose)
   const worst = worstEnds(evaluator, { loose, assumed, moves })
   const movedNominal = movedAt(evaluator, assumed, nominal, base)
-  return Array.from(base, (value, leaf) => {
+  return base.map((value, leaf) => {
     const { low, high } = worst(leaf)
-    const moved = (_: unknown, k: number) => movedNominal[k]![leaf] === 1 || low.moves(k) || high.moves(k)
+    const moved = (_: unknown, k: number) => movedNominal[k]![leaf]! || low.moves(k) || high.moves(k)
     return {
       value,
       low: 0 - low.best,
@@ -88,11 +89,16 @@ function boundedBy(evaluator: Evaluator, loose: readonly Loose[], assumed: reado
       rss: spread(moves, value, leaf),
       movers: moversOf(moves, loose, leaf),
       hangsOn: assumed.filter(moved).map(({ given }) => given),
-      turned: [...new Set([...low.turned, ...high.turned])],
+      turned: either(low.turned, high.turned),
       lowAt: low.values,
       highAt: high.values
     }
   })
+}
+
+/** What stands in one of two lists, each once. */
+function either(one: readonly Given[], other: readonly Given[]): readonly Given[] {
+  return other.length === 0 ? one : [...new Set([...one, ...other])]
 }
 
 /** With the estimate beside it. A draw beyond the worst case shows that the search for it missed something: then the draw is the worst. */
@@ -106,7 +112,13 @@ function widened(bounded: Bounded, seen: Seen, loose: readonly Loose[]): Bounded
     lowAt: lower ? seen.leastAt : lowAt,
     high: higher ? seen.most : high,
     highAt: higher ? seen.mostAt : highAt,
-    turned: lower || higher ? [...new Set([...turned, ...loose.map(({ given }) => given)])] : turned
+    turned:
+      lower || higher
+        ? either(
+            turned,
+            loose.map(({ given }) => given)
+          )
+        : turned
   }
 }
 

@@ -1,5 +1,5 @@
-import type { Values } from './evaluator.ts'
 import type { Given } from './given.ts'
+import { type Values, withAt } from './values.ts'
 
 export interface Loose {
   readonly given: Given
@@ -22,10 +22,10 @@ export function climb(corner: Values, loose: readonly Loose[], worth: (values: V
   for (let round = 0, moved = true; moved && round < ROUNDS; round++) {
     moved = false
     for (const { given, i } of loose) {
-      const along = (x: number) => worth(values.with(i, x))
+      const along = (x: number) => worth(withAt(values, i, x))
       const top = topAlong(given, along, best)
       if (top === undefined) continue
-      values = values.with(i, top)
+      values = withAt(values, i, top)
       best = worth(values)
       turned.add(given)
       moved = true

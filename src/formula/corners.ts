@@ -1,12 +1,15 @@
 import { isMore, type Loose, placesFrom } from './climb.ts'
-import { change, type Evaluator, nudgedAt, type Values } from './evaluator.ts'
+import { change, type Evaluator, nudgedAt } from './evaluator.ts'
 import type { Moves } from './moves.ts'
 import { NoAnswer } from './no-answer.ts'
 import { OutsideRange } from './outside-range.ts'
+import { type Values, withAt } from './values.ts'
+
+type Side = -1 | 0 | 1
 
 /** To which of its ends each loose input goes: -1 low, 1 high; 0 where it moves nothing from the nominal, and stands anywhere. */
 interface Toward {
-  readonly toward: Int8Array
+  readonly toward: readonly Side[]
 }
 
 /** One worst end of one result that is looked for: which inputs move it, and to which of their ends. */
@@ -18,26 +21,27 @@ export interface Search extends Toward {
 }
 
 /** A point that is a corner for several searches at once. */
-interface Corner extends Toward {
+interface Corner {
+  readonly toward: Side[]
   readonly searches: Search[]
 }
 
 /** What stands at a corner and around it, worked out once for all results. */
 export interface Looked extends Toward {
   readonly values: Values
-  readonly base: Float64Array
+  readonly base: Values
   /** By loose input: all results with that input at each place that is looked at from the corner. */
-  readonly along: readonly (readonly Float64Array[])[]
+  readonly along: readonly (readonly Values[])[]
 }
 
 export function searchOf(leaf: number, sign: 1 | -1, { down, up }: Moves): Search {
-  const toward = new Int8Array(down.length)
+  const toward: Side[] = []
   let count = 0
-  for (let j = 0; j < toward.length; j++) {
+  for (let j = 0; j < down.length; j++) {
     const [fall, rise] = [down[j]![leaf]!, up[j]![leaf]!]
-    if (fall === 0 && rise === 0) continue
-    toward[j] = sign * (rise - fall) > 0 ? 1 : -1
-    count++
+    const moves = fall !== 0 || rise !== 0
+    toward.push(moves ? (sign * (rise - fall) > 0 ? 1 : -1) : 0)
+    if (moves) count++
   }
   return { leaf, sign, toward, count }
 }
@@ -65,7 +69,7 @@ export function isWhole({ toward: a }: Toward, { toward: b }: Toward): boolean {
 }
 
 function join({ toward, searches }: Corner, search: Search): void {
-  for (let j = 0; j < toward.length; j++) toward[j] ||= search.toward[j]!
+  for (let j = 0; j < toward.length; j++) if (toward[j] === 0) toward[j] = search.toward[j]!
   searches.push(search)
 }
 
@@ -75,7 +79,7 @@ export function lookedAt(corner: Toward, evaluator: Evaluator, loose: readonly L
   const { at } = evaluator
   try {
     const base = at(values)
-    const along = loose.map(({ given, i }) => placesFrom(values[i]!, given).map(x => at(values.with(i, x))))
+    const along = loose.map(({ given, i }) => placesFrom(values[i]!, given).map(x => at(withAt(values, i, x))))
     return { toward: corner.toward, values, base, along }
   } catch (error) {
     if (error instanceof OutsideRange || error instanceof NoAnswer) return undefined
@@ -85,8 +89,11 @@ export function lookedAt(corner: Toward, evaluator: Evaluator, loose: readonly L
 
 /** The inputs at a corner: what may stand anywhere stands at its low end. */
 export function placed({ toward }: Toward, { nominal }: Evaluator, loose: readonly Loose[]): Values {
-  const values = [...nominal]
-  for (const [j, { given, i }] of loose.entries()) values[i] = toward[j]! > 0 ? given.high : given.low
+  const values = nominal.slice()
+  for (let j = 0; j < loose.length; j++) {
+    const { given, i } = loose[j]!
+    values[i] = toward[j]! > 0 ? given.high : given.low
+  }
   return values
 }
 
@@ -102,11 +109,9 @@ export function isWorst({ leaf, sign, toward }: Search, { base, along }: Looked)
 }
 
 /** Which results a small step of each assumed input moves, at one point. */
-export function movedAt(evaluator: Evaluator, assumed: readonly Loose[], values: Values, base: Float64Array): readonly Uint8Array[] {
+export function movedAt(evaluator: Evaluator, assumed: readonly Loose[], values: Values, base: Values): readonly (readonly boolean[])[] {
   return assumed.map(({ i }) => {
     const beside = nudgedAt(evaluator, values, i)
-    const moved = new Uint8Array(base.length)
-    for (let leaf = 0; leaf < moved.length; leaf++) if (change(base[leaf]!, beside[leaf]!) !== 0) moved[leaf] = 1
-    return moved
+    return base.map((number, leaf) => change(number, beside[leaf]!) !== 0)
   })
 }

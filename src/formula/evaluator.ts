@@ -2,18 +2,16 @@ import { noise } from './climb.ts'
 import { type Given, nominalPlain, type Plain, plainOf, type Slot } from './given.ts'
 import { countOf, numbersOf, shapeOf } from './leaves.ts'
 import { OutsideRange } from './outside-range.ts'
+import { type Values, withAt } from './values.ts'
 import { silently } from './working.ts'
-
-/** One number for each given of a tree, in slot order. */
-export type Values = readonly number[]
 
 /** A calculation as a function of its given numbers alone: the numbers it gives, in a fixed order. */
 export interface Evaluator {
   readonly givens: readonly Given[]
   readonly nominal: Values
   /** What it gives at the nominal. */
-  readonly base: Float64Array
-  readonly at: (values: Values) => Float64Array
+  readonly base: Values
+  readonly at: (values: Values) => Values
 }
 
 /** A calculation as it runs on a tree: with other numbers in place of the givens, each time only those set anew that differ. */
@@ -64,7 +62,7 @@ export function evaluatorOf<R>({ givens, nominal, run }: Runner<R>): Evaluator &
   const centre = run(nominal)
   const shape = shapeOf(centre)
   const count = countOf(shape)
-  const at = (values: Values): Float64Array => numbersOf(shape, count, run(values))
+  const at = (values: Values): Values => numbersOf(shape, count, run(values))
   return { givens, nominal, base: numbersOf(shape, count, centre), at, centre }
 }
 
@@ -84,7 +82,7 @@ export function recallingAt({ at }: Evaluator, moving: readonly number[]): Evalu
 /** What was given at one place, and the next place with the same sum. */
 interface Known {
   readonly values: Values
-  readonly numbers: Float64Array
+  readonly numbers: Values
   readonly next: Known | undefined
 }
 
@@ -100,8 +98,8 @@ function isAt({ values }: Known, asked: Values, moving: readonly number[]): bool
 }
 
 /** All numbers with one given a small step aside. Steps down where a step up leaves the range of a formula. */
-export function nudgedAt({ at }: Pick<Evaluator, 'at'>, values: Values, i: number): Float64Array {
-  const beside = (sign: 1 | -1) => at(values.with(i, nudged(values[i]!, sign)))
+export function nudgedAt({ at }: Pick<Evaluator, 'at'>, values: Values, i: number): Values {
+  const beside = (sign: 1 | -1) => at(withAt(values, i, nudged(values[i]!, sign)))
   try {
     return beside(1)
   } catch (error) {
@@ -131,7 +129,7 @@ function blamed(error: OutsideRange, slots: readonly Slot[], values: Values, run
     return Number.POSITIVE_INFINITY
   }
   return slots
-    .map(({ given }, i) => ({ given, move: Math.abs(offending(values.with(i, nudged(values[i]!, 1))) - error.value) }))
+    .map(({ given }, i) => ({ given, move: Math.abs(offending(withAt(values, i, nudged(values[i]!, 1))) - error.value) }))
     .filter(({ move }) => move > 1e-12 * Math.abs(error.value))
     .sort((a, b) => b.move - a.move)
     .map(({ given }) => given)

@@ -25,8 +25,8 @@ export function countOf(shape: Shape | null): number {
 }
 
 /** Reads every number of a result of this shape, in order. One that is not there, or is no number, is a fault of the calculation. */
-export function numbersOf(shape: Shape | null, count: number, results: unknown): Float64Array {
-  const numbers = new Float64Array(count)
+export function numbersOf(shape: Shape | null, count: number, results: unknown): readonly number[] {
+  const numbers = new Array<number>(count)
   const end = fill(numbers, 0, shape, results)
   if (end < 0) throw faultAt(faultOf(shape, results), results)
   return numbers
@@ -47,7 +47,7 @@ function faultAt(path: readonly string[], results: unknown): Error {
 }
 
 /** The next free place; negative where a number is missing. */
-function fill(numbers: Float64Array, at: number, shape: Shape | null, node: unknown): number {
+function fill(numbers: number[], at: number, shape: Shape | null, node: unknown): number {
   if (shape === null) {
     if (typeof node !== 'number' || Number.isNaN(node)) return -1
     numbers[at] = node
@@ -64,7 +64,7 @@ function faultOf(shape: Shape | null, node: unknown): readonly string[] {
   const held = (node ?? {}) as Record<string, unknown>
   for (const [i, key] of (shape?.keys ?? []).entries()) {
     const below = shape!.below[i]!
-    if (fill(new Float64Array(countOf(below)), 0, below, held[key]) < 0) return [key, ...faultOf(below, held[key])]
+    if (fill([], 0, below, held[key]) < 0) return [key, ...faultOf(below, held[key])]
   }
   return []
 }

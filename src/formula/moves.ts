@@ -1,23 +1,24 @@
 import type { Loose } from './climb.ts'
 import { change, type Evaluator } from './evaluator.ts'
 import type { Given } from './given.ts'
+import { type Values, withAt } from './values.ts'
 
 /** How every loose input moves every result from the nominal, alone: by input, then by result. */
 export interface Moves {
-  readonly down: readonly Float64Array[]
-  readonly up: readonly Float64Array[]
+  readonly down: readonly Values[]
+  readonly up: readonly Values[]
 }
 
 export function movesOf({ nominal, base, at }: Evaluator, loose: readonly Loose[]): Moves {
-  const movesTo = (i: number, value: number) => changes(base, at(nominal.with(i, value)))
+  const movesTo = (i: number, value: number) => changes(base, at(withAt(nominal, i, value)))
   return {
     down: loose.map(({ given, i }) => movesTo(i, given.low)),
     up: loose.map(({ given, i }) => movesTo(i, given.high))
   }
 }
 
-function changes(from: Float64Array, to: Float64Array): Float64Array {
-  const changed = new Float64Array(from.length)
+function changes(from: Values, to: Values): Values {
+  const changed = new Array<number>(from.length)
   for (let leaf = 0; leaf < changed.length; leaf++) changed[leaf] = change(from[leaf]!, to[leaf]!)
   return changed
 }

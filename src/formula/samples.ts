@@ -1,5 +1,5 @@
 import type { Loose } from './climb.ts'
-import type { Values } from './evaluator.ts'
+import type { Values } from './values.ts'
 
 /** What random draws inside the bounds gave for one result. */
 export interface Seen {
@@ -36,7 +36,7 @@ export function drawsWanted(): number {
 }
 
 /** Draws each loose input evenly between its ends, all at once; nothing where nobody asked or nothing is loose. */
-export function sampled(nominal: Values, loose: readonly Loose[], at: (values: Values) => Float64Array): readonly Seen[] | undefined {
+export function sampled(nominal: Values, loose: readonly Loose[], at: (values: Values) => Values): readonly Seen[] | undefined {
   if (wanted === 0 || loose.length === 0) return undefined
   const random = seeded(SEED)
   const points = Array.from({ length: wanted }, () => {
@@ -49,7 +49,7 @@ export function sampled(nominal: Values, loose: readonly Loose[], at: (values: V
 
 interface Point {
   readonly values: Values
-  readonly numbers: Float64Array
+  readonly numbers: Values
 }
 
 function seenOf(points: readonly Point[], leaf: number): Seen {

@@ -1,8 +1,9 @@
 import { climb, type Loose } from './climb.ts'
 import { cornersOf, isWhole, isWorst, type Looked, lookedAt, movedAt, placed, type Search, searchOf } from './corners.ts'
-import type { Evaluator, Values } from './evaluator.ts'
+import type { Evaluator } from './evaluator.ts'
 import type { Given } from './given.ts'
 import type { Moves } from './moves.ts'
+import type { Values } from './values.ts'
 
 interface Inputs {
   readonly loose: readonly Loose[]
@@ -23,31 +24,33 @@ export interface End {
  * where it does not, the end is climbed to from a corner of its own. The ends found are the same.
  */
 export function worstEnds(evaluator: Evaluator, inputs: Inputs): (leaf: number) => { readonly low: End; readonly high: End } {
-  const searches = Array.from({ length: 2 * evaluator.base.length }, (_, k) => searchOf(k >> 1, k % 2 === 0 ? -1 : 1, inputs.moves))
-  const found = new Map<Search, End>()
+  const searches: Search[] = []
+  for (let leaf = 0; leaf < evaluator.base.length; leaf++) searches.push(searchOf(leaf, -1, inputs.moves), searchOf(leaf, 1, inputs.moves))
+  const ends = { low: [] as End[], high: [] as End[] }
   for (const corner of cornersOf(searches)) {
     const looked = lookedAt(corner, evaluator, inputs.loose)
     const moved = looked === undefined ? undefined : once(() => movedAt(evaluator, inputs.assumed, looked.values, looked.base))
-    for (const search of corner.searches) found.set(search, endOf(search, { evaluator, inputs, looked, moved }))
+    const around = { evaluator, inputs, looked, moved }
+    for (const search of corner.searches) (search.sign < 0 ? ends.low : ends.high)[search.leaf] = endOf(search, around)
   }
-  return leaf => ({ low: found.get(searches[2 * leaf]!)!, high: found.get(searches[2 * leaf + 1]!)! })
+  return leaf => ({ low: ends.low[leaf]!, high: ends.high[leaf]! })
 }
 
 interface Around {
   readonly evaluator: Evaluator
   readonly inputs: Inputs
   readonly looked: Looked | undefined
-  readonly moved: (() => readonly Uint8Array[]) | undefined
+  readonly moved: (() => readonly (readonly boolean[])[]) | undefined
 }
 
 function endOf(search: Search, around: Around): End {
   const { evaluator, inputs, looked, moved } = around
   const { leaf, sign } = search
   if (looked !== undefined && moved !== undefined && isWorst(search, looked))
-    return { values: valuesAt(search, looked, around), best: sign * looked.base[leaf]!, turned: [], moves: k => moved()[k]![leaf] === 1 }
+    return { values: valuesAt(search, looked, around), best: sign * looked.base[leaf]!, turned: [], moves: k => moved()[k]![leaf]! }
   const climbed = climb(placed(search, evaluator, inputs.loose), inputs.loose, at => sign * evaluator.at(at)[leaf]!)
   const movedThere = once(() => movedAt(evaluator, inputs.assumed, climbed.values, evaluator.at(climbed.values)))
-  return { ...climbed, moves: k => movedThere()[k]![leaf] === 1 }
+  return { ...climbed, moves: k => movedThere()[k]![leaf]! }
 }
 
 /** The shared corner, where it moves nothing else; one search alone leaves its other inputs at their low ends. */

@@ -1,6 +1,6 @@
-import type { Values } from '../formula/evaluator.ts'
 import type { NoAnswer } from '../formula/no-answer.ts'
 import { SOURCES } from '../formula/source.ts'
+import type { Values } from '../formula/values.ts'
 
 export type Verdict = 'pass' | 'caution' | 'fail' | 'not-judged'
 

@@ -49,7 +49,7 @@ it.each([
   [{ a: null }, { a: undefined }],
   [{ a: { b: 1 }, c: 2 }, { a: { b: 1, c: 2 } }]
 ])('tells %j from %j', (one, other) => {
-  const few = fewRecalled(2, (asked: unknown) => JSON.stringify(asked))
+  const few = fewRecalled(2, (asked: object) => JSON.stringify(asked))
   few(one)
   expect(few(other)).toBe(JSON.stringify(other))
 })
