@@ -29,7 +29,7 @@ import { openNames } from './position-name.ts'
 import { type Position, positionsOf } from './positions-of.ts'
 import { powerFindings } from './power-findings.ts'
 import { reversedBy } from './reversed-by.ts'
-import { unfedLoads } from './unfed-loads.ts'
+import { unfedLoad, unfedLoads } from './unfed-loads.ts'
 
 /** Every thing of the circuit under its name: loads, wires, protectors and switches, ground points, and the whole. */
 export function judgeCircuit(judged: CircuitJudged): readonly Placed[] {
@@ -56,14 +56,14 @@ function loadThing(judged: CircuitJudged, load: JobLoad, drawn: CircuitJudged['b
   const name = loadName(load)
   const { first, most } = feeding(judged, name)
   const { dropV, dropPercent, atV } = loadIn(most, name)
-  const unsure = unsureOf(judged, name)
+  const unsure = unsureOf(judged, name) ?? unfedLoad(judged, name)
   const drop = {
     load: name,
     dropV,
     dropPercent,
     atV,
     limit: limitOf(job, circuit.source.bus.value, load),
-    unsure: unsure ?? noWay(judged, first, name),
+    unsure: unsure ?? noWay(first, name),
     reversedBy: reversedBy(most, name)
   }
   const findings: readonly Finding[] = [
@@ -84,13 +84,8 @@ function unsureOf({ guards }: CircuitJudged, name: string): Unsure | null {
   }
 }
 
-/** Between two sources, or two loads, no source is the one that its drop counts from; behind a switch drawn open there may be none. */
-function noWay({ circuit, fit }: CircuitJudged, { fed, fit: { loads } }: Position, name: string): Unsure | null {
-  const off = openNames(circuit, fit)
-  if (off.length > 0 && !fed.has(name)) {
-    const says = `${name} gets nothing behind ${off.join(' and ')}, drawn open: what it gets is not known`
-    return { says, change: `judge it with ${off.join(' or ')} closed, and with what else must be open then` }
-  }
+/** Between two sources, or two loads, no source is the one that its drop counts from. */
+function noWay({ fit: { loads } }: Position, name: string): Unsure | null {
   if (loads.find(load => load.name === name)!.way !== null) return null
   return {
     says: `no source by itself drives a current through ${name} and back: there is nothing that its drop could be counted from`,
@@ -111,6 +106,15 @@ function groundThings({ circuit, bounds }: CircuitJudged): readonly Placed[] {
     results: resultsBy(GROUND_RESULTS, point),
     findings: []
   }))
+}
+
+/** Said beside results that are those of a circuit that is off. */
+function drawnOpen({ circuit, fit }: CircuitJudged): readonly string[] {
+  const off = openNames(circuit, fit)
+  if (off.length === 0) return []
+  return [
+    `${off.join(' and ')} drawn open: results of the circuit are those with it open; it is judged closed as well, and warm-up and supply are reckoned so`
+  ]
 }
 
 /** In the position of the switches in which a point is lifted most. */
@@ -136,5 +140,5 @@ function wholeThing(judged: CircuitJudged): Placed {
     ...judged.positions.unanswered,
     ...(unprotected ? [asked(tooFar, { protector: null, unprotectedMm: null, place: PROTECTOR_PLACES[job.job.practice].open })] : [])
   ]
-  return { place: 'circuit', path: circuit.path, results: [], findings }
+  return { place: 'circuit', path: circuit.path, results: [], findings, cautions: drawnOpen(judged) }
 }

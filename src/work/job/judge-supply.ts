@@ -1,5 +1,5 @@
 import { type Bounded, boundsOf } from '../../formula/bounds.ts'
-import { Given, plainOf } from '../../formula/given.ts'
+import { Given } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
@@ -78,7 +78,7 @@ function asGiven({ value, low, high, hangsOn }: Bounded, seriesCount: number, at
 function phaseThing({ path }: Supply, name: string, outputA: Given, taken: TakenLoads): Placed {
   const { loads, unsure } = taken
   const found = boundsOf({ outputA, loads, battery: null }, supply)
-  const subject = { phase: name, ...found, unsure, shed: shedText(plainOf({ loads }).plain.loads, -found.marginA.low) }
+  const subject = { phase: name, ...found, unsure, shed: shedText(loads, -found.marginA.low) }
   return {
     place: `supply.${name}`,
     path: [...path, 'output', name],

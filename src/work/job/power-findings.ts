@@ -4,7 +4,7 @@ import type { Job } from '../../job/read-job.ts'
 import type { Finding } from '../../rules/finding.ts'
 import { aboveRating } from '../../rules/heater/above-rating.ts'
 import { weak } from '../../rules/heater/weak.ts'
-import type { Unsure } from '../../rules/missing.ts'
+import { type Unsure, unsureOf } from '../../rules/missing.ts'
 import { asked } from '../../rules/rule.ts'
 import { none } from '../../rules/switch/none.ts'
 import { staysFed } from '../../trade/circuit/switched-by.ts'
@@ -13,6 +13,7 @@ import type { JobLoad } from './circuit-wiring.ts'
 import { feeding, inPosition, loadIn } from './in-position.ts'
 import { onTogether, switchRuns } from './on-together.ts'
 import { steadyOf } from './steady-of.ts'
+import { unfedLoad } from './unfed-loads.ts'
 
 /** Whether enough power arrives and not too much, and whether it can be taken off. */
 export function powerFindings(judged: CircuitJudged, load: JobLoad, unsure: Unsure | null): readonly Finding[] {
@@ -43,6 +44,8 @@ function ratingFinding(judged: CircuitJudged, load: JobLoad): readonly Finding[]
   const { first } = feeding(judged, loadName(load))
   const on = loadIn(first, loadName(load)).ratedSharePercent
   if (on === null) return []
+  const unfed = unfedLoad(judged, loadName(load))
+  if (unfed !== null) return [asked({ ...aboveRating, judge: () => unsureOf(unfed) }, null)]
   const most = highest(onTogether(circuit, guards, load), first)
   const off = most?.loads.find(({ name }) => name === loadName(load))?.ratedSharePercent
   if (most === null || !off || off.high <= on.high) return [inPosition(shareFinding(on, false), first)]
