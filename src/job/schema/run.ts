@@ -34,7 +34,7 @@ const WIRE = map(
 )
 
 const OPEN =
-  'how a switch or thermostat is drawn. Open: results of the circuit are those with it open; loads, wires, protectors, grounds and supply are judged in whichever position is the worst, and the warm-up is reckoned with it closed'
+  'how a switch or thermostat is drawn. Open: results of the circuit are those with it open; loads, wires, protectors, grounds and supply are judged in whichever position is the worst, the warm-up is reckoned and readings are expected with it closed'
 
 /** Fuses, breakers and switches have a mark of their own, by which a label names them. */
 const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
