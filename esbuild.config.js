@@ -1,5 +1,6 @@
 // Builds src into dist: every module that is imported late becomes one file of its own with all it needs,
 // so that a command opens two or three files. Splitting shared code apart would make it open dozens.
+// They are CommonJS, because `bin/load.js` hands V8 their code as it was made once (esbuild.code.js).
 import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { basename, join, resolve } from 'node:path'
 import { build } from 'esbuild'
@@ -7,7 +8,7 @@ import { bundled, scales, scalesByTable } from './esbuild.scales.js'
 
 const { version } = JSON.parse(readFileSync('package.json', 'utf8'))
 const OUT = 'dist'
-const outName = file => basename(file).replace(/\.ts$/, '.js')
+const outName = file => basename(file).replace(/\.ts$/, '.cjs')
 
 /** Leaves a late import standing as an import of the built file, and notes that this file is to be built. */
 const late = found => ({
@@ -55,14 +56,14 @@ async function built(file, { scalesTable, namingTable }) {
     entryPoints: [file],
     outfile: `${OUT}/${outName(file)}`,
     ...bundled,
+    format: 'cjs',
+    supported: { 'dynamic-import': false },
     minifyWhitespace: true,
     minifySyntax: true,
     legalComments: 'eof',
     metafile: true,
     plugins: [late(found), leftOut, scalesByTable(scalesTable), namingByTable(namingTable)],
-    define: { FETTLE_VERSION: JSON.stringify(version) },
-    // CommonJS libraries inside the bundle still call require() for Node's own modules.
-    banner: { js: "import { createRequire as fettleRequire } from 'node:module'; const require = fettleRequire(import.meta.url);" }
+    define: { FETTLE_VERSION: JSON.stringify(version), 'import.meta.url': '__filename' }
   })
   return { inputs: kept(metafile.outputs), late: [...found] }
 }

@@ -60,11 +60,15 @@ stdout.on('error', ({ code, message }: NodeJS.ErrnoException) => {
 /** Nobody is left to tell. */
 stderr.on('error', () => {})
 
-try {
-  process.exitCode = await main()
-} catch (error) {
+function failed(error: unknown): number {
   const { name, message, stack } = error instanceof Error ? error : new Error(String(error))
   stderr.write(`fettle: a fault of this program, not of your input: ${name}: ${message}\nplease report it with the words you typed\n`)
   if (env['FETTLE_DEBUG']) stderr.write(`${stack}\n`)
-  process.exitCode = 3
+  return 3
 }
+
+void main()
+  .catch(failed)
+  .then(exit => {
+    process.exitCode = exit
+  })

@@ -30,29 +30,29 @@ const drawing = /node_modules\/(cli-table3|chalk|wrap-ansi)\//
 const solving = /node_modules\/(ml-matrix|ml-levenberg-marquardt|odex)\//
 
 it('the words of all commands come without the work of any', () => {
-  const files = loadedWith('main.js')
+  const files = loadedWith('main.cjs')
   expect(files).toContain('src/commands/torque.ts')
   expect(files.filter(file => /\.run\.ts$|^src\/(trade\/(?!practice-names)|fitting\/|rules\/|work\/|report\/)/.test(file))).toEqual([])
   expect(files.filter(file => jobs.test(file) || drawing.test(file) || solving.test(file))).toEqual([])
 })
 
 it('every command is a file of its own', () => {
-  expect(pieces['main.js']!.late).toEqual(expect.arrayContaining(COMMANDS.map(({ name }) => `${name}.run.js`)))
+  expect(pieces['main.cjs']!.late).toEqual(expect.arrayContaining(COMMANDS.map(({ name }) => `${name}.run.cjs`)))
 })
 
 describe.each(QUICK)('%s', name => {
-  const work = `${name}.run.js`
+  const work = `${name}.run.cjs`
 
   it('with --json loads no file of jobs, nothing that draws and no solver', () => {
-    const files = loadedWith('main.js', work)
+    const files = loadedWith('main.cjs', work)
     expect(files).toContain(`src/commands/${name}.run.ts`)
     expect(files).toContain('src/report/json.ts')
     expect(files.filter(file => jobs.test(file) || drawing.test(file) || solving.test(file))).toEqual([])
   })
 
   it('with a table loads no file of jobs', () => {
-    expect(pieces[work]!.late).toContain('page.js')
-    const files = loadedWith('main.js', work, 'page.js')
+    expect(pieces[work]!.late).toContain('page.cjs')
+    const files = loadedWith('main.cjs', work, 'page.cjs')
     expect(files.some(file => drawing.test(file))).toBe(true)
     expect(files.filter(file => jobs.test(file))).toEqual([])
   })
