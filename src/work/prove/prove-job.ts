@@ -74,7 +74,10 @@ function proved(read: ReadJob, { typed, working }: WantedProof): Answer {
   }
 }
 
-function partsOf(proof: Proof, circuit: NonNullable<ReadJob['job']['circuit']>): Pick<Answer, 'results' | 'tables' | 'findings' | 'cautions'> {
+function partsOf(
+  proof: Proof,
+  circuit: NonNullable<ReadJob['job']['circuit']>
+): Pick<Answer, 'results' | 'tables' | 'findings' | 'cautions'> {
   const findings = proofFindings(proof)
   const measured = proof.readings.length > 0
   const expected = { expected: expectedTable(proof), allowances: allowancesTable() }
