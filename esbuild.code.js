@@ -33,5 +33,5 @@ function call(words) {
 
 if (process.argv.length > 2) {
   process.on('exit', keep)
-  load('main.cjs')
+  load('main.cjs').start()
 } else for (const words of await calls()) call(words)

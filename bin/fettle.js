@@ -1,2 +1,2 @@
 #!/usr/bin/env node
-require('./load.js').load('main.cjs')
+require('./load.js').load('main.cjs').start(`${__dirname}/thread.js`)

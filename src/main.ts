@@ -25,6 +25,9 @@ function left(): Promise<unknown> {
   return leaving
 }
 
+/** What a thread begins with; each is a program of its own. */
+let threadFile = ''
+
 const live: Live = {
   // Opening it costs time at every start.
   get input() {
@@ -36,7 +39,11 @@ const live: Live = {
   drained: async () => {
     if (stdout.writableNeedDrain) await Promise.race([once(stdout, 'drain'), left()])
   },
-  stop: gone.signal
+  stop: gone.signal,
+  thread: async (piece, work) => {
+    const { Worker } = await import('node:worker_threads')
+    return new Worker(threadFile, { workerData: { piece, work } })
+  }
 }
 
 async function main(): Promise<number> {
@@ -67,8 +74,12 @@ function failed(error: unknown): number {
   return 3
 }
 
-void main()
-  .catch(failed)
-  .then(exit => {
-    process.exitCode = exit
-  })
+/** Does what was typed. */
+export function start(file: string): void {
+  threadFile = file
+  void main()
+    .catch(failed)
+    .then(exit => {
+      process.exitCode = exit
+    })
+}

@@ -2,13 +2,14 @@ import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import { faultText } from '../report/fault-text.ts'
 import type { JobAnswer } from '../report/jobs-answer.ts'
 import type { JobsPage, JobsPrinter } from '../report/jobs-printer.ts'
-import { judgeJob, type Wanted } from '../work/job/judge-job.ts'
 import { check as description } from './check.ts'
-import { chosenRules, readOnly, readRuleId } from './chosen-rules.ts'
+import { readOnly, readRuleId } from './chosen-rules.ts'
 import type { Run, Shell } from './describe.ts'
 import { exitOfJob } from './exit.ts'
 import { findFiles } from './find-files.ts'
-import { PIPED, readJobFile } from './read-job-file.ts'
+import { type Judging, judgedFile } from './judged-file.ts'
+import { judgedOnThreads, threadsFor } from './judging-threads.ts'
+import { PIPED } from './read-job-file.ts'
 import { refuse } from './refuse.ts'
 import { changesFromNow } from './watch-files.ts'
 import { readWords, type Words } from './words.ts'
@@ -28,6 +29,8 @@ const PRINTERS: { readonly [F in Format]: () => Promise<{ readonly printer: (pag
 /** What can be read while more is still to come. */
 const GOING_ON: readonly Format[] = ['table', 'ndjson', 'markdown']
 
+export { judgeOnThread } from './judging-threads.ts'
+
 export const run: Run = async (typed, shell) => {
   const { words, errors } = readWords(description.rows, readers, typed)
   const format = shell.json ? 'json' : words.format
@@ -35,59 +38,73 @@ export const run: Run = async (typed, shell) => {
   if (wrong.length > 0) return refuse(description.name, wrong, { ...shell, json: shell.json || words.format === 'json' })
   const { printer } = await PRINTERS[format]()
   const page = { ...shell, command: description.name }
-  const wanted = {
+  const judging = {
     practice: words.practice ?? undefined,
-    rules: chosenRules(words.only ?? [], words.skip ?? []),
+    only: words.only ?? [],
+    skip: words.skip ?? [],
     samples: words.samples?.value ?? 0
   }
+  const threads = words.threads?.value
   // Before the first file is read: nothing that changes meanwhile is missed.
   const changes = words.watch ? await changesFromNow(words.files, shell.live.stop) : []
-  const exit = await checked(await findFiles(words.files), { wanted, shell, printer: printer(page) })
-  for await (const files of changes) await checked(files, { wanted, shell, printer: printer(page) })
+  const exit = await checked(await findFiles(words.files), { judging, threads, shell, printer: printer(page) })
+  for await (const files of changes) await checked(files, { judging, threads, shell, printer: printer(page) })
   return exit
 }
 
 interface Checking {
-  readonly wanted: Wanted
+  readonly judging: Judging
+  readonly threads: number | undefined
   readonly shell: Shell
   readonly printer: JobsPrinter
 }
 
-/** Judges one file after the other and prints each as soon as it can be. */
-async function checked(files: readonly string[], { wanted, shell, printer }: Checking): Promise<number> {
+/** Prints each job as soon as it can be. */
+async function checked(files: readonly string[], checking: Checking): Promise<number> {
+  const { printer, shell } = checking
   const { out, err, live } = shell
-  let exit = 0
-  for (const [i, file] of files.entries()) {
-    if (live.stop.aborted) break
-    if (files.length > 1 && !shell.quiet) live.progress(`${i + 1} of ${files.length}  ${file}`)
-    const job = await judgedFile(file, wanted, shell)
+  const told = (done: number) =>
+    files.length > 1 && files[done] !== undefined && !shell.quiet && live.progress(`${done + 1} of ${files.length}  ${files[done]}`)
+  let [exit, done] = [0, 0]
+  told(done)
+  for await (const job of judgedFiles(files, checking)) {
     live.progress('')
+    if (live.stop.aborted) break
     for (const error of job.errors) err(faultText(error))
     exit = Math.max(exit, exitOfJob(job, shell))
     out(printer.job(job))
     await live.drained()
+    told(++done)
   }
   out(printer.end(exit))
   return exit
 }
 
-/** A file that cannot be read is a fault of that file alone. */
-async function judgedFile(file: string, wanted: Wanted, { live }: Shell): Promise<JobAnswer> {
-  const read = await readJobFile(file, live)
-  if ('text' in read) return judgeJob(file, read.text, wanted, read.bench)
-  return { file, title: '', verdict: null, inputs: {}, results: [], findings: [], cautions: [], errors: [read.error] }
+/** In their order: one after the other, or on several threads where that pays or is wanted. */
+function judgedFiles(files: readonly string[], { judging, threads, shell: { live } }: Checking): AsyncIterable<JobAnswer> {
+  const count = threadsFor(files, threads)
+  if (live.thread !== undefined && count > 1) return judgedOnThreads(files, judging, { start: live.thread, count })
+  return judgedInTurn(files, judging, live)
+}
+
+async function* judgedInTurn(files: readonly string[], judging: Judging, live: Shell['live']): AsyncGenerator<JobAnswer> {
+  for (const file of files) yield await judgedFile(file, judging, live)
 }
 
 /** Words that are each right and shut each other out. */
-function togetherWrong({ watch, files, samples }: CheckWords, format: Format): readonly Diagnostic[] {
+function togetherWrong({ watch, files, samples, threads }: CheckWords, format: Format): readonly Diagnostic[] {
   const wrong = (path: string, found: string, accepted: string) => ({ found, accepted, where: onCommandLine(path) })
   return [
     ...(watch && !GOING_ON.includes(format) ? [wrong('--watch', `--watch with --format ${format}`, GOING_ON.join(', '))] : []),
     ...(watch && files.includes(PIPED) ? [wrong('--watch', '--watch of what is piped in', 'files')] : []),
     ...(samples !== null && !(samples.value >= 100 && samples.high <= MOST_SAMPLES)
       ? [wrong('--samples', `${samples.value} samples`, `100 to ${MOST_SAMPLES}`)]
+      : []),
+    ...(threads !== null && !(Number.isInteger(threads.value) && threads.value >= 1 && threads.high <= MOST_THREADS)
+      ? [wrong('--threads', `${threads.value} threads`, `1 to ${MOST_THREADS}`)]
       : [])
   ]
 }
 
 const MOST_SAMPLES = 100_000
+const MOST_THREADS = 64

@@ -22,6 +22,7 @@ export const check = describe({
     skip: word('RULE', 'rules not to ask', { many: 'comma' }),
     practice: choice(PRACTICE_NAMES, 'the practice whose limits apply, whatever a job says'),
     samples: quantity('count', 'N', 'random draws inside the bounds of every thing besides, as a check of the worst case; into JSON'),
+    threads: quantity('count', 'N', 'files judged at the same time; left out, as many as there are cores where there are files enough'),
     watch: flag('judge again whatever changes, and the jobs of a bench that does, until it is stopped')
   },
   examples: [

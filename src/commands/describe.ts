@@ -1,3 +1,4 @@
+import type { Worker } from 'node:worker_threads'
 import type { Kind } from '../quantity/kinds.ts'
 import type { Units } from '../quantity/unit-system.ts'
 
@@ -74,6 +75,8 @@ export interface Live {
   readonly drained: () => Promise<void>
   /** Ends what would go on for ever. */
   readonly stop: AbortSignal
+  /** Starts a thread that does with what it is asked what a function of a built file does. */
+  readonly thread?: (piece: string, work: string) => Promise<Worker>
 }
 
 /** What every command is given beside its own words. */

@@ -9,7 +9,7 @@ import { basename, delimiter, join } from 'node:path'
 const NODES = process.argv.length > 2 ? process.argv.slice(2) : ['20', '22', '24', '26']
 /** What a package of this program needs: to run, to be read, to be allowed. */
 const NEEDED = [
-  /^(package\.json|README\.md|LICENSE|CHANGELOG\.md|bin\/(fettle\.js|load\.js|package\.json))$/,
+  /^(package\.json|README\.md|LICENSE|CHANGELOG\.md|bin\/(fettle\.js|load\.js|thread\.js|package\.json))$/,
   /^dist\/(THIRD-PARTY\.txt|[a-z-]+(\.run)?\.cjs)$/,
   /^dist\/lib\/.*\.(js|d\.ts)$/,
   /^docs\/.*\.md$/,
