@@ -7,6 +7,13 @@ export function givenTwice(name: string, first: string, second: string): Fault {
   return { found: `--${name} twice: ${quoted(first)} and ${quoted(second)}`, accepted: `--${name} once` }
 }
 
+const CODE = 'fettle.givenTwice'
+
+/** Told by its code: each piece of the built program that is loaded by itself may have this class of its own. */
+export function isGivenTwice(error: CommanderError): error is GivenTwice {
+  return error.code === CODE
+}
+
 /** The same, thrown where the option parser of the program finds it. */
 export class GivenTwice extends CommanderError {
   readonly option: string
@@ -14,7 +21,7 @@ export class GivenTwice extends CommanderError {
 
   constructor(name: string, first: string, second: string) {
     const fault = givenTwice(name, first, second)
-    super(2, 'fettle.givenTwice', fault.found)
+    super(2, CODE, fault.found)
     this.option = `--${name}`
     this.fault = fault
   }
