@@ -1,7 +1,7 @@
 import { Given } from '../formula/given.ts'
 import { good, type Outcome } from '../quantity/fault.ts'
 import { parseQuantity } from '../quantity/parse-quantity.ts'
-import { belowThread } from '../trade/hole/odd-lengths.ts'
+import { belowNeck, belowThread } from '../trade/hole/odd-lengths.ts'
 import { usualBearingDiameterMm } from '../trade/joint/bearing.ts'
 import { type Casting, readCasting } from '../trade/joint/casting.ts'
 import { joint as calculation, type Friction, type Joint } from '../trade/joint/joint.ts'
@@ -101,6 +101,8 @@ function bearingOf(words: JointWords): Joint['bearing'] | ReturnType<typeof refu
   if (faceMm === null || holeMm === null) return refusal('--bearing-face', 'one of --bearing-face and --bearing-hole', 'both, or neither')
   const below = belowThread(holeMm, words.thread)
   if (below !== null) return refusal('--bearing-hole', below, `${words.thread.majorMm} mm and more`)
+  const narrow = words.neck === null ? null : belowNeck(holeMm, words.neck)
+  if (narrow !== null) return refusal('--bearing-hole', narrow, `${words.neck!.value} mm and more`)
   return meanMm === null
     ? { faceMm, holeMm }
     : refusal('--bearing-diameter', '--bearing-diameter beside --bearing-face', 'one of the two ways')

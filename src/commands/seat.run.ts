@@ -49,7 +49,8 @@ export const run: Run = quickSum(description, readers, words => {
       ...(clocking === null ? [] : [asked(connectorMisclocked, r)])
     ],
     cautions: () => [
-      'measure part and stack as they go in: plating adds its thickness to every face, and four times it to the pitch diameter of a thread (memory)'
+      'measure part and stack as they go in: plating adds its thickness to every face, and four times it to the pitch diameter of a thread (memory)',
+      'the part is taken as threaded up to its shoulder: what is plain there (neck, undercut) and lies below the face is off the engagement'
     ]
   })
 })
@@ -73,6 +74,7 @@ function treeOf(words: SeatWords, rest: Pick<Seat, 'floor' | 'clocking'>): Seat 
     stack: words.stack.map(thicknessMm => ({ thicknessMm })),
     crushMm: words.crush,
     mouthMm: words.mouth,
+    undercutMm: null,
     needMm: words.need,
     ...rest
   }

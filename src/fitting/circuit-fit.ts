@@ -1,12 +1,12 @@
 import { fewRecalled } from '../formula/few-recalled.ts'
 import type { Plain } from '../formula/given.ts'
 import { withoutCutOff } from '../trade/circuit/cut-off.ts'
-import type { Settled } from '../trade/circuit/part.ts'
+import type { PlainPart, Settled } from '../trade/circuit/part.ts'
 import { settle } from '../trade/circuit/settle.ts'
 import { spareA } from '../trade/circuit/wire.ts'
 import type { CircuitFit, Run } from './circuit.ts'
 import { atLoad } from './circuit-loads.ts'
-import { carries, loadPart, runId, runPart, SOURCE, sourcesOf, wireOf } from './circuit-parts.ts'
+import { carries, loadPart, openRun, runId, runPart, SOURCE, sourcesOf, wireOf } from './circuit-parts.ts'
 import { atProtector } from './circuit-protectors.ts'
 import { shortsOf } from './circuit-shorts.ts'
 import { atSwitch } from './circuit-switches.ts'
@@ -55,13 +55,20 @@ export function settledLoads(fit: Plain<CircuitFit>, heaterC: HeaterC) {
 
 /** Threads beside another way are out of it. */
 export function circuitOf(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
-  return drawnCircuit({ ...fit, runs: fit.runs.map(run => (run.counted === 'yes' ? run : { ...run, state: 'open' as const })) }, heaterC)
+  return circuitWith(
+    fit,
+    fit.runs.map(run => (run.counted === 'yes' ? runPart(run) : openRun(run))),
+    heaterC
+  )
 }
 
 /** As it is drawn: every joint conducts that may. */
-export function drawnCircuit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
-  const parts = [...sourcesOf(fit), ...fit.runs.map(runPart), ...fit.loads.map(load => loadPart(load, heaterC))]
-  return withoutCutOff({ ground: fit.ground, parts })
+export function drawnCircuit(fit: Plain<CircuitFit>) {
+  return circuitWith(fit, fit.runs.map(runPart), {})
+}
+
+function circuitWith(fit: Plain<CircuitFit>, runs: readonly PlainPart[], heaterC: HeaterC) {
+  return withoutCutOff({ ground: fit.ground, parts: [...sourcesOf(fit), ...runs, ...fit.loads.map(load => loadPart(load, heaterC))] })
 }
 
 /** The wire of a run under its current; null where the run has none, or none whose figure is known. */

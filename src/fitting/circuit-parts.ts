@@ -7,6 +7,7 @@ import type { PlainElement } from '../trade/circuit/network.ts'
 import type { PlainPart } from '../trade/circuit/part.ts'
 import * as wire from '../trade/circuit/wire-resistance.ts'
 import type { CircuitFit, FittedLoad, Run, RunPart, RunWire } from './circuit.ts'
+import { partRecalled } from './part-recalled.ts'
 import { type HeaterC, ratedOhm } from './rated-ohm.ts'
 
 export const SOURCE = 'source'
@@ -28,28 +29,31 @@ export function sourcesOf({ bus, ground, busV, insideOhm, others }: Plain<Circui
 }
 
 /** What the wire of a run carries, where it was told how it lies. */
-export function carries({ conductor, lies }: Plain<RunWire>) {
+export const carries = partRecalled(({ conductor, lies }: Plain<RunWire>) => {
   if (lies === null) return null
   const { practice, insulationC, ambientC, altitudeM, bundleCount } = lies
   return ampacity({ practice, conductor: conductorBySize(conductor.size), insulationC, ambientC, altitudeM, bundleCount })
-}
+})
 
 export function wireOf({ parts }: Plain<Run>): Plain<RunWire> | undefined {
   return parts.find(part => part.of === 'wire')
 }
 
 /** A run as the network has it: open, of fixed resistance, or warming itself. */
-export function runPart(run: Plain<Run>): PlainPart {
-  const { from, to, state } = run
-  const ends = { id: runId(run.id), from, to }
+export const runPart = partRecalled((run: Plain<Run>): PlainPart => {
+  if (run.state === 'open') return openRun(run)
+  const ends = { id: runId(run.id), from: run.from, to: run.to }
   const wired = wireOf(run)
-  if (state === 'open') return { kind: 'contact', state, contactOhm: 0, ...ends }
   const current = wired?.warmth === 'own' ? carries(wired) : null
   if (wired === undefined || wired.lies === null || current?.kind !== 'ampacity')
     return { kind: 'resistor', resistanceOhm: runOhm(run, 'as it is'), ...ends }
   const { insulationC: ratedC, ambientC } = wired.lies
   const coldOhm = wireOhm(wired, 20)
   return { kind: 'wire', coldOhm, jointsOhm: jointsOhm(run), ambientC, ampacityA: current.ampacityA, ratedC, heldC: current.heldC, ...ends }
+})
+
+export function openRun({ id, from, to }: Plain<Run>): PlainPart {
+  return { kind: 'contact', state: 'open', contactOhm: 0, id: runId(id), from, to }
 }
 
 /** Hot: as hot as its insulation allows, where that was told, for the least current of a short. */

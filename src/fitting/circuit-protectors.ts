@@ -2,7 +2,6 @@ import type { Plain } from '../formula/given.ts'
 import { silently } from '../formula/working.ts'
 import { conductorBySize } from '../trade/circuit/ampacity-conductor.ts'
 import { loadRoomA } from '../trade/circuit/guarded-wire.ts'
-import { heatedWire } from '../trade/circuit/heated-wire.ts'
 import { loadPercent } from '../trade/circuit/protection.ts'
 import { allowedLoad } from '../trade/circuit/protection-ambient.ts'
 import { breakingCapacity } from '../trade/circuit/protection-breaking.ts'
@@ -10,9 +9,9 @@ import { bandHeating } from '../trade/circuit/protection-heating.ts'
 import { openingTime } from '../trade/circuit/protection-opening.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../trade/circuit/protection-wire-limit.ts'
-import { loadedWireC } from '../trade/circuit/wire-warmth.ts'
 import type { CircuitFit, FittedProtector } from './circuit.ts'
-import { carries } from './circuit-parts.ts'
+import { asHeated, loadedC } from './heated-run.ts'
+import { partRecalled } from './part-recalled.ts'
 import { assumedCold, coldStart, switchedOn, unknownCold } from './switched-on.ts'
 
 interface Around {
@@ -30,17 +29,11 @@ interface Around {
 
 /** A protector in its circuit: its load, its wire, the switch-on behind it, a short right behind it. */
 export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
-  const { ratingA, placeC, wire } = fitted
-  const style = styleOf(fitted.style)
+  const { ratingA, placeC } = fitted
+  const { style, allowed, limit, throughA, breakingA } = byItself(fitted)
   const { loadA } = around
-  const allowed = allowedLoad(style, { ratingA, ambientC: placeC })
-  const limit =
-    wire === null || wire.lies === null
-      ? null
-      : wireLimit({ conductor: conductorBySize(wire.conductor.size), kind: style.kind, ...wire.lies })
   const behind = switchedOn(around.loads, fitted.loads, around.currentsA)
   const inrush = coldStart(behind)
-  const throughA = fitted.holds.beside.reduce((sum, one) => sum + one.ratingA, ratingA)
   return {
     name: fitted.name,
     ratingA,
@@ -60,9 +53,25 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     inrushShortestS: inrush === null ? null : (openingTime(style, { currentA: inrush.currentA, ratingA })?.shortestS ?? null),
     busV: around.busV,
     nearA: around.nearA,
-    breakingA: breakingCapacity(style, ratingA)?.breakingA ?? null
+    breakingA
   }
 }
+
+/** What does not hang on any load. */
+const byItself = partRecalled((fitted: Plain<FittedProtector>) => {
+  const { ratingA, placeC, wire, holds } = fitted
+  const style = styleOf(fitted.style)
+  return {
+    style,
+    allowed: allowedLoad(style, { ratingA, ambientC: placeC }),
+    limit:
+      wire === null || wire.lies === null
+        ? null
+        : wireLimit({ conductor: conductorBySize(wire.conductor.size), kind: style.kind, ...wire.lies }),
+    throughA: holds.beside.reduce((sum, one) => sum + one.ratingA, ratingA),
+    breakingA: breakingCapacity(style, ratingA)?.breakingA ?? null
+  }
+})
 
 /** A sum of ratings beyond every wire that a table has. */
 const MOST_A = 1000
@@ -72,13 +81,13 @@ function overloadOf(
   { style, wire, holds }: Plain<FittedProtector>,
   { throughA, wireA }: { readonly throughA: number; readonly wireA: number }
 ) {
-  if (wire === null || wire.lies === null || throughA > MOST_A) return null
-  const { insulationC, ambientC } = wire.lies
-  const current = carries(wire)
-  if (current?.kind !== 'ampacity') return null
-  const startC = loadedWireC({ current, currentA: wireA, insulationC, ambientC })
-  const heated = heatedWire({ conductor: wire.conductor, current, insulationC })
+  const heated = wire === null || throughA > MOST_A ? null : asHeated(wire)
+  if (heated === null) return null
+  const { insulationC } = heated
+  const startC = loadedC(heated, wireA)
   const styles = [...new Set([style, ...holds.beside.map(one => one.style)])]
-  const found = styles.flatMap(each => bandHeating({ style: each, ratingA: throughA, wire: heated, startC, limitC: insulationC }) ?? [])
+  const found = styles.flatMap(
+    each => bandHeating({ style: each, ratingA: throughA, wire: heated.wire, startC, limitC: insulationC }) ?? []
+  )
   return found.length === 0 ? null : { overloadC: Math.max(...found.map(({ worstC }) => worstC)), insulationC }
 }

@@ -1,11 +1,10 @@
 import type { Plain } from '../formula/given.ts'
-import { heatedWire } from '../trade/circuit/heated-wire.ts'
 import { openingTime, type SlowEdge } from '../trade/circuit/protection-opening.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { type Stage, stagedHeating } from '../trade/circuit/wire-short.ts'
-import { loadedWireC } from '../trade/circuit/wire-warmth.ts'
 import type { CircuitFit, FittedProtector, FittedShort } from './circuit.ts'
-import { carries, wireOf } from './circuit-parts.ts'
+import { wireOf } from './circuit-parts.ts'
+import { asHeated, loadedC } from './heated-run.ts'
 import { shortedHot } from './shorted-circuit.ts'
 
 type Fit = Plain<CircuitFit>
@@ -30,8 +29,6 @@ interface Cleared {
 
 /** Through so much more than its rating a protector melts by the same heat. */
 const MOST_RATIO = 400
-/** An open protector. */
-const OPEN_OHM = 1e8
 
 /** A short that several protectors side by side have to open: one after the other, the quickest first, each opening puts more on the rest. Null where none of it flows through the one that is asked. */
 export function groupShort(fit: Fit, short: Short, runsA: ReadonlyMap<string, number>) {
@@ -82,12 +79,16 @@ function togetherA(left: readonly Through[]): number {
 }
 
 /** What a short drives through each that is left, with the others open. */
-function throughEach(fit: Fit, at: Short['at'], group: readonly Plain<FittedProtector>[], gone: ReadonlySet<string>): readonly Through[] {
-  const parts = [{ of: 'joint', jointOhm: OPEN_OHM }] as const
-  const open = new Set(group.filter(({ name }) => gone.has(name)).map(({ run }) => run))
-  const hot = shortedHot({ ...fit, runs: fit.runs.map(run => (open.has(run.id) ? { ...run, parts } : run)) })
+function throughEach(
+  fit: Fit,
+  { from, to }: Short['at'],
+  group: readonly Plain<FittedProtector>[],
+  gone: ReadonlySet<string>
+): readonly Through[] {
+  const opened = group.flatMap(({ name, run }) => (gone.has(name) ? [run] : []))
+  const hot = shortedHot(fit)
   return group.flatMap(protector => {
-    const faultA = gone.has(protector.name) ? null : hot.throughA({ ...at, run: protector.run, beforeOhm: null })
+    const faultA = gone.has(protector.name) ? null : hot.throughA({ from, to, run: protector.run, beforeOhm: null, opened })
     return faultA === null ? [] : [{ protector, faultA }]
   })
 }
@@ -95,16 +96,14 @@ function throughEach(fit: Fit, at: Short['at'], group: readonly Plain<FittedProt
 /** All of it at once is more than any one wire behind has, and no less than the one that all of it flows through. */
 function heatedIn(fit: Fit, id: string, { opened, stages }: Cleared, currentA: number) {
   const wired = wireOf(fit.runs.find(run => run.id === id)!)
-  const current = wired === undefined ? null : carries(wired)
-  if (wired === undefined || wired.lies === null || current?.kind !== 'ampacity') return null
-  const { insulationC, ambientC } = wired.lies
-  const wire = heatedWire({ conductor: wired.conductor, current, insulationC })
-  const loadedC = loadedWireC({ current, currentA, insulationC, ambientC })
+  const heated = wired === undefined ? null : asHeated(wired)
+  if (heated === null) return null
+  const { wire, insulationC } = heated
   const edges = opened.map(({ edge }) => edge)
   return {
     shortestS: Math.max(...opened.map(({ shortestS }) => shortestS)),
     longestS: opened.at(-1)!.longestS,
     edge: (['unknown', 'bound', 'published'] as const).find(one => edges.includes(one))!,
-    ...stagedHeating({ stages, wire, insulationC, loadedC })
+    ...stagedHeating({ stages, wire, insulationC, loadedC: loadedC(heated, currentA) })
   }
 }

@@ -15,6 +15,8 @@ export interface FittedPart {
   readonly crushMm: Given
   /** Depth of the countersink at the mouth. */
   readonly mouthMm: Given
+  /** Plain length of the part under its shoulder; null where nobody told it: then it is taken as threaded up to there. */
+  readonly undercutMm: Given | null
 }
 
 /** Hole, then seat on the thread that the last tap leaves: bounds run through the whole chain. */
@@ -29,10 +31,10 @@ export function seatIn(
   { hole: { pitchMm }, part }: Plain<HoleFit>,
   { taps, fullDiameterDepthMm }: ReturnType<typeof hole>
 ): Plain<Seat> | null {
-  const { threadLengthMm, overallMm, stack, crushMm, mouthMm } = part
+  const { threadLengthMm, overallMm, stack, crushMm, mouthMm, undercutMm } = part
   const threadDepthMm = taps.at(-1)?.threadDepthMm
   if (threadLengthMm === null || threadDepthMm === undefined) return null
   // The end of the part meets at the latest what is drilled to full diameter: the drill's point beyond it is not counted on.
   const floor = overallMm === null ? null : { overallMm, floorDepthMm: fullDiameterDepthMm }
-  return { pitchMm, threadLengthMm, threadDepthMm, stack, crushMm, floor, mouthMm, needMm: null, clocking: null }
+  return { pitchMm, threadLengthMm, threadDepthMm, stack, crushMm, floor, mouthMm, undercutMm, needMm: null, clocking: null }
 }

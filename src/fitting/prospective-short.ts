@@ -12,7 +12,7 @@ export function prospectiveA({ ground, runs }: Plain<CircuitFit>, fitted: Plain<
   const run = runs.find(({ id }) => id === fitted.run)!
   const found = (['from', 'to'] as const).flatMap(end => {
     const beforeOhm = aheadOhm(run, end === 'to' ? fitted.alongM : behindM(run, fitted.alongM))
-    return asItIs.throughA({ from: run[end], to: ground, run: run.id, beforeOhm }) ?? []
+    return asItIs.throughA({ from: run[end], to: ground, run: run.id, beforeOhm, opened: [] }) ?? []
   })
   return found.length === 0 ? null : Math.max(...found)
 }
@@ -23,5 +23,7 @@ function behindM(run: Plain<Run>, alongM: number | null): number | null {
 
 function aheadOhm(run: Plain<Run>, lengthM: number | null): number {
   const wired = wireOf(run)
-  return wired === undefined || lengthM === null ? 0 : wireOhm({ ...wired, lengthM }, wired.conductorC)
+  if (wired === undefined || lengthM === null) return 0
+  const { conductor, strandFactor, conductorC } = wired
+  return wireOhm({ conductor, strandFactor, lengthM }, conductorC)
 }

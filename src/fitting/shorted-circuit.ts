@@ -1,26 +1,20 @@
-import { fewRecalled } from '../formula/few-recalled.ts'
 import type { Plain } from '../formula/given.ts'
 import { SHORT_OHM } from '../trade/circuit/fault.ts'
 import type { PlainElement } from '../trade/circuit/network.ts'
 import { solvedNetwork } from '../trade/circuit/solve-network.ts'
-import type { CircuitFit } from './circuit.ts'
+import type { CircuitFit, Run } from './circuit.ts'
 import { runId, runOhm, sourcesOf } from './circuit-parts.ts'
+import { CONSTANT, partRecalled } from './part-recalled.ts'
 
 type Fit = Plain<CircuitFit>
-
-/** A run as a short finds it. */
-interface Line {
-  readonly id: string
-  readonly from: string
-  readonly to: string
-  readonly resistanceOhm: number
-}
+type Resistor = Extract<PlainElement, { readonly kind: 'resistor' }>
 
 interface Shortable {
   readonly ground: string
   readonly sources: readonly PlainElement[]
-  readonly lines: readonly Line[]
-  readonly ties: readonly PlainElement[]
+  /** Its runs as a short finds them. */
+  readonly lines: readonly Resistor[]
+  readonly ties: readonly Resistor[]
 }
 
 /** A short between two points, and the run that it is looked at in. */
@@ -30,9 +24,12 @@ export interface ShortAt {
   readonly run: string
   /** Of the prospective current: what of that run stands before it; a conductor without resistance is in place of the rest. Null: the run as it is. */
   readonly beforeOhm: number | null
+  /** Runs whose protectors have opened. */
+  readonly opened: readonly string[]
 }
 
-interface Answered extends ShortAt {
+interface Answered {
+  readonly asked: ShortAt
   readonly currentA: number | null
 }
 
@@ -46,30 +43,42 @@ export class ShortedCircuit {
   }
 
   /** What a short drives through a run; null where none of it flows there. */
-  throughA({ from, to, run, beforeOhm }: ShortAt): number | null {
-    const known = this.answered.find(one => one.from === from && one.to === to && one.run === run && one.beforeOhm === beforeOhm)
+  throughA(asked: ShortAt): number | null {
+    const known = this.answered.find(one => isSame(one.asked, asked))
     if (known !== undefined) return known.currentA
-    const currentA = this.solvedA({ from, to, run, beforeOhm })
-    this.answered.push({ from, to, run, beforeOhm, currentA })
+    const currentA = this.solvedA(asked)
+    this.answered.push({ asked, currentA })
     return currentA
   }
 
-  private solvedA({ from, to, run, beforeOhm }: ShortAt): number | null {
+  private solvedA({ from, to, run, beforeOhm, opened }: ShortAt): number | null {
     const { ground, sources, lines, ties } = this.of
-    const runs = lines.map(line => elementOf(line, line.id === run && beforeOhm !== null ? beforeOhm : line.resistanceOhm))
-    const short: PlainElement = { kind: 'resistor', id: 'short', from, to, resistanceOhm: beforeOhm === null ? SHORT_OHM : BOLTED_OHM }
+    const [id, open] = [runId(run), opened.map(runId)]
+    const runs = lines.map(line => {
+      if (open.includes(line.id)) return resistor(line.id, line, OPEN_OHM)
+      return beforeOhm !== null && line.id === id ? resistor(id, line, beforeOhm) : line
+    })
+    const short = resistor('short', { from, to }, beforeOhm === null ? SHORT_OHM : BOLTED_OHM)
     const solved = solvedNetwork({ ground, elements: [...sources, ...runs, short, ...ties] })
-    const currentA = Math.abs(solved.flowAt(sources.length + lines.findIndex(({ id }) => id === run)).currentA)
+    const currentA = Math.abs(solved.flowAt(sources.length + lines.findIndex(line => line.id === id)).currentA)
     return currentA > leastA(this.of) ? currentA : null
   }
 }
 
-function elementOf({ id, from, to }: Line, resistanceOhm: number): PlainElement {
-  return { kind: 'resistor', id: runId(id), from, to, resistanceOhm }
+function isSame(one: ShortAt, { from, to, run, beforeOhm, opened }: ShortAt): boolean {
+  if (one.from !== from || one.to !== to || one.run !== run || one.beforeOhm !== beforeOhm) return false
+  return one.opened.length === opened.length && one.opened.every((id, i) => id === opened[i])
+}
+
+function resistor(id: string, { from, to }: Pick<Resistor, 'from' | 'to'>, resistanceOhm: number): Resistor {
+  return { kind: 'resistor', id, from, to, resistanceOhm }
 }
 
 /** A prospective current is that of a short of negligible impedance; nought would close a loop without any beside a source that has none. */
 const BOLTED_OHM = 1e-6
+
+/** An open protector. */
+const OPEN_OHM = 1e8
 
 /** A load ties what hangs on it, and lets through next to nothing. */
 const TIE_OHM = 1e6
@@ -80,29 +89,20 @@ function leastA({ sources, ties }: Shortable): number {
   return (2 * allV * Math.max(1, ties.length)) / TIE_OHM
 }
 
-/** Of the inputs that move, few move a short. */
-const shortable = fewRecalled(16, (of: Shortable) => new ShortedCircuit(of))
+/** What a short reads no number of. */
+const UNREAD = [...CONSTANT, 'loads', 'protectors', 'switches', 'shorts']
 
 /** As it stands, for the greatest current: what may conduct does. */
-export function shortedAsItIs(fit: Fit): ShortedCircuit {
-  return shorted(fit, fit.runs, 'as it is')
-}
+export const shortedAsItIs = partRecalled((fit: Fit) => shorted(fit, fit.runs, 'as it is'), UNREAD)
 
 /** Its wires as hot as they may be, for the least current: it must do without threads. */
-export function shortedHot(fit: Fit): ShortedCircuit {
+export const shortedHot = partRecalled((fit: Fit) => {
   const counted = fit.runs.filter(run => run.counted === 'yes')
   return shorted(fit, counted, 'hot')
-}
+}, UNREAD)
 
-function shorted(fit: Fit, runs: Fit['runs'], warmth: 'as it is' | 'hot'): ShortedCircuit {
-  const lines = runs.map(run => ({
-    id: run.id,
-    from: run.from,
-    to: run.to,
-    resistanceOhm: runOhm(run, warmth)
-  }))
-  const ties = fit.loads.map(
-    ({ name, from, to }): PlainElement => ({ kind: 'resistor', id: `tie ${name}`, from, to, resistanceOhm: TIE_OHM })
-  )
-  return shortable({ ground: fit.ground, sources: sourcesOf(fit), lines, ties })
+function shorted(fit: Fit, runs: readonly Plain<Run>[], warmth: 'as it is' | 'hot'): ShortedCircuit {
+  const lines = runs.map(run => resistor(runId(run.id), run, runOhm(run, warmth)))
+  const ties = fit.loads.map(load => resistor(`tie ${load.name}`, load, TIE_OHM))
+  return new ShortedCircuit({ ground: fit.ground, sources: sourcesOf(fit), lines, ties })
 }

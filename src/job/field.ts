@@ -15,6 +15,8 @@ export interface About {
   readonly measure?: string
   /** From one end to the other of what the trade meets (common practice): tried to see what a measurement would change. */
   readonly usual?: readonly [one: string, other: string]
+  /** The same, where it goes with the thread of its part: so many major diameters or pitches, the weaker end first. */
+  readonly usualTimes?: { readonly of: 'major' | 'pitch'; readonly times: readonly [one: number, other: number] }
 }
 /** Taken when the field is left out, and why it is that: allows at best a caution. */
 export interface Default {

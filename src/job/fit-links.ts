@@ -1,4 +1,5 @@
-import { belowThread, crushedAway, shortPart, swallowed } from '../trade/hole/odd-lengths.ts'
+import { allPlain, belowNeck, belowThread, crushedAway, onRim, shortPart, swallowed } from '../trade/hole/odd-lengths.ts'
+import { basicSizes } from '../trade/thread/basic.ts'
 import type { Thread } from '../trade/thread/thread.ts'
 import type { Job } from './read-job.ts'
 import type { LinkFault } from './unknown-name.ts'
@@ -11,9 +12,16 @@ export function fitLinks({ parts, holes }: Job): readonly LinkFault[] {
   ]
 }
 
-function partLinks({ overall, 'thread-length': length, path }: Job['parts'][string]): readonly LinkFault[] {
-  const found = overall === null || length === null ? null : shortPart(overall, length)
-  return found === null ? [] : [{ found, accepted: 'at least thread-length', path: [...path, 'overall'] }]
+type Part = Job['parts'][string]
+
+function partLinks({ overall, 'thread-length': length, undercut, path }: Part): readonly LinkFault[] {
+  if (length === null) return []
+  const short = overall === null ? null : shortPart(overall, length)
+  const plain = allPlain(undercut, length)
+  return [
+    ...(short === null ? [] : [{ found: short, accepted: 'at least thread-length', path: [...path, 'overall'] }]),
+    ...(plain === null ? [] : [{ found: plain, accepted: 'less than thread-length', path: [...path, 'undercut'] }])
+  ]
 }
 
 type Hole = Job['holes'][string]
@@ -29,14 +37,36 @@ function throughLinks(hole: Hole, part: Job['parts'][string] | undefined): reado
   return part === undefined
     ? []
     : [
-        ...hole['under-shoulder'].flatMap(item => itemLinks(item, part.thread)),
+        ...hole['under-shoulder'].flatMap(item => itemLinks(item, part)),
+        ...neckLinks(hole, part),
         ...(part.shoulder === null ? [] : mouthLinks(hole, part.shoulder, part.thread))
       ]
 }
 
-function itemLinks({ hole, path }: Hole['under-shoulder'][number], thread: Thread): readonly LinkFault[] {
-  const found = hole === null ? null : belowThread(hole, thread)
-  return found === null ? [] : [{ found, accepted: `${thread.majorMm} mm and more`, path: [...path, 'hole'] }]
+function itemLinks({ hole, path }: Hole['under-shoulder'][number], { thread, body }: Part): readonly LinkFault[] {
+  if (hole === null) return []
+  const neck = body?.neck ?? null
+  const at = [...path, 'hole']
+  const found = belowThread(hole, thread)
+  if (found !== null) return [{ found, accepted: `${thread.majorMm} mm and more`, path: at }]
+  const narrow = neck === null ? null : belowNeck(hole, neck)
+  return narrow === null ? [] : [{ found: narrow, accepted: `${neck!.value} mm and more`, path: at }]
+}
+
+function neckLinks({ 'under-shoulder': under, crush, mouth, drill }: Hole, { body, undercut, thread }: Part): readonly LinkFault[] {
+  const neckMm = body?.neck ?? null
+  if (neckMm === null) return []
+  const found = onRim({
+    neckMm,
+    undercutMm: undercut.assumed === undefined ? undercut : null,
+    stack: under.map(({ thickness }) => thickness),
+    crushMm: crush,
+    clearMm: Math.max(basicSizes(thread).minorDiameterMm, drill.size?.diameterMm ?? 0),
+    mouthMm: mouth,
+    thread
+  })
+  const accepted = 'a neck that goes into the hole, or undercut: its length under the shoulder, no more than stack and mouth take up'
+  return found === null ? [] : [{ found, accepted, path: [...body!.path, 'neck'] }]
 }
 
 function mouthLinks({ mouth, path }: Hole, shoulder: NonNullable<Job['parts'][string]['shoulder']>, thread: Thread): readonly LinkFault[] {

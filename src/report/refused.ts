@@ -8,8 +8,13 @@ export interface Refused {
   readonly errors: readonly Diagnostic[]
 }
 
+/** One fault is often the cause of many: nobody reads past these. */
+const TOLD = 20
+
 export function faultsText(errors: readonly Diagnostic[]): string {
-  return errors.map(faultText).join('')
+  const more = errors.length - TOLD
+  const told = errors.slice(0, TOLD).map(faultText).join('')
+  return more > 0 ? `${told}and ${more} more; mend these first\n` : told
 }
 
 export function errorDocument({ command, errors }: Refused): string {

@@ -21,6 +21,7 @@ function fitted(more: Partial<JointFit['part']> = {}): JointFit {
       stack: [{ thicknessMm: about(1.2, 0.1) }],
       crushMm: about(0.1),
       mouthMm: about(0.8, 0.1),
+      undercutMm: null,
       ...more
     },
     holds: {

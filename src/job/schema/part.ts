@@ -1,5 +1,6 @@
 import { readPartClass } from '../../trade/joint/part-class.ts'
 import { readThread } from '../../trade/thread/designation.ts'
+import { USUAL_UNDERCUT_TURNS } from '../../trade/thread/undercut.ts'
 import { choice, map, quantity, text, word } from '../field.ts'
 
 /** A part to be fitted. */
@@ -39,6 +40,13 @@ export const PART = map('a part to be fitted', {
     measure: 'calliper, from the shoulder to the last full thread',
     usual: ['8 mm', '16 mm']
   }),
+  undercut: quantity('length', 'plain length under the shoulder: neck, undercut or shank, to its first full thread', {
+    default: '0 mm',
+    why: 'threaded up to the shoulder',
+    example: '1.8 mm',
+    measure: 'calliper, from the shoulder to the first full thread',
+    usualTimes: { of: 'pitch', times: [USUAL_UNDERCUT_TURNS, 0] }
+  }),
   overall: quantity('length', 'shoulder to the end of the part', {
     example: '15.0 mm ± 0.2 mm',
     measure: 'calliper, from the shoulder to the end',
@@ -64,8 +72,16 @@ export const PART = map('a part to be fitted', {
         measure: 'the sheet of its material',
         usual: ['150 MPa', '400 MPa']
       }),
-      neck: quantity('length', 'diameter of the neck between shoulder and thread', { example: '10 mm', measure: 'calliper' }),
-      bore: quantity('length', 'bore through it', { example: '7 mm', measure: 'pin gauge, or the drawing' })
+      neck: quantity('length', 'diameter of the neck between shoulder and thread', {
+        example: '10 mm',
+        measure: 'calliper',
+        usualTimes: { of: 'major', times: [0.7, 0.8] }
+      }),
+      bore: quantity('length', 'bore through it', {
+        example: '7 mm',
+        measure: 'pin gauge, or the drawing',
+        usualTimes: { of: 'major', times: [0.6, 0] }
+      })
     },
     { optional: true }
   ),

@@ -23,7 +23,7 @@ export const chipsBurn: Rule<Subject> = {
     if (family === undefined)
       return { ...notJudged('casting.alloy', `${ASK} ("${alloy}" does not tell)`), change: 'find out what the casting is' }
     return family === 'magnesium'
-      ? plainly('caution', `${alloy} is magnesium: its chips burn, and water feeds the fire`)
+      ? plainly('caution', `${alloy}: magnesium, whose chips burn, and water feeds the fire`)
       : plainly('pass', `${alloy} is ${family}`)
   }
 }

@@ -19,5 +19,9 @@ export const oldHoleTooLarge: Rule<Subject> = {
   why: 'A drill that finds no metal leaves the old wall, and the thread is shallow or none.',
   change: 'take a larger thread, an insert, or another place',
   source: SOURCES.geometry,
-  judge: ({ openingMm, waysOut }) => ({ ...atLeast(facts, openingMm, { value: 0 }), change: waysOut.join('; or ') })
+  judge: ({ openingMm, waysOut }) => ({
+    ...atLeast(facts, openingMm, { value: 0 }),
+    // With room at the worst end nothing stands in doubt but what was assumed.
+    change: openingMm.low > 0 ? 'measure what was assumed, and give it' : waysOut.join('; or ')
+  })
 }

@@ -1,7 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { breakMarginMpa as beyond, bodyMarginMpa as facts } from '../../trade/joint/body.ts'
-import { type BodyUnknown, bodyDoubts } from '../body-doubts.ts'
+import { type BodyUnknown, bodyAssumes, bodyDoubts } from '../body-doubts.ts'
 import { atLeast, doubted, type Lack, missing, notJudged } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
@@ -20,12 +20,12 @@ export const bodyYields: Rule<Subject> = {
   why: 'A hollow body stretches at a torque that a bolt of its size would laugh at; its element cracks, and the clamp is gone.',
   change: 'take a lower torque, or a part with more metal round its bore',
   source: SOURCES['strength-of-materials'],
-  judge: ({ bodyMarginMpa, breakMarginMpa, preloadN, solid, noNeck, lacks }) => {
+  judge: ({ bodyMarginMpa, breakMarginMpa, preloadN, lacks, ...body }) => {
     if (preloadN === null) return missing(lacks)
     if (breakMarginMpa !== null && breaks(breakMarginMpa, bodyMarginMpa)) return atLeast(beyond, breakMarginMpa, { value: 0 })
     return bodyMarginMpa === null
       ? notJudged('body.proof', 'the sheet of its material: the stress that it stands without a lasting stretch')
-      : doubted(atLeast(facts, bodyMarginMpa, { value: 0 }), bodyDoubts({ solid, noNeck }))
+      : bodyAssumes(doubted(atLeast(facts, bodyMarginMpa, { value: 0 }), bodyDoubts(body)), body)
   }
 }
 

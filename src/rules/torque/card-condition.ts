@@ -9,6 +9,9 @@ interface Subject {
   readonly threadsWith: string | null
 }
 
+/** Wet, but not to make them slip. */
+const NO_LUBRICANT = ['sealant', 'locking-compound']
+
 /** Whether the threads are as the card means them. */
 export const cardCondition: Rule<Subject> = {
   id: 'torque/card-condition',
@@ -24,6 +27,8 @@ export const cardCondition: Rule<Subject> = {
       return plainly('caution', `the card means dry threads, and ${threadsWith} is on them: its torque pulls more than it means`)
     if (cardThreads === 'lubricated' && !wet)
       return plainly('caution', 'the card means lubricated threads, and they are dry: less clamping for the same torque')
+    if (cardThreads === 'lubricated' && NO_LUBRICANT.includes(threadsWith))
+      return plainly('caution', `the card means lubricated threads, and ${threadsWith} is no lubricant: its friction is in no table`)
     return plainly('pass', `the card means ${cardThreads} threads, and so they are`)
   }
 }

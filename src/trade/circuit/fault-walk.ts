@@ -3,7 +3,7 @@ import { changeOf, type Fault, type FaultGiven, faultsOf } from './fault.ts'
 import { type FaultEffects, harmOf } from './fault-effects.ts'
 import { FaultWatch } from './fault-watch.ts'
 import type { PlainElement, PlainNetwork } from './network.ts'
-import { refuseUnsolvable } from './solve-network.ts'
+import { soundLayout } from './sound-layout.ts'
 
 export interface WalkedFault extends FaultEffects {
   readonly fault: Fault
@@ -14,8 +14,7 @@ export interface WalkedFault extends FaultEffects {
 /** Every fault of a network, one at a time, worst first. Each is worked out from the factors of the whole network. */
 export function walkFaults(given: FaultGiven): readonly WalkedFault[] {
   const { network, cranking } = given
-  refuseUnsolvable(network)
-  const whole = new FaultWatch(given, new FactoredNetwork(network))
+  const whole = new FaultWatch(given, new FactoredNetwork(network, soundLayout(network)))
   const started = cranking === null ? whole : new FaultWatch(given, new FactoredNetwork(cranked(network, cranking, whole)))
   const walked = faultsOf(given).map(fault => {
     const effects = (fault.kind === 'cranking' ? started : whole).effectsOf(changeOf(fault, network))

@@ -22,6 +22,12 @@ const MOST_OPENINGS = 8
 /** Beyond so many times its rating the band of a protector is not worked out: its quick melting is the same. */
 const MOST_RATIO = 400
 
+/** What flows before anything has opened, and what that opens. */
+interface First {
+  readonly at: At
+  readonly openings: readonly Opening[]
+}
+
 /** One network under watch: what each change of it brings about. */
 export class FaultWatch {
   private readonly given: FaultGiven
@@ -53,11 +59,12 @@ export class FaultWatch {
 
   effectsOf(change: Change): FaultEffects {
     const at = this.currents.after([change])
-    const { opens, end } = this.opened(change, at)
+    const openings = this.openings(at)
+    const { opens, end } = this.opened(change, { at, openings })
     return {
       currentsA: Object.fromEntries([...this.elements].map(([id, element]) => [id, at(element).currentA])),
       opens,
-      doubtful: this.openings(at).filter(({ longestS }) => !Number.isFinite(longestS)),
+      doubtful: openings.filter(({ longestS }) => !Number.isFinite(longestS)),
       backwards: this.backwards(change, at),
       overloads: this.overloads(at, end, opens),
       lost: this.given.loads.filter(id => Math.abs(at(this.element(id)).currentA) < Math.abs(this.before(this.element(id)).currentA) / 2)
@@ -76,17 +83,18 @@ export class FaultWatch {
   }
 
   /** One protector after another, the quickest first, until none is left that must open. */
-  private opened(change: Change, first: At): { readonly opens: readonly Opening[]; readonly end: At } {
+  private opened(change: Change, first: First): { readonly opens: readonly Opening[]; readonly end: At } {
     const made = [change]
     const opens: Opening[] = []
-    let at = first
+    let { at, openings } = first
     while (opens.length < MOST_OPENINGS) {
-      const must = this.openings(at).filter(({ longestS }) => Number.isFinite(longestS))
+      const must = openings.filter(({ longestS }) => Number.isFinite(longestS))
       const next = must.sort((a, b) => a.longestS - b.longestS)[0]
       if (next === undefined || opens.some(({ id }) => id === next.id)) break
       opens.push(next)
       made.push({ kind: 'opened', element: this.element(next.id) })
       at = this.currents.after(made)
+      openings = this.openings(at)
     }
     return { opens, end: at }
   }
@@ -103,7 +111,8 @@ export class FaultWatch {
 
   /** Loads whose current turned round, that were off and are not, and that had it straight from the source and now have it through another load. */
   private backwards(change: Change, at: At): readonly FedBackwards[] {
-    const direct = directNodes(this.factored.network, this.loads, change)
+    // What joins two nodes takes no straight way from any load.
+    const direct = change.kind === 'joined' ? this.direct : directNodes(this.factored.network, this.loads, change.element)
     const straight = (nodes: ReadonlySet<string>, { from, to }: PlainElement) => nodes.has(from) && nodes.has(to)
     return this.given.loads.flatMap((id): readonly FedBackwards[] => {
       const element = this.element(id)

@@ -4,7 +4,7 @@ import { hasRow, KNOWN, type Layout, layoutOf } from './network-layout.ts'
 import { requireRange } from './network-limits.ts'
 import type { PartOf, PlainCircuit, PlainPart, Settled } from './part.ts'
 import { powerPoints } from './power-points.ts'
-import { refuseUnsolvable } from './solve-network.ts'
+import { soundLayout } from './sound-layout.ts'
 import { ohmAt } from './warmth.ts'
 
 /** A part that follows its own temperature, and its number among the elements of the network. */
@@ -26,8 +26,7 @@ export class HeldCircuit {
     this.warming = conducting.flatMap((part, at) => (follows(part) ? [{ part, at }] : []))
     this.loads = parts.filter(part => part.kind === 'power')
     this.cold = { ground, elements: conducting.map(elementOf) }
-    refuseUnsolvable(this.cold)
-    this.layout = layoutOf(this.cold)
+    this.layout = soundLayout(this.cold)
   }
 
   /** With these resistances of what follows its temperature: linear but for its loads of constant power. */

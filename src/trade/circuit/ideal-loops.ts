@@ -52,6 +52,10 @@ export function refuseIdealLoops(network: PlainNetwork): void {
   )
 }
 
+export function isIdeal(element: PlainElement): boolean {
+  return idealRiseV(element) !== undefined
+}
+
 /** How much the voltage rises from `from` to `to` whatever the current; nothing where there is resistance. */
 function idealRiseV(element: PlainElement): number | undefined {
   if (element.kind === 'resistor' && element.resistanceOhm === 0) return 0

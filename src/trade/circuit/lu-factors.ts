@@ -12,7 +12,8 @@ export class LuFactors {
   constructor(left: Float64Array) {
     this.size = Math.round(Math.sqrt(left.length))
     this.factors = left
-    const order = Array.from({ length: this.size }, (_, row) => row)
+    const order: number[] = []
+    for (let row = 0; row < this.size; row++) order.push(row)
     for (let column = 0; column < this.size; column++) {
       this.swap(column, this.pivotRow(column), order)
       this.eliminate(column)

@@ -34,6 +34,7 @@ function tell({ ground, parts }: PlainCircuit, { nodeV, flows }: Settled): void 
 
 function settledBy(circuit: PlainCircuit): Settled {
   requireSoundParts(circuit)
+  if (relaysOf(circuit).length === 0) return warmed(circuit, {})
   let contacts: Contacts = Object.fromEntries(relaysOf(circuit).map(({ id, atRest }) => [id, atRest]))
   const seen = new Set<string>()
   for (;;) {

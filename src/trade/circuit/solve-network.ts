@@ -2,10 +2,8 @@ import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { isRecording, recordStep } from '../../formula/working.ts'
 import { FactoredNetwork } from './factored-network.ts'
-import { refuseFloating } from './floating-parts.ts'
-import { refuseIdealLoops } from './ideal-loops.ts'
 import { nodesOf, type PlainElement, type PlainNetwork, type Solution } from './network.ts'
-import { requireSound } from './network-limits.ts'
+import { soundLayout } from './sound-layout.ts'
 
 /** Voltages of all nodes and currents of all elements. */
 export function solveNetwork(network: PlainNetwork): Solution {
@@ -14,16 +12,9 @@ export function solveNetwork(network: PlainNetwork): Solution {
 
 /** The same before it is written out. What has no one answer is refused in words before anything is solved. */
 export function solvedNetwork(network: PlainNetwork): FactoredNetwork {
-  refuseUnsolvable(network)
-  const factored = new FactoredNetwork(network)
+  const factored = new FactoredNetwork(network, soundLayout(network))
   if (isRecording()) for (const node of nodesOf(network).slice(1)) recordNode(node, factored.nodeV(factored.unknowns, node), network)
   return factored
-}
-
-export function refuseUnsolvable(network: PlainNetwork): void {
-  requireSound(network)
-  refuseFloating(network)
-  refuseIdealLoops(network)
 }
 
 function recordNode(node: string, value: number, { ground, elements }: PlainNetwork): void {

@@ -24,8 +24,30 @@ const FAMILIES: readonly (readonly [RegExp, AlloyFamily])[] = [
   [/\balumini?um\b|^al(si|cu|mg|zn)|^en[- ]?ac|^lm ?[0-9]|^adc ?[0-9]|^[a-f]? ?[1-8][0-9]{2}\b/, 'aluminium']
 ]
 
-/** The family of a casting alloy by its trade name (the names from memory); undefined where the name does not tell: then ask. */
+/** What a name of an alloy is made of beside figures: any other word (maybe, not, or, looks like) makes it a guess. */
+const NAMING: ReadonlySet<string> = new Set(
+  (
+    'a ac adc al alloy aluminium aluminum aisi as astm b c carbon cast casting chill class cu d die diecast ductile e en f fe ' +
+    'gg ggg gjl gjs graphite grade gravity gray grey high housing in investment iron lm low malleable mild mn mold mould ni nodular of ' +
+    'part permanent plate pressure sand si sn spheroidal stainless steel t temper ti white wrought za zamak zinc zn'
+  ).split(' ')
+)
+
+/** No other metal is meant by it, and none is told. */
+const NO_MAGNESIUM = /^(no|not|non)[ -]?magnesium$/
+
+/**
+ * The family of a casting alloy by its trade name (the names from memory); undefined where the name does not tell: then ask.
+ * Magnesium is taken from any word of it; every other metal only from a text that is a name and nothing more.
+ */
 export function alloyFamily(alloy: string): AlloyFamily | undefined {
   const name = alloy.trim().toLowerCase()
-  return FAMILIES.find(([pattern]) => pattern.test(name))?.[1]
+  if (NO_MAGNESIUM.test(name)) return undefined
+  const family = FAMILIES.find(([pattern]) => pattern.test(name))?.[1]
+  return family === 'magnesium' || isName(name) ? family : undefined
+}
+
+function isName(name: string): boolean {
+  const words = name.split(/[\s\-/(),.]+/).filter(word => word !== '')
+  return words.every(word => NAMING.has(word) || /^[a-z0-9]*[0-9][a-z0-9]*$/.test(word))
 }

@@ -21,6 +21,41 @@ export function belowThread(holeMm: Given, { majorMm, name }: Thread): string | 
   return holeMm.high < majorMm ? `a hole of ${holeMm.value} mm, which does not go over the thread ${name}` : null
 }
 
+/** A plain length under the shoulder that leaves no thread. */
+export function allPlain(undercutMm: Given, threadLengthMm: Given): string | null {
+  return undercutMm.low >= threadLengthMm.high ? 'a part that is plain down to where its thread ends' : null
+}
+
+/** What lies under the shoulder goes over the neck too. */
+export function belowNeck(holeMm: Given, neckMm: Given): string | null {
+  return holeMm.high < neckMm.low ? `a hole of ${holeMm.value} mm, which does not go over the neck of ${neckMm.value} mm` : null
+}
+
+/** A neck under its shoulder, and the hole it goes into. */
+export interface Necked {
+  readonly neckMm: Given
+  /** Null where nobody told how long it is. */
+  readonly undercutMm: Given | null
+  readonly stack: readonly Given[]
+  readonly crushMm: Given
+  /** Between the crests of the thread in the hole. */
+  readonly clearMm: number
+  readonly mouthMm: Given
+  readonly thread: Thread
+}
+
+/** A neck that does not go between the threads of its hole stands on their rim before the shoulder lands. */
+export function onRim({ neckMm, undercutMm, stack, crushMm, clearMm, mouthMm, thread }: Necked): string | null {
+  if (neckMm.high <= clearMm) return null
+  const wide = `a neck of ${neckMm.value} mm in a hole ${clearMm.toFixed(2)} mm wide`
+  // As wide as the thread, it is none.
+  if (undercutMm === null)
+    return neckMm.low <= thread.majorMm && neckMm.high >= thread.majorMm ? null : `${wide}, and no word of its length`
+  const belowMm = undercutMm.high + crushMm.high - stack.reduce((sum, { low }) => sum + low, 0)
+  const roomMm = mouthAcross(mouthMm.low, thread) > neckMm.high ? mouthMm.low - (neckMm.high - basicSizes(thread).minorDiameterMm) / 2 : 0
+  return belowMm > Math.max(0, roomMm) + 1e-9 ? `${wide}: it stands on the rim, ${belowMm.toFixed(2)} mm before the shoulder lands` : null
+}
+
 /** A mouth as wide as the shoulder leaves it nothing to stand on. */
 export function swallowed(mouthMm: Given, shoulderMm: Given, thread: Thread): string | null {
   // What is no countersink at all is told where it is worked with.

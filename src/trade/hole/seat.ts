@@ -19,6 +19,8 @@ export interface Seat {
   readonly floor: Floor | null
   /** Depth of the countersink at the mouth: no thread there. */
   readonly mouthMm: Given
+  /** Plain length of the part under its shoulder (neck, undercut); null where it is threaded up to there, or nobody knows. */
+  readonly undercutMm: Given | null
   /** Full threads that are to be engaged. */
   readonly needMm: Given | null
   readonly clocking: Clocking | null
@@ -52,9 +54,11 @@ export function seat(seated: Plain<Seat>) {
 }
 
 /** How much thread holds, and how thick a stack leaves what is wanted. */
-function engagement({ threadLengthMm, threadDepthMm, crushMm, mouthMm, needMm }: Plain<Seat>, stackMm: number) {
-  const partMm = engaged.partBelowFaceMm({ threadLengthMm, stackMm, crushMm, mouthMm })
-  const holeMm = engaged.holeBelowMouthMm({ threadDepthMm, mouthMm })
+function engagement({ threadLengthMm, threadDepthMm, crushMm, mouthMm, undercutMm, needMm }: Plain<Seat>, stackMm: number) {
+  const plainMm = undercutMm === null ? 0 : engaged.plainBelowFaceMm({ undercutMm, stackMm, crushMm })
+  const startMm = Math.max(mouthMm, plainMm)
+  const partMm = engaged.partBelowFaceMm({ threadLengthMm, stackMm, crushMm, mouthMm: startMm })
+  const holeMm = engaged.holeBelowMouthMm({ threadDepthMm, mouthMm: startMm })
   const engagedMm = Math.min(partMm, holeMm)
   recordStep(engaged.ENGAGED, engagedMm, () => 'the lesser of le1 and le2')
   return {

@@ -40,7 +40,12 @@ export const PART_CLASSES: readonly PartClass[] = [
     ],
     source: ISO_898
   },
-  sizeless('9.8', 900, 720, 650, ISO_898),
+  {
+    name: '9.8',
+    // No larger (memory).
+    sizes: [{ toMajorMm: 16, tensileMpa: 900, yieldMpa: 720, proofMpa: 650 }],
+    source: ISO_898
+  },
   sizeless('10.9', 1040, 940, 830, ISO_898),
   sizeless('12.9', 1220, 1100, 970, ISO_898),
   sizeless('A2-70', 700, 450, 450, ISO_3506),

@@ -44,7 +44,8 @@ function partOf(hole: JobHole, part: JobPart): HoleFit['part'] {
     overallMm: part.overall,
     stack: hole['under-shoulder'].map(({ thickness: thicknessMm }) => ({ thicknessMm })),
     crushMm: hole.crush,
-    mouthMm: hole.mouth
+    mouthMm: hole.mouth,
+    undercutMm: part.undercut.assumed === undefined ? part.undercut : null
   }
 }
 

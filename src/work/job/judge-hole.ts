@@ -1,10 +1,13 @@
 import { type HoleFit, holeFit } from '../../fitting/hole-fit.ts'
 import { asChosen, type BoundsOf, boundsOf, exactly } from '../../formula/bounds.ts'
+import type { Given } from '../../formula/given.ts'
 import { silently } from '../../formula/working.ts'
 import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
+import type { Finding } from '../../rules/finding.ts'
 import { HOLE_RULES } from '../../rules/list.ts'
 import { asked } from '../../rules/rule.ts'
+import { threadNotEngaged } from '../../rules/seat/thread-not-engaged.ts'
 import type { HoleSubject } from '../../rules/subjects.ts'
 import { wallNeeds } from '../../trade/hole/wall.ts'
 import { waysOut } from '../../trade/hole/ways-out.ts'
@@ -15,6 +18,7 @@ import { holeFitOf, type JobHole, type JobPart } from './hole-fit-of.ts'
 import { wideFit } from './joint-fit-of.ts'
 import { judgeJoint } from './judge-joint.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
+import { undercutDoubted } from './undercut-doubt.ts'
 
 /** One hole with its part: results under the names of the quick commands, and every rule asked. */
 export function judgeHole(job: Job, hole: JobHole): JudgedThing {
@@ -26,8 +30,23 @@ export function judgeHole(job: Job, hole: JobHole): JudgedThing {
   const held = judgeJoint(job, hole, { fit, wallLeftMm: bounds.hole.wallLeftMm?.low ?? null })
   return {
     results: [...prefixed('hole', [...resultsBy(HOLE_RESULTS, bounds.hole), ...tapResults(bounds.hole)]), ...seated, ...held.results],
-    findings: [...HOLE_RULES.map(rule => asked(rule, subject)), ...held.findings]
+    findings: [
+      ...undercutDoubted(
+        HOLE_RULES.map(rule => asked(rule, subject)),
+        part,
+        mm => behind(subject, fit, mm)
+      ),
+      ...held.findings
+    ]
   }
+}
+
+/** What of the seat is judged by the thread that is engaged, its part with a plain length under the shoulder. */
+function behind({ engagedMm, pitchMm }: HoleSubject, fit: HoleFit, undercutMm: Given): readonly Finding[] {
+  // It takes no more than its own length: where that is to spare there is nothing to look at.
+  if (engagedMm === null || engagedMm.low - undercutMm.high - fit.part.crushMm.high >= pitchMm) return []
+  const { seat } = boundsOf({ ...fit, part: { ...fit.part, undercutMm } }, holeFit)
+  return seat === null ? [] : [asked(threadNotEngaged, { engagedMm: seat.engagedMm, pitchMm })]
 }
 
 interface Seen {

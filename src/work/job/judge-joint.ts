@@ -1,6 +1,7 @@
 import type { HoleFit } from '../../fitting/hole-fit.ts'
 import { jointFit } from '../../fitting/joint-fit.ts'
 import { type Bounded, type BoundsOf, boundsOf } from '../../formula/bounds.ts'
+import type { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
@@ -16,6 +17,7 @@ import { JOINT_RESULTS, TORQUE_RESULT } from '../results/joint-results.ts'
 import type { JobHole } from './hole-fit-of.ts'
 import { type FoundJoint, jointFitOf, metalOf, ringLack, wideFit } from './joint-fit-of.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
+import { undercutDoubted } from './undercut-doubt.ts'
 
 interface Opened {
   readonly fit: HoleFit
@@ -30,13 +32,18 @@ export function judgeJoint(job: Job, hole: JobHole, { fit, wallLeftMm }: Opened)
     const found = jointFitOf(job, hole, { fit, metal })
     const bounds = found.fit === null ? null : boundsOf(found.fit, jointFit)
     const place = placeOf(job, hole, { fit, wallLeftMm })
-    const subject = subjectOf(job, hole, { found, bounds, metal, place })
+    const judgedBy = (by: Seen['bounds']) => JOINT_RULES.map(rule => asked(rule, subjectOf(job, hole, { found, bounds: by, metal, place })))
     const results = bounds === null ? [] : prefixed('joint', [...resultsBy(JOINT_RESULTS, bounds), ...resultsBy(TORQUE_RESULT, bounds)])
-    return { results, findings: JOINT_RULES.map(rule => asked(rule, subject)) }
+    return { results, findings: undercutDoubted(judgedBy(bounds), job.parts[hole.takes]!, mm => judgedBy(behind(found, mm))) }
   } catch (error) {
     if (!(error instanceof NoAnswer)) throw error
     return { results: [], findings: [noAnswer('joint', error)] }
   }
+}
+
+/** The same joint, its part with a plain length under the shoulder. */
+function behind({ fit }: FoundJoint, undercutMm: Given): Seen['bounds'] {
+  return fit === null ? null : boundsOf({ ...fit, part: { ...fit.part, undercutMm } }, jointFit)
 }
 
 interface Seen {
@@ -47,13 +54,14 @@ interface Seen {
 }
 
 function subjectOf(job: Job, hole: JobHole, { found, bounds, metal, place }: Seen): JointSubject {
-  const { body } = job.parts[hole.takes]!
+  const { body, path } = job.parts[hole.takes]!
   return {
     ...place,
     lacks: found.lacks ?? (job.parts[hole.takes]!.torque === null ? withoutCard(hole) : null),
     lacksRing: ringLack(job, hole),
     solid: (body?.bore ?? null) === null,
     noNeck: (body?.neck ?? null) === null,
+    bodyAt: [...path, 'body'],
     typical: metal !== null && hole.casting.shear === null,
     castingMetal: metal,
     ...figuresOf(bounds)

@@ -9,17 +9,28 @@ import { showNumber } from '../../quantity/show.ts'
 export interface Candidate {
   readonly path: Path
   readonly field: Field
+  /** From one end to the other of what the trade meets; null where nothing is tried. */
+  readonly usual: readonly string[] | null
   /** The text it was taken as; null where nothing was taken. */
   readonly taken: string | null
   /** Fields that must stand beside it, where the block it would stand in was left out whole. */
   readonly beside: readonly { readonly path: Path; readonly text: string }[]
 }
 
+type Found = Omit<Candidate, 'usual'>
 type Place = Pick<Candidate, 'path' | 'beside'>
 
 /** Every field of a job that can be measured and is unknown or assumed, in the order of the file. The meters decide no verdict of a job. */
 export function candidatesOf(job: Job): readonly Candidate[] {
-  return candidatesIn(JOB, job, { path: [], beside: [] }).filter(({ path }) => path[0] !== 'proof' && !isOfNoUse(job, path))
+  return candidatesIn(JOB, job, { path: [], beside: [] })
+    .filter(({ path }) => path[0] !== 'proof' && !isOfNoUse(job, path))
+    .map(one => ({ ...one, usual: usualOf(one, job) }))
+}
+
+function usualOf({ path: [, name], field: { usual, usualTimes } }: Found, { parts }: Job): Candidate['usual'] {
+  if (usualTimes === undefined) return usual ?? null
+  const { majorMm, pitchMm } = parts[String(name)]!.thread
+  return usualTimes.times.map(times => `${showNumber(times * (usualTimes.of === 'major' ? majorMm : pitchMm), 'length')} mm`)
 }
 
 /** What only a heater has. */
@@ -44,7 +55,7 @@ function hasPlace(circuit: Job['circuit'], run: number, item: number): boolean {
   return found !== undefined && found.wire !== null && (fuse ?? breaker) !== null
 }
 
-function candidatesIn(field: Field, value: unknown, place: Place): readonly Candidate[] {
+function candidatesIn(field: Field, value: unknown, place: Place): readonly Found[] {
   const below = (key: string | number): Place => ({ ...place, path: [...place.path, key] })
   if (field.is === 'map') {
     const held = (value ?? {}) as { readonly [key: string]: unknown }

@@ -68,8 +68,8 @@ function tableOf(fields: readonly Ranked[]): Table {
       opens: one.opens.length,
       settles: one.settles.length,
       'margin-move': one.moveRatio,
-      from: one.field.usual?.[0] ?? null,
-      to: one.field.usual?.[1] ?? null,
+      from: one.usual?.[0] ?? null,
+      to: one.usual?.[1] ?? null,
       does: doesText(one),
       measure: one.field.measure ?? ''
     }))

@@ -32,9 +32,9 @@ function ranked(read: ReadJob, findings: readonly PlacedFinding[]): readonly Ran
   return candidates
     .map(one => ({
       ...one,
-      opens: filled.get(one) ?? [],
+      opens: [...new Set([...(filled.get(one) ?? []), ...namedBy(one, findings)])],
       settles: settledBy(one, findings),
-      ...turned(trial, one, now)
+      ...turnedBeside(trial, one, { now, candidates })
     }))
     .sort((a, b) => weightOf(b) - weightOf(a))
 }
@@ -106,13 +106,41 @@ function openedBy(before: Verdicts | undefined, after: Verdicts | undefined): re
   return unjudged(before).filter(key => !left.has(key))
 }
 
+/** What is not judged and names this field as the first that is missing, whatever else is. */
+function namedBy({ path }: Candidate, findings: readonly PlacedFinding[]): readonly string[] {
+  const give = `give ${path.join('.')}`
+  return findings.filter(({ verdict, change }) => verdict === 'not-judged' && change === give).map(({ thing, rule }) => `${thing} ${rule}`)
+}
+
 function settledBy({ path }: Candidate, findings: readonly PlacedFinding[]): readonly string[] {
   const name = path.join('.')
   return findings.filter(({ assumes = [] }) => assumes.some(at => at.join('.') === name)).map(({ thing, rule }) => `${thing} ${rule}`)
 }
 
+function isSection({ field }: Candidate): boolean {
+  return field.usualTimes?.of === 'major'
+}
+
+interface Beside {
+  readonly now: Verdicts
+  readonly candidates: readonly Candidate[]
+}
+
+/** Sections of one body weaken it together: each is tried alone, then beside the others at their weaker end. */
+function turnedBeside(trial: Trial, one: Candidate, { now, candidates }: Beside): Pick<Ranked, 'turns' | 'moveRatio'> {
+  const alone = turned(trial, one, now)
+  if (!isSection(one) || alone.turns.length > 0) return alone
+  const others = candidates.filter(other => other !== one && isSection(other) && other.path[1] === one.path[1])
+  const weak = others.reduce((put, other) => withField(put, other, other.usual![0]!), trial)
+  const then = others.length === 0 ? undefined : verdictsOf(weak)
+  if (then === undefined) return alone
+  const { turns, moveRatio } = turned(weak, one, then)
+  const beside = others.map(({ path, usual }) => `${path.at(-1)} ${usual![0]}`).join(', ')
+  return { turns: turns.map(turn => ({ ...turn, failsAt: `${turn.failsAt} beside ${beside}` })), moveRatio }
+}
+
 function turned(trial: Trial, one: Candidate, now: Verdicts): Pick<Ranked, 'turns' | 'moveRatio'> {
-  const ends = (one.field.usual ?? []).map(text => ({ text, verdicts: verdictsOf(withField(trial, one, text)) }))
+  const ends = (one.usual ?? []).map(text => ({ text, verdicts: verdictsOf(withField(trial, one, text)) }))
   const tried = [...ends.flatMap(({ text, verdicts }) => (verdicts === undefined ? [] : [{ text, verdicts }]))]
   if (tried.length === 0) return { turns: [], moveRatio: 0 }
   const all = [{ text: '', verdicts: now }, ...tried]

@@ -9,7 +9,10 @@ it.each([
   ['dry', 'oil', 'caution'],
   ['dry', 'thermal-compound', 'caution'],
   ['lubricated', 'nothing', 'caution'],
-  ['lubricated', 'anti-seize', 'pass']
+  ['lubricated', 'anti-seize', 'pass'],
+  ['lubricated', 'oil', 'pass'],
+  ['lubricated', 'sealant', 'caution'],
+  ['lubricated', 'locking-compound', 'caution']
 ] as const)('a card for %s threads with %s on them: %s', (cardThreads, threadsWith, verdict) => {
   expect(verdictOf(cardCondition, { cardThreads, threadsWith })).toBe(verdict)
 })

@@ -22,6 +22,17 @@ it.each([
   ['ZAMAK 5 die cast', 'zinc'],
   ['ZA-27', 'zinc'],
   ['grey iron class 30', 'iron'],
+  ['AlSi9Cu3(Fe)', 'aluminium'],
+  ['cast iron', 'iron'],
+  ['aluminium or magnesium', 'magnesium'],
+  ['perhaps magnesium', 'magnesium'],
+  ['not magnesium', undefined],
+  ['no magnesium', undefined],
+  ['looks like aluminium', undefined],
+  ['aluminium?', undefined],
+  ['A380, I think', undefined],
+  ['no iron', undefined],
+  ['zinc or pot metal', undefined],
   ['alloy nobody knows', undefined],
   ['pot metal', undefined]
 ])('%s is %s', (alloy, family) => {

@@ -43,6 +43,7 @@ export function terminal(): Seat {
     crushMm: about(0),
     floor: null,
     mouthMm: about(0),
+    undercutMm: null,
     needMm: null,
     clocking: null
   }

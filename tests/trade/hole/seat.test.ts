@@ -22,6 +22,7 @@ const seats: fc.Arbitrary<Seat> = fc.record<Seat>({
   crushMm: loose(0.05, 0.2, 0.05),
   floor: fc.option(fc.record({ overallMm: loose(11, 18, 0.4), floorDepthMm: loose(11, 18, 0.4) })),
   mouthMm: loose(0.1, 1.5, 0.1),
+  undercutMm: fc.option(loose(0.5, 6, 0.2)),
   needMm: fc.option(between(5, 12).map(mm => about(mm))),
   clocking: fc.constant(null)
 })
@@ -108,6 +109,7 @@ describe('a part that the floor would stop', () => {
     crushMm: about(0.05),
     floor: { overallMm: about(15), floorDepthMm: about(12.9) },
     mouthMm: about(0.8),
+    undercutMm: null,
     needMm: about(9),
     clocking: null
   }
@@ -126,6 +128,24 @@ describe('a part that the floor would stop', () => {
     ['beyond what is wanted, 10.65 − 9.0', results => results.engagedMarginMm!, 1.65]
   ])('%s', (_, asked, expected) => {
     expect(asked(seat(plainOf(given).plain))).toBeCloseTo(expected, 9)
+  })
+
+  it.each([
+    ['ends inside the stack, 2.0 − 2.0 + 0.05 of it below the face: less than the mouth takes', 2, 10.65],
+    ['ends below the mouth: 13.4 − 2.8', 2.8, 10.6],
+    ['is a shank: 13.4 − 5.2', 5.2, 8.2],
+    ['leaves no thread', 13.4, 0]
+  ])('a plain length under the shoulder that %s', (_, undercutMm, engagedMm) => {
+    const { runOut, engagedMm: engaged } = seat(plainOf({ ...given, undercutMm: about(undercutMm) }).plain)
+    expect(engaged).toBeCloseTo(engagedMm, 9)
+    // The end of the thread is where it was: nothing is gained at the run-out.
+    expect(runOut).toEqual(seat(plainOf(given).plain).runOut)
+  })
+
+  // The hole ends first: 12.0 − (5.2 − 2.0 + 0.05) = 8.75 of 9.2 that a part of 14.4 has.
+  it('a plain length is off the thread of the hole as well', () => {
+    const longer = { ...given, threadLengthMm: about(14.4), undercutMm: about(5.2) }
+    expect(seat(plainOf(longer).plain).engagedMm).toBeCloseTo(8.75, 9)
   })
 
   it('adds up the stack in the working', () => {
@@ -169,7 +189,12 @@ describe('engagement', () => {
     fc.assert(
       fc.property(seats, between(1, 8), (tree, needMm) => {
         const { greatestStackMm } = seat(plainOf({ ...tree, needMm: about(needMm) }).plain)
-        fc.pre(greatestStackMm! >= 0 && greatestStackMm! <= 50 && tree.threadDepthMm.value - tree.mouthMm.value >= needMm)
+        fc.pre(
+          tree.undercutMm === null &&
+            greatestStackMm! >= 0 &&
+            greatestStackMm! <= 50 &&
+            tree.threadDepthMm.value - tree.mouthMm.value >= needMm
+        )
         const stack = [{ thicknessMm: about(greatestStackMm!) }]
         expect(seat(plainOf({ ...tree, stack, needMm: about(needMm) }).plain).engagedMarginMm).toBeCloseTo(0, 9)
       })

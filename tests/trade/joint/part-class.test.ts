@@ -41,7 +41,11 @@ test('class 8.8 is stronger above 16 mm', () => {
 })
 
 // ISO 898-1 and ISO 3506-1 are written for coarse threads to M39 (memory).
-test.each(PART_CLASSES.map(partClass => ({ partClass, ...partClass })))('$name goes to M39', ({ partClass }) => {
-  expect(classStrength({ partClass, majorMm: 39 }).tensileMpa).toBeGreaterThan(0)
-  expect(() => classStrength({ partClass, majorMm: 39.001 })).toThrow(NoAnswer)
-})
+// Class 9.8 is for 16 mm and below (ISO 898-1, memory).
+test.each(PART_CLASSES.map(partClass => ({ partClass, ...partClass, toMm: partClass.name === '9.8' ? 16 : 39 })))(
+  '$name goes to M$toMm',
+  ({ partClass, toMm }) => {
+    expect(classStrength({ partClass, majorMm: toMm }).tensileMpa).toBeGreaterThan(0)
+    expect(() => classStrength({ partClass, majorMm: toMm + 0.001 })).toThrow(NoAnswer)
+  }
+)

@@ -10,6 +10,7 @@ parts:
     kind: plug
     thread: M12x1.5
     thread-length: 12 mm
+    undercut: 0 mm
     shoulder: 17 mm
     body: { tensile: 380 MPa, proof: 260 MPa, neck: 12 mm, bore: 0 mm }
     torque: { card: 12 N·m, threads: dry }
@@ -35,6 +36,9 @@ function judged(change: (text: string) => string = text => text) {
 
 const joint = (job: ReturnType<typeof judged>) => job.findings.filter(({ rule }) => rule.startsWith('joint/'))
 
+/** One that goes between the threads of its hole. */
+const necked = (text: string) => text.replace('neck: 12 mm', 'neck: 10 mm')
+
 describe('a whole joint', () => {
   it('is judged, with its results under the names of the quick command', () => {
     const job = judged()
@@ -55,6 +59,37 @@ describe('a whole joint', () => {
       low: expect.closeTo(11.52, 9),
       high: expect.closeTo(12.48, 9)
     })
+  })
+
+  // M12x1.5 with a regular undercut: 3.5 · 1.5 = 5.25 mm; 12 − 5.25 = 6.75 mm is left of the 11 mm, 4 mm of a shank of 8 mm.
+  it.each([
+    ['    undercut: 5.25 mm\n', 6.75],
+    ['    undercut: 8 mm\n', 4],
+    ['    undercut: 1 mm\n', 11],
+    ['', 11]
+  ])('with %j engages %d mm', (undercut, mm) => {
+    const job = judged(text => necked(text).replace('    undercut: 0 mm\n', undercut))
+    expect(job.results.find(({ id }) => id === 'holes.left:seat.engagement')?.value).toBeCloseTo(mm, 9)
+  })
+
+  it('without a word of the undercut is a caution where the verdict would move, and names the field', () => {
+    const short = joint(judged(text => necked(text).replace('    undercut: 0 mm\n', ''))).filter(({ verdict }) => verdict === 'caution')
+    const behind = joint(judged(text => necked(text).replace('undercut: 0 mm', 'undercut: 5.25 mm'))).filter(
+      ({ margin }) => (margin ?? 0) < 0
+    )
+    expect(short.map(({ rule }) => rule)).toEqual(['joint/engagement-short'])
+    expect(behind.map(({ rule }) => rule)).toEqual(['joint/engagement-short'])
+    expect(short[0]!.says).toContain('regular undercut of 5.25 mm')
+    expect(short[0]!.assumes).toContainEqual(['parts', 'part', 'undercut'])
+  })
+
+  it('a short thread behind an undercut that nobody told may be none', () => {
+    const judging = (mm: string) =>
+      judged(text => text.replace('thread-length: 12 mm\n    undercut: 0 mm', `thread-length: ${mm}`)).findings
+    const engaged = (mm: string) => judging(mm).find(({ rule }) => rule === 'seat/thread-not-engaged')
+    // 6 − 5.25 = 0.75 mm: less than one turn of 1.5; 7 − 5.25 = 1.75 is one.
+    expect(engaged('6 mm')).toMatchObject({ verdict: 'caution', says: expect.stringContaining('the margin is -0.75 mm') })
+    expect(engaged('7 mm')?.verdict).toBe('pass')
   })
 
   it('bears on no metal that the mouth took away', () => {

@@ -61,6 +61,38 @@ describe('a job that is half measured', () => {
   })
 })
 
+// Invented. 18.72 N·m at a nut factor of 0.16 pull 18.72/(0.16 · 0.012) = 9750 N: neck 8.4 less bore 7.2 leaves π/4 · (8.4² − 7.2²) = 14.7 mm², 663 MPa against a proof of 260.
+describe('neck and bore that nobody told', () => {
+  const job = `fettle: 1
+job: { title: invented }
+parts:
+  p: { kind: plug, thread: M12x1.5, thread-length: 12.6 mm, shoulder: 17 mm, body: { tensile: 380 MPa, proof: 260 MPa }, torque: { card: 18 N·m } }
+tools: { wrench: { range: 4..20 N·m, accuracy: 4 % } }
+holes:
+  h:
+    takes: p
+    casting: { alloy: A380, metal-below: 8 mm, wall: 6 mm }
+    found: { diameter: 9.5 mm, depth: 24 mm }
+    friction: { nut-factor: 0.16..0.24 }
+`
+  const { fields, answer } = measureJob('x.yaml', job)
+  const body = (name: string) => fields.find(({ path }) => path.join('.') === `parts.p.body.${name}`)!
+
+  it.each(['neck', 'bore'])('%s may turn a verdict, and leaves a caution', name => {
+    expect(body(name).turns.map(({ rule }) => rule)).toContain('holes.h joint/body-yields')
+    expect(body(name).settles).toEqual(['holes.h joint/body-yields', 'holes.h joint/outside-band'])
+    expect(answer.cautions.join()).not.toContain(`parts.p.body.${name}`)
+  })
+
+  it('a turn that needs both says which other end it stands beside, and fails there', () => {
+    const [turn] = body('neck').turns
+    const [, neck, , bore] = /^(.*) mm beside (bore) (.*) mm$/.exec(turn!.failsAt) ?? []
+    const told = job.replace('proof: 260 MPa', `proof: 260 MPa, neck: ${neck} mm, bore: ${bore} mm`)
+    const found = judgeJob('x.yaml', told).findings.find(({ rule }) => rule === 'joint/body-yields')
+    expect(found?.verdict).toBe('fail')
+  })
+})
+
 it('aliases and merge keys are opened out: each hole has its own blanks', () => {
   const twin = `${text.replace('  sump:', '  sump: &sump')}  spare:\n    <<: *sump\n    mouth: 0.5 mm\n`
   expect(judgeJob(FILE, twin).errors).toEqual([])

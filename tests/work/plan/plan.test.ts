@@ -88,6 +88,33 @@ describe('what is behind the metal', () => {
     expect(saying(of, /fill up again/)).toHaveLength(tested ? 1 : 0)
   })
 
+  // A text is nothing only where it says so and no more; what else it may say is for the machine to show.
+  it.each([
+    'no pressure, petrol',
+    'no idea',
+    'no',
+    'nothing known',
+    'none known yet; ask',
+    'nothing, tank drained',
+    'nothing?',
+    'air over the petrol in the tank',
+    'dry fuel cell',
+    'empty',
+    'solid fuel',
+    'No pressure, diesel'
+  ])('%s is something: let out, flushed, filled, tested', behind => {
+    const of = plan({ behind })
+    for (const wanted of [/drain or lower/, /^flush and air/, /^fill up again/, /test for leaks/])
+      expect(saying(of, wanted)).toHaveLength(1)
+    expect(of.cautions.join()).toContain('no spark and no flame')
+  })
+
+  it.each(['None.', ' nothing ', 'DRY', 'open to the air', 'atmosphere', 'solid metal'])('%s is nothing', behind => {
+    const of = plan({ behind })
+    expect(saying(of, /drain or lower|^flush and air|^fill up again|test for leaks/)).toEqual([])
+    expect(saying(of, /^make sure of what is behind/)[0]?.caution).toContain('before it was emptied, is not nothing')
+  })
+
   it.each([
     ['petrol', true],
     ['coolant', true],
@@ -107,6 +134,19 @@ describe('what is behind the metal', () => {
     expect(saying(of, /let the water back slowly/)).toHaveLength(1)
   })
 
+  it.each(['petrol tank, below the water line', 'fuel, cooled by raw water', 'raw-water cooling system', 'no sea water'])(
+    '%s: both are done, the water shut out and what is there let out',
+    behind => {
+      const of = plan({ behind })
+      for (const wanted of [/close the seacock/, /drain or lower/, /^flush and air/, /^fill up again/, /let the water back slowly/])
+        expect(saying(of, wanted)).toHaveLength(1)
+    }
+  )
+
+  it.each(['seawater', 'the lake, under the hull', 'raw water behind the seacock', 'Harbor water'])('%s is open water alone', behind => {
+    expect(saying(plan({ behind }), /drain or lower|fill up again/)).toEqual([])
+  })
+
   it('a test that the job names is put in', () => {
     const [test] = saying(plan({ leakTest: '{ medium: its own coolant, pressure: 1.4 bar, hold: 10 min }' }), /test for leaks/)
     expect(test).toMatchObject({
@@ -121,6 +161,63 @@ it('never seat without what belongs under the shoulder, with the state without i
   const [by] = saying(plan(), /put the ring terminal under the shoulder/)
   expect(by?.caution).toMatch(/never without the ring terminal: at the worst end the part would jam with \d\.\d\d mm left/)
   expect(plan({ stack: '[]' }).steps.every(({ caution }) => !/never without/.test(caution ?? ''))).toBe(true)
+})
+
+describe('a leak test (its order and its cautions: common practice, no published source)', () => {
+  const at = (of: Plan, part: RegExp) => says(of).findIndex(one => part.test(one))
+  const tested = (medium: string, behind = 'petrol') => plan({ behind, leakTest: `{ medium: ${medium}, pressure: 2 bar, hold: 10 min }` })
+
+  it.each(['air', 'compressed air', 'nitrogen', 'water', 'its own air', 'its own oil or air', 'shop stuff', 'vacuum'])(
+    'with %s stands before filling and before the battery',
+    medium => {
+      const of = tested(medium)
+      expect(saying(of, /test for leaks/)).toHaveLength(1)
+      expect(at(of, /test for leaks/)).toBeGreaterThan(at(of, /count the plugs and rags that come out/))
+      expect(at(of, /test for leaks/)).toBeLessThan(at(of, /fill up again/))
+      expect(at(of, /fill up again/)).toBeLessThan(at(of, /battery's ground lead back on/))
+      expect(at(of, /once it is full/)).toBeGreaterThan(at(of, /battery's ground lead back on/))
+    }
+  )
+
+  it.each([
+    ['its own petrol', 'petrol'],
+    ["the machine's own gear oil", 'gear oil'],
+    ['coolant', 'Coolant'],
+    ['water', 'water']
+  ])('with %s, the fluid of the machine, stands after filling', (medium, behind) => {
+    const of = tested(medium, behind)
+    expect(saying(of, /test for leaks/)).toHaveLength(1)
+    expect(at(of, /test for leaks/)).toBeGreaterThan(at(of, /fill up again/))
+  })
+
+  it('with a gas has its cautions', () => {
+    const of = tested('air')
+    const [test] = saying(of, /test for leaks with air/)
+    expect(test?.says).toMatch(/does not fall.*soap/)
+    expect(test?.caution).toMatch(/fuel or its vapour.*never air.*inert gas.*maker's instructions/)
+    expect(saying(of, /regulator.*relief valve.*maker/)[0]?.caution).toMatch(/stores.*flies.*no more pressure/)
+    expect(saying(of, /let the pressure off slowly/)).toHaveLength(1)
+  })
+
+  it('with water has the air let out first, and the water after it', () => {
+    const of = tested('water')
+    expect(saying(of, /let all air out/)).toHaveLength(1)
+    expect(saying(of, /let the water out, and dry/)).toHaveLength(1)
+    expect(saying(of, /regulator|soap/)).toEqual([])
+  })
+
+  it('that nobody named says what waits until it is filled, and what does not', () => {
+    const of = plan({ behind: 'petrol' })
+    const [test] = saying(of, /test for leaks.*the job names none/)
+    expect(test?.says).toContain('its own fluid waits until it is filled')
+    expect(test?.caution).toMatch(/gas, or water that is not its own: now.*inert gas alone/)
+  })
+
+  it('that the job names is made, whatever is behind the metal', () => {
+    const of = tested('nitrogen', 'nothing')
+    expect(saying(of, /test for leaks with nitrogen/)).toHaveLength(1)
+    expect(saying(of, /fill up again|once it is full/)).toEqual([])
+  })
 })
 
 describe('the mouth', () => {
@@ -152,7 +249,7 @@ describe('the metal under the drill', () => {
 
   it('that burns is told before it is drilled: ask, powder, no water, sharp, coarse', () => {
     const of = cast('AZ91D')
-    expect(saying(of, /ask the maker whether this casting may be drilled at all/)[0]?.part).toBe('drill')
+    expect(saying(of, /ask the maker whether this casting may be drilled at all/)[0]?.part).toBe('ask first')
     expect(says(of).join('; ')).toMatch(/class D.*sharp drill.*coarse chips.*never one with water/)
     expect(cautions(of)).toContain('no water, no foam, no carbon dioxide on burning magnesium')
     expect(says(of).findIndex(one => /class D/.test(one))).toBeLessThan(says(of).findIndex(one => /fix the depth stop/.test(one)))
@@ -172,11 +269,23 @@ describe('the metal under the drill', () => {
   })
 })
 
-it('the way back is named, or asked for by each thread', () => {
-  expect(says(plan({ wayBack: '{ insert: M12x1.75 thin-walled }' }))).toContain(
-    'have the way back in the drawer: insert M12x1.75 thin-walled'
-  )
+it('the way back is named, and settled by each thread', () => {
+  const named = plan({ wayBack: '{ insert: M12x1.75 thin-walled }' })
+  expect(says(named)).toContain('have the way back in the drawer: insert M12x1.75 thin-walled')
+  expect(saying(named, /settle the way back, a wire thread insert for M12x1.75/)).toHaveLength(1)
   expect(saying(plan(), /settle the way back, a wire thread insert for M12x1.75/)).toHaveLength(1)
+})
+
+it('the wall is printed with the end that it is judged by (6 ± 2.5 mm, less half of 12 − 9.0: 2.00 to 7.00)', () => {
+  const of = planned(jobText({}).replace('wall: 6 mm', 'wall: 6 mm ± 2.5 mm'))
+  expect(saying(of, /settle the way back/)[0]?.says).toContain('4.50 mm (2.00 to 7.00 mm) is there')
+})
+
+it('what is held still is the terminal that is there, and nothing where none is', () => {
+  expect(saying(plan(), /^hold the ring terminal still/)).toHaveLength(1)
+  const washer = plan({ stack: '[{ what: plug washer, thickness: 1.2 mm }]' })
+  expect(saying(washer, /^hold the .* still|^crimp the lead to the/)).toEqual([])
+  expect(saying(plan({ stack: '[]' }), /^hold the .* still/)).toEqual([])
 })
 
 it('plugs and rags are counted in and out', () => {

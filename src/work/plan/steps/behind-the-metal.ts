@@ -1,17 +1,57 @@
 import type { Job } from '../../../job/read-job.ts'
+import { plainWords } from './plain-words.ts'
 
 type Told = Pick<Job, 'ask-first'>
 
-const NOTHING = /^\s*(nothing|none|no|air|open air|solid( metal)?|dry)\b/i
+/** What says as a whole that there is nothing. An emptied tank is none of these: its vapour is worse than what was in it. */
+const NOTHING: ReadonlySet<string> = new Set([
+  'nothing',
+  'nothing at all',
+  'nothing there',
+  'nothing behind it',
+  'none',
+  'nil',
+  'air',
+  'open air',
+  'the open air',
+  'outside air',
+  'free air',
+  'open to air',
+  'open to the air',
+  'open to atmosphere',
+  'open to the atmosphere',
+  'atmosphere',
+  'the atmosphere',
+  'dry',
+  'solid',
+  'solid metal',
+  'solid casting'
+])
 
-/** Whether something may run out, or in, where the metal is opened: unless the job says that there is nothing. */
+/** Whether something may run out, or in, where the metal is opened: unless the job says, and says no more, that there is nothing. */
 export function mayLeak({ 'ask-first': { 'behind-the-metal': what } }: Told): boolean {
-  return what === null || !NOTHING.test(what)
+  return what === null || !NOTHING.has(plainWords(what))
 }
 
-const OPEN_WATER = /\b(sea|lake|river|harbour|raw)[- ]?water\b|\bwater ?line\b|\bseacock\b|\bopen to the sea\b/i
+const OPEN_WATER = /\b(sea|lake|river|harbou?r|raw|open) ?water\b|\bwater ?line\b|\b(sea|lake|river|harbou?r|seacock)\b/
 
-/** What nobody can drain: the water that the boat lies in. */
-export function isAfloat({ 'ask-first': { 'behind-the-metal': what } }: Told): boolean {
-  return what !== null && OPEN_WATER.test(what)
+/** What a text about open water and nothing else is made of. */
+const WATER_WORDS: ReadonlySet<string> = new Set(
+  'a and at behind below boat bottom freshwater from fresh harbor harbour hull in lake of open outside raw river salt saltwater sea seacock seawater the to under underneath water waterline line'.split(
+    ' '
+  )
+)
+
+/** Water that the boat lies in, which nobody can drain, is named. */
+export function namesOpenWater({ 'ask-first': { 'behind-the-metal': what } }: Told): boolean {
+  return what !== null && OPEN_WATER.test(plainWords(what))
+}
+
+/** Something may be there that is let out before the metal is opened, and filled up again: unless it is open water alone. */
+export function mayDrain(told: Told): boolean {
+  const what = told['ask-first']['behind-the-metal']
+  if (what === null || !namesOpenWater(told)) return mayLeak(told)
+  return !plainWords(what)
+    .split(' ')
+    .every(word => WATER_WORDS.has(word))
 }

@@ -1,12 +1,12 @@
 import { SOURCES } from '../../../formula/source.ts'
 import type { Step } from '../../../report/plan/plan.ts'
 import { type StepsOf, step } from '../step.ts'
-import { isAfloat, mayLeak } from './behind-the-metal.ts'
+import { mayDrain, mayLeak, namesOpenWater } from './behind-the-metal.ts'
 
 /** What is behind the metal is out of the way before it is opened; what an emptied place may hold is vapour. */
 export const empty: StepsOf = ({ job }) => {
   if (!mayLeak(job)) return undefined
-  return [isAfloat(job) ? SHUT_OUT : LET_OUT, AIR]
+  return [...(namesOpenWater(job) ? [SHUT_OUT] : []), ...(mayDrain(job) ? [LET_OUT] : []), AIR]
 }
 
 const LET_OUT = step('make ready', '', 'let the pressure off, and drain or lower what is behind the metal')

@@ -2,6 +2,7 @@ import type { Step } from '../../../report/plan/plan.ts'
 import type { HoleInWork } from '../../job/judged-job.ts'
 import { inBoth, ofGiven } from '../figure.ts'
 import { type HoleStepsOf, step } from '../step.ts'
+import { isTerminal } from '../terminal.ts'
 import { withoutText } from '../without-stack.ts'
 import { torquing } from './torquing.ts'
 
@@ -31,7 +32,7 @@ function compound({ place, hole, part }: HoleInWork): Step {
 
 /** Once it is pulled down nothing can be crimped to it. */
 function lead({ place }: HoleInWork, what: string): readonly Step[] {
-  if (!/terminal|lug/i.test(what)) return []
+  if (!isTerminal(what)) return []
   return [step('fit', place, `crimp the lead to the ${what} first, cut to the length that stands under wire, and pull at the crimp`)]
 }
 

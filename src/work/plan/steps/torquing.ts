@@ -6,15 +6,12 @@ import { straightNm } from '../../../trade/joint/torque-wrench.ts'
 import type { HoleInWork } from '../../job/judged-job.ts'
 import { ofGiven } from '../figure.ts'
 import { type HoleStepsOf, step } from '../step.ts'
+import { isTerminal } from '../terminal.ts'
 
 /** The card of the part on the wrench of the bench. */
 export const torquing: HoleStepsOf = (hole, { job }) => [
-  ...(isWired(hole)
-    ? [
-        step('fit', hole.place, 'lay the lead the way it will run'),
-        step('fit', hole.place, 'hold the terminal still: it must not turn with the part')
-      ]
-    : []),
+  ...(isWired(hole) ? [step('fit', hole.place, 'lay the lead the way it will run')] : []),
+  ...terminalOf(hole).map(what => step('fit', hole.place, `hold the ${what} still: it must not turn with the part`)),
   tighten(hole, job.tools.wrench),
   ...(isWired(hole)
     ? [
@@ -27,6 +24,10 @@ export const torquing: HoleStepsOf = (hole, { job }) => [
     caution: 'a part that moves on: stop, take it out, look at both threads'
   })
 ]
+
+function terminalOf({ hole }: HoleInWork): readonly string[] {
+  return [...new Set(hole['under-shoulder'].flatMap(({ what }) => (isTerminal(what) ? [what] : [])))]
+}
 
 function isWired({ part }: HoleInWork): boolean {
   return part.kind !== 'plug'

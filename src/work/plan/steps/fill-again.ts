@@ -1,0 +1,21 @@
+import { type StepsOf, step } from '../step.ts'
+import { mayDrain, mayLeak, namesOpenWater } from './behind-the-metal.ts'
+
+/** What was drained or shut out comes back before the battery does. */
+export const fillAgain: StepsOf = ({ job }) => {
+  if (!mayLeak(job)) return undefined
+  return [...(mayDrain(job) ? [FILL_UP] : []), ...(namesOpenWater(job) ? [LET_IN] : [])]
+}
+
+const FILL_UP = step('close', '', "fill up again what was drained or lowered, and look at its level as the machine's manual says", {
+  caution: 'never run the machine without it. Where it burns: every spill wiped up, and its smell gone, before the battery is on'
+})
+
+const LET_IN = step(
+  'close',
+  '',
+  'let the water back slowly, the seacock opened a little or the boat still in its slings, and look at the part',
+  {
+    caution: 'a hand on the seacock, or the slings under load, until it has stayed dry'
+  }
+)
