@@ -4,14 +4,13 @@ import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
 import { UNITS } from '../quantity/unit-system.ts'
 import type { Description } from './describe.ts'
+import { isGivenTwice } from './given-twice.ts'
 import { optionNames } from './read-options.ts'
 
 /** What the option parser refused, as a fault of ours. */
-export function faultOfCommander(
-  { code, message }: CommanderError,
-  commands: readonly Description[],
-  command: Description | undefined
-): Diagnostic {
+export function faultOfCommander(error: CommanderError, commands: readonly Description[], command: Description | undefined): Diagnostic {
+  if (isGivenTwice(error)) return { ...error.fault, where: onCommandLine(error.option) }
+  const { code, message } = error
   const word = /'([^']*)'/.exec(message)?.[1] ?? ''
   const options = optionNames(command?.rows ?? {})
   const fault = { found: quoted(word), where: onCommandLine(command?.name ?? 'fettle') }

@@ -50,7 +50,7 @@ export const run: Run = quickSum(description, readers, words => {
     findings: r =>
       words.limit === null && words.practice === null
         ? []
-        : [hanging(words, kind, asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit }))],
+        : [hanging(words, kind, asked(tooMuch, { dropV: r.dropV, dropPercent: r.dropPercent, limit, limitBy: '--limit' }))],
     cautions: r => [...cautionsOf(words, kind, r.loadW?.high), ...tooHotOf(words, r.currentA.high), ...lowerOf(load, r.loopOhm.value)]
   })
 })

@@ -2,6 +2,7 @@ import { Command, CommanderError, Option } from 'commander'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import type { Description, Live, Row, Shell, Typed } from './describe.ts'
 import { FOR_EVERY, HELP } from './every-command.ts'
+import { GivenTwice } from './given-twice.ts'
 
 /** What one call came to. */
 export type Called = { readonly exit: number } | { readonly errors: readonly Diagnostic[]; readonly command: string }
@@ -105,9 +106,12 @@ function optionOf(name: string, row: Row): Option {
     `${row.short === undefined ? '' : `-${row.short}, `}--${name}${row.takes === 'flag' ? '' : ` <${value}${extra}>`}`,
     said
   )
-  return row.many === undefined
-    ? option
-    : option.argParser((text: string, before: readonly string[] | undefined) => [...(before ?? []), text])
+  if (row.takes === 'flag') return option
+  if (row.many !== undefined) return option.argParser((text: string, before: readonly string[] | undefined) => [...(before ?? []), text])
+  return option.argParser((text: string, before: string | undefined) => {
+    if (before !== undefined) throw new GivenTwice(name, before, text)
+    return text
+  })
 }
 
 function wordsOf({ of }: Row): string {

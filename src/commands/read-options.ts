@@ -3,6 +3,7 @@ import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
 import type { Description, Row, Rows, Typed } from './describe.ts'
 import { FOR_EVERY, HELP } from './every-command.ts'
+import { givenTwice } from './given-twice.ts'
 
 /** The words of one call by their rows; those that every command takes stand beside. */
 export interface ReadOptions {
@@ -34,7 +35,8 @@ export function readOptions({ name: command, rows }: Description, words: readonl
     const { name, row } = option
     const value = row.takes === 'flag' ? true : (option.value ?? words[++i])
     if (value === undefined) return bad(`--${name} without a value`, `--${name} <${row.value}>`)
-    put(found, name, row, value)
+    const fault = put(found, name, row, value)
+    if (fault !== undefined) return { ok: false, fault }
   }
   return withArgument(command, rows, found)
 }
@@ -60,10 +62,13 @@ function shortOf(word: string, rows: Rows) {
   return word.length > 2 ? { name, row, value: word.slice(2) } : { name, row }
 }
 
-function put({ own, common }: Found, name: string, row: Row, value: string | true): void {
-  if (!Object.hasOwn(own, name) && Object.hasOwn(FOR_EVERY, name)) common[name] = value
-  else if (row.many === undefined) own[name] = value
-  else own[name] = [...((own[name] as string[] | undefined) ?? []), String(value)]
+/** An option of one value is refused a second one. */
+function put({ own, common }: Found, name: string, row: Row, value: string | true): Fault | undefined {
+  const into = row === (FOR_EVERY as Rows)[name] ? common : own
+  if (row.many !== undefined) own[name] = [...((own[name] as string[] | undefined) ?? []), String(value)]
+  else if (value !== true && Object.hasOwn(into, name)) return givenTwice(name, String(into[name]), value)
+  else into[name] = value
+  return undefined
 }
 
 function withArgument(command: string, rows: Rows, { own, common, bare }: Found): Outcome<ReadOptions> {

@@ -50,8 +50,7 @@ function batteryOf({ battery, rate, peukert, 'cold-capacity': coldPercent }: Sup
 }
 
 function findingsOf({ load, hold }: SupplyWords, r: Found) {
-  const { loads } = plainOf({ loads: load }).plain
-  const subject = { phase: 'as given', outputA: r.outputA, loadA: r.loadA, marginA: r.marginA, shed: shedText(loads, -r.marginA.low) }
+  const subject = { phase: 'as given', outputA: r.outputA, loadA: r.loadA, marginA: r.marginA, shed: shedText(load, -r.marginA.low) }
   const held = hold === null ? null : { timeS: hold.high, says: 'as given', source: SOURCES.arithmetic }
   return [
     asked(short, subject),

@@ -84,7 +84,7 @@ function findingsOf({ conductor, given, smallest }: WireOffer, r: Found, limit: 
   const protector = given.protector === null ? 'no protector' : `a blade fuse of ${given.protector.ratingA.value} A`
   return [
     asked(overAmpacity, { ...r, holds, figureSource: source, assumed: assumedOf(given) }),
-    asSolid(conductor.kind, asked(tooMuch, { dropV: r.warmDropV, dropPercent: r.warmDropPercent, limit })),
+    asSolid(conductor.kind, asked(tooMuch, { dropV: r.warmDropV, dropPercent: r.warmDropPercent, limit, limitBy: '--limit' })),
     asked(tooSmall, { size: conductor.size.name, smallest }),
     asked(shortCircuit, { short: r.short, protector })
   ]

@@ -23,12 +23,28 @@ export function fedTo({ fit, names }: Plain<Fed>) {
     .map(({ name, atV, powerW, ratedSharePercent }) => ({ name, atV, powerW, ratedSharePercent }))
 }
 
-/** The circuit as it feeds these loads most: with every other load off. Null where it is that as it stands. */
-export function hottestFit(fit: CircuitFit, names: readonly string[]): CircuitFit | null {
-  const kept = withPassed(fit, names)
-  if (fit.loads.every(({ name }) => kept.has(name))) return null
-  const off = othersOff(fit, kept)
-  return powerW(off, names) > MORE * powerW(fit, names) ? off : null
+/** A circuit as it feeds some loads most, and in which position of its switches. */
+export interface Hottest {
+  readonly fit: CircuitFit
+  readonly position: number
+  /** Whether every other load is off. */
+  readonly othersOff: boolean
+}
+
+/** The circuit, in one of several positions of its switches, as it feeds these loads most. Null where it is the first as it stands. */
+export function hottestFit(positions: readonly [CircuitFit, ...CircuitFit[]], names: readonly string[]): Hottest | null {
+  const [first] = positions
+  const others = positions.flatMap((fit, position): readonly Hottest[] => [
+    ...(position === 0 ? [] : [{ fit, position, othersOff: false }]),
+    ...othersOff(fit, names).map(off => ({ fit: off, position, othersOff: true }))
+  ])
+  if (others.length === 0) return null
+  let [found, mostW]: [Hottest | null, number] = [null, powerW(first, names)]
+  for (const other of others) {
+    const otherW = powerW(other.fit, names)
+    if (otherW > MORE * mostW) [found, mostW] = [other, otherW]
+  }
+  return found
 }
 
 /** What stands in series with a load is on with it. */
@@ -37,12 +53,14 @@ function withPassed({ loads }: CircuitFit, names: readonly string[]): ReadonlySe
   return new Set([...names, ...passed])
 }
 
-/** Nothing of what protects it is asked about. */
-function othersOff(fit: CircuitFit, kept: ReadonlySet<string>): CircuitFit {
+/** Where there are any. Nothing of what protects it is asked about. */
+function othersOff(fit: CircuitFit, names: readonly string[]): readonly CircuitFit[] {
+  const kept = withPassed(fit, names)
+  if (fit.loads.every(({ name }) => kept.has(name))) return []
   const loads = fit.loads.map(load =>
     kept.has(load.name) ? load : { ...load, takes: { by: 'resistance' as const, resistanceOhm: OFF_OHM } }
   )
-  return { ...fit, loads, protectors: [], switches: [], shorts: [], groundPoints: [] }
+  return [{ ...fit, loads, protectors: [], switches: [], shorts: [], groundPoints: [] }]
 }
 
 /** Of all of them together, at the nominal. */

@@ -8,6 +8,7 @@ import { quoted } from '../quantity/quoted.ts'
 import { blankOf } from './blank.ts'
 import type { Field, Fields, MapField, NamedField, Path, ScalarField } from './field.ts'
 import { homesOf } from './field-homes.ts'
+import { otherName } from './other-names.ts'
 import { describe, kindOf, readScalar } from './read-scalar.ts'
 import { type JobText, spot } from './yaml-text.ts'
 
@@ -147,7 +148,10 @@ export class FieldReader {
     const known = Object.keys(fields)
     const homes = homesOf(name)
     const accepted = homes.length === 0 ? known : [...known.slice(0, -1), `${known.at(-1)}; ${name} stands in ${homes.join(' or ')}`]
-    this.refuse(bad(`the unknown field ${quoted(name)}`, accepted.join(', '), nearest(name, known)).fault, key, [...path, name])
+    this.refuse(bad(`the unknown field ${quoted(name)}`, accepted.join(', '), otherName(name, known) ?? nearest(name, known)).fault, key, [
+      ...path,
+      name
+    ])
   }
 
   private refuse(fault: Fault, node: Node | null, path: Path): null {

@@ -97,7 +97,10 @@ export const LOAD_RULES: readonly Rule<LoadSubject>[] = [tooMuch, reversed]
 /** What the rules of a heater are asked about: another load has one of them where it is rated, or where its least power is told. */
 const HEATER_RULES = [weak, aboveRating, none]
 
-export const CIRCUIT_RULES: readonly Rule<CircuitSubject>[] = [shift, feedsBackwards, burns, missing]
+/** Asked of the points where loads come back. */
+const GROUND_RULES = [shift]
+
+export const CIRCUIT_RULES: readonly Rule<CircuitSubject>[] = [feedsBackwards, burns, missing]
 
 /** Asked of every joint to a ground. */
 const BOND_RULES = [magnesium, throughThreads, throughBody]
@@ -138,6 +141,7 @@ export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...JOINT_RULES,
   ...LOAD_RULES,
   ...HEATER_RULES,
+  ...GROUND_RULES,
   ...CIRCUIT_RULES,
   ...BOND_RULES,
   ...WARM_RULES,

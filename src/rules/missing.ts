@@ -33,6 +33,11 @@ export function unsureOf({ says, change }: Unsure): Judged {
   return { ...plainly('not-judged', says), change }
 }
 
+/** Worst of what is known, where something is not: that it fails is sure, that it holds is not. */
+export function unlessFailed(judged: Judged, unsure: Unsure | null | undefined): Judged {
+  return unsure && judged.verdict !== 'fail' ? unsureOf(unsure) : judged
+}
+
 /** Why nothing can be said: what is missing, or what else stands in the way. */
 export function lacking(lack: Missing | Unsure): Judged {
   return isMissing(lack) ? notJudgedFor(lack) : unsureOf(lack)

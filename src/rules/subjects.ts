@@ -75,8 +75,7 @@ export type LoadSubject = Pick<Circuit['loads'][number], 'dropV' | 'dropPercent'
 }
 
 /** What the rules of a whole circuit are asked about. */
-export interface CircuitSubject extends Pick<Circuit, 'groundPoints'> {
-  readonly limit: Limit
+export interface CircuitSubject {
   readonly walk: readonly StatedFault[]
   readonly known: number
   readonly unknown: readonly UnknownWire[]

@@ -53,6 +53,12 @@ describe('streams', () => {
     expect(fettle(['--jsn']).stderr).toContain('the options that "fettle --help" lists')
   })
 
+  it('an option that is given twice is told as that', () => {
+    const { status, stderr } = fettle(['heater', '--power', '45W', '--voltage', '24V', '--power', '60W'])
+    expect(status).toBe(2)
+    expect(stderr).toBe('--power: error: found --power twice: "45W" and "60W"; accepted: --power once\n')
+  })
+
   it('a reader that goes away is no fault', () => {
     const { status, stderr } = spawnSync('sh', ['-c', `"${process.execPath}" bin/fettle.js thread M12 | head -c 5`], { encoding: 'utf8' })
     expect(status).toBe(0)

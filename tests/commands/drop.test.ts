@@ -33,3 +33,9 @@ it('a gauge whose make-up nobody told is at best a caution', async () => {
   expect((await at('--conductor solid')).findings[0]?.verdict).toBe('pass')
   expect((await at('--conductor aircraft')).findings[0]?.verdict).toBe('fail')
 })
+
+it('a bus for which the practice has no limit asks for --limit', async () => {
+  // 14 and 28 V have one in an aircraft, 18 V has none.
+  const { findings } = await jsonOf('drop --current 10A --wire 1.5mm2 --length 5m --bus 18V --practice aircraft')
+  expect(findings[0]).toMatchObject({ verdict: 'not-judged', change: 'give --limit' })
+})

@@ -36,6 +36,27 @@ describe.each(COMMANDS)('$name', command => {
   })
 })
 
+describe('an option of one value that is given twice is refused', () => {
+  it.each([
+    ['heater', ['--power', '45W', '--power', '60W', '--voltage', '24V'], '--power twice: "45W" and "60W"', '--power'],
+    ['heater', ['--power=45W', '--voltage', '24V', '--power', '45W'], '--power twice: "45W" and "45W"', '--power'],
+    ['check', ['-', '--format', 'json', '--format', 'ndjson'], '--format twice: "json" and "ndjson"', '--format'],
+    ['drill', ['7 mm', '--units', 'inch', '--units', 'metric'], '--units twice: "inch" and "metric"', '--units'],
+    ['new', ['-o', 'a.yaml', '-ob.yaml'], '--output twice: "a.yaml" and "b.yaml"', '--output']
+  ])('%s %j', async (name, words, found, path) => {
+    expect(readOptions(command(name), words)).toMatchObject({ ok: false, fault: { found } })
+    expect(await called(COMMANDS, [name, ...words], 'test', streams)).toMatchObject({
+      errors: [{ found, accepted: `${path} once`, where: { path } }]
+    })
+  })
+  it.each([
+    ['seat', ['--stack', '1 mm', '--stack', '1 mm']],
+    ['drill', ['7 mm', '--json', '--json']]
+  ])('but not what may be several, nor a flag: %s %j', (name, words) => {
+    expect(readOptions(command(name), words).ok).toBe(true)
+  })
+})
+
 const command = (name: string) => COMMANDS.find(one => one.name === name)!
 
 it.each([

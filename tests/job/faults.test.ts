@@ -1,4 +1,5 @@
 // table: every fault of a job file with its line, column, what was found and what is near
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { readJob } from '../../src/job/read-job.ts'
 import { judgeJob } from '../../src/work/job/judge-job.ts'
@@ -127,4 +128,10 @@ it.each([
 ])('a known field in another block is told where it stands: %j', (line, accepted) => {
   const { errors } = judgeJob('x.yaml', withText('    kind: plug\n', `    kind: plug\n${line}`))
   expect(errors).toMatchObject([{ accepted: expect.stringContaining(`; ${accepted}`) }])
+})
+
+it('what a job calls by another name is told by that one, where it can stand', () => {
+  const nearIn = (file: string) => judgeJob(file, readFileSync(`tests/job/faults/${file}`, 'utf8')).errors[0]?.near
+  expect(nearIn('relay.yaml')).toBe('switch')
+  expect(judgeJob('x.yaml', withText('diameter:', 'relay: K1, diameter:')).errors[0]?.near).toBeUndefined()
 })

@@ -33,12 +33,15 @@ const WIRE = map(
   { optional: true, typical: true }
 )
 
+const OPEN =
+  'how a switch or thermostat is drawn. Open: results of the circuit are those with it open; loads, wires, protectors, grounds and supply are judged in whichever position is the worst, the warm-up is reckoned and readings are expected with it closed'
+
 /** Fuses, breakers and switches have a mark of their own, by which a label names them. */
 const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
   what: text('what it is, where it is none of the others named here', { example: 'plug P3' }),
   fuse: text('a fuse, by its mark', { example: 'F12', typical: true }),
   breaker: text('a breaker, by its mark', { example: 'CB4' }),
-  switch: text('a switch, by its mark', { example: 'S4' }),
+  switch: text('a switch, or the contacts of a relay, by its mark', { example: 'S4' }),
   thermostat: text('a thermostat, by its mark', { example: 'T2' }),
   rating: quantity('current', 'its rating; of a switch, thermostat or relay that on direct current', {
     example: '7.5 A',
@@ -55,7 +58,7 @@ const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
     measure: 'a string along the wire; 0 m where it sits at the point that the run starts at'
   }),
   at: quantity('temperature', 'warmest surroundings of it', { default: '25 °C', why: 'what ratings are stated for', example: '40 °C' }),
-  state: choice(['closed', 'open'], 'how a switch or thermostat is drawn: what is open is judged closed as well', {
+  state: choice(['closed', 'open'], OPEN, {
     default: 'closed',
     example: 'open'
   }),

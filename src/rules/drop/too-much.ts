@@ -9,9 +9,13 @@ interface Subject {
   readonly dropV: Bounded | null
   readonly dropPercent: Bounded | null | undefined
   readonly limit: (Limit & { readonly unit: '%' | 'V' }) | null
+  /** Where a limit can be given; left out in a job. */
+  readonly limitBy?: string
   /** Why no drop of it can be told; left out where one can. */
   readonly unsure?: Unsure | null
 }
+
+const NO_LIMIT = 'the practice has no limit at this voltage: give one with its reason'
 
 /** Whether too much of the voltage is lost on the way there and back. */
 export const tooMuch: Rule<Subject> = {
@@ -20,10 +24,10 @@ export const tooMuch: Rule<Subject> = {
   why: 'A heater gives less with the square of the voltage, and what is lost warms wire and joints.',
   change: 'use thicker or shorter wire, or better joints',
   source: SOURCES.practice,
-  judge: ({ dropV: lostV, dropPercent: lostPercent, limit, unsure }) => {
+  judge: ({ dropV: lostV, dropPercent: lostPercent, limit, unsure, limitBy = 'limits.drop' }) => {
     if (unsure) return unsureOf(unsure)
     if (lostV === null) return notJudged('circuit', 'draw every run from the source to the load and back')
-    if (limit === null) return notJudged('limits.drop', 'the practice has no limit at this voltage: give one with its reason')
+    if (limit === null) return notJudged(limitBy, NO_LIMIT)
     if (limit.unit === 'V') return atMost(dropV, lostV, limit)
     return lostPercent === null || lostPercent === undefined
       ? notJudged('bus', 'measure at the source with the machine running')

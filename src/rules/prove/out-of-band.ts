@@ -2,6 +2,7 @@ import { type Bounded, exactly } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import type { Given } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
+import { OVER_OHM } from '../../trade/proof/probed-circuit.ts'
 import { atLeast, atMost, figure } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
@@ -34,10 +35,15 @@ export const outOfBand: Rule<Subject> = {
   source: SOURCES['meter-accuracy'],
   judge: ({ takes, at, value, low, high, hangsOn, path }) => {
     const reading: Bounded = { ...exactly(value), hangsOn }
-    const says = `${takes} ${at}: ${figure(value, FACTS[takes])}, ${figure(low, FACTS[takes])} to ${figure(high, FACTS[takes])} expected`
+    const says = `${takes} ${at}: ${shown(takes, value)}, ${shown(takes, low)} to ${shown(takes, high)} expected`
     const judged = nearerEnd(takes, reading, { low, high }, says)
     return { ...judged, at: path, ...(judged.verdict === 'caution' && hangsOn.length > 0 ? { change: GIVE } : {}) }
   }
+}
+
+/** A meter that finds no way shows no figure. */
+function shown(takes: Subject['takes'], value: number): string {
+  return takes === 'ohms' && value >= OVER_OHM ? 'OL' : figure(value, FACTS[takes])
 }
 
 function nearerEnd(takes: Subject['takes'], reading: Bounded, { low, high }: Pick<Subject, 'low' | 'high'>, says: string): Judged {

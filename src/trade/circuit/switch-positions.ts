@@ -15,15 +15,15 @@ export interface Switching extends Pick<Wiring, 'runs' | 'loads'> {
 export type Opened = ReadonlySet<string>
 
 /**
- * The positions in which something may carry more than as it is drawn: what is drawn open closed, together and each alone, and of
- * runs that lead the same way each alone. A position that puts sources together which are not together as drawn is none.
+ * The positions in which something may carry more than as it is drawn: what is drawn open closed, together and each alone, also with
+ * what must be open for that, as where two in series are put in parallel; and of runs that lead the same way each alone. A position that puts sources together which are not together as drawn is none.
  */
 export function switchPositions(switching: Switching): readonly Opened[] {
   const { open, switchable } = switching
   const drawn = new Set(open)
   const beside = switchable.filter(id => leadsBeside(switching, id))
   const wanted = [
-    ...(open.length === 0 ? [] : [mostClosed(switching), ...open.map(id => without(drawn, id))]),
+    ...(open.length === 0 ? [] : [mostClosed(switching), ...insteadOf(switching), ...open.map(id => without(drawn, id))]),
     ...beside.map(id => alone(switching, beside, id)),
     ...beside.map(id => new Set([...open, id]))
   ]
@@ -38,6 +38,23 @@ export function mostClosed(switching: Switching): Opened {
   const drawn: Opened = new Set(switching.open)
   const most = roundsOf(switching, drawn)
   return switching.open.reduce((so, id) => (roundsOf(switching, without(so, id)) > most ? so : without(so, id)), drawn)
+}
+
+/** What is drawn open closed before anything else: what would short a source then is open. Nothing where that turns a load round. */
+function insteadOf(switching: Switching): readonly Opened[] {
+  const { open, switchable } = switching
+  const order = [...open, ...switchable.filter(id => !open.includes(id))]
+  const most = roundsOf(switching, new Set(open))
+  const position = order.reduce<Opened>((so, id) => (roundsOf(switching, without(so, id)) > most ? so : without(so, id)), new Set(order))
+  const [drawn, then] = [turnedIn(switching, new Set(open)), turnedIn(switching, position)]
+  return [...then].some(([load, turned]) => drawn.has(load) && drawn.get(load) !== turned) ? [] : [position]
+}
+
+/** Whether the current of each load that is fed goes from its `to` to its `from`. */
+function turnedIn({ runs, loads, sources }: Switching, position: Opened): ReadonlyMap<string, boolean> {
+  const closed = runs.filter(({ id }) => !position.has(id))
+  const ways = loads.map(({ name }) => ({ name, way: loadWay({ runs: closed, loads }, sources, name) }))
+  return new Map(ways.flatMap(({ name, way }) => (way === null ? [] : [[name, way.passes.some(one => one.load === name && one.turned)]])))
 }
 
 function without(position: Opened, id: string): Opened {

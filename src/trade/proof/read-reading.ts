@@ -20,6 +20,7 @@ const ACCEPTED =
 export function readReading(text: string, known: readonly string[]): Outcome<TypedReading> {
   const equals = text.lastIndexOf('=')
   if (equals < 0) return bad(`${quoted(text)} without a reading`, ACCEPTED)
+  if (text.slice(0, equals).trim() === '') return bad(`${quoted(text)} without the points it was read at`, ACCEPTED)
   const points = readPoints(text.slice(0, equals), known)
   if (!points.ok) return points
   const shown = shownOf(text.slice(equals + 1))

@@ -27,14 +27,27 @@ export function shedOrder(loads: readonly Plain<LoadGiven>[]): readonly Shed[] {
 /** The first of the order that together free what is short; all of them where even that is not enough. */
 export function shedFor(loads: readonly Plain<LoadGiven>[], shortA: number): readonly Shed[] {
   const order = shedOrder(loads)
-  const last = order.findIndex(({ freedSoFarA }) => freedSoFarA >= shortA)
+  const last = order.findIndex(load => frees(load, shortA))
   return shortA <= 0 ? [] : order.slice(0, last < 0 ? order.length : last + 1)
 }
 
-/** What frees enough, in words; empty where nothing may be switched off. */
-export function shedText(loads: readonly Plain<LoadGiven>[], shortA: number): string {
+/** Within rounding: what takes all that is short frees all of it. */
+function frees({ freedSoFarA }: Shed, shortA: number): boolean {
+  return freedSoFarA >= shortA * (1 - ROUNDING)
+}
+
+const ROUNDING = 1e-9
+
+/** What frees enough at the worst end, in words; empty where nothing may be switched off. What is short there is short of what the loads take there. */
+export function shedText(given: readonly LoadGiven[], shortA: number): string {
+  const loads = given.map(({ name, priority, currentA, dutyPercent }) => ({
+    name,
+    priority,
+    currentA: currentA.high,
+    dutyPercent: dutyPercent.high
+  }))
   const chosen = shedFor(loads, shortA)
   const last = chosen.at(-1)
   const names = chosen.map(({ name, freedA: each }) => `${name} (${Number(each.toPrecision(3))} A)`).join(', ')
-  return last === undefined || last.freedSoFarA >= shortA ? names : `${names}; that alone is not enough`
+  return last === undefined || frees(last, shortA) ? names : `${names}; that alone is not enough`
 }

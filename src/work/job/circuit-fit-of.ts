@@ -9,6 +9,7 @@ import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
 import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
+import { turnedSource } from '../../trade/circuit/turned-source.ts'
 import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
 import { type Guards, ratedProtectors } from './circuit-guards.ts'
@@ -36,6 +37,7 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const named = namedRuns(circuit)
   const wiring = wiringOf(circuit)
   refuseLooseEnd(circuit, wiring)
+  refuseTurnedSource(circuit, wiring)
   const threads = threadsOf(circuit, wiring)
   const protectors = ratedProtectors(named)
   const guards: Guards = {
@@ -105,6 +107,17 @@ function refuseLooseEnd(circuit: JobCircuit, wiring: Wiring): void {
   throw new NoAnswer(
     `no run leads from "${point}" to "${other}": load ${load} gets nothing`,
     `draw what joins them under circuit.runs, as { from: ${point}, to: ${other}, wire: { size: 1.5 mm2, length: 2 m } }`
+  )
+}
+
+/** A battery that is put in the wrong way round is no matter of figures. */
+function refuseTurnedSource({ source: { ground }, 'other-sources': sources }: JobCircuit, { runs }: Wiring): void {
+  const turned = turnedSource({ bus: BUS, ground, runs }, sources)
+  if (turned === undefined) return
+  const { what, from, to } = turned
+  throw new NoAnswer(
+    `${what} is drawn the wrong way round: its minus, "${from}", is joined to the bus, its plus, "${to}", to the 0 V node`,
+    `draw it from its minus to its plus, as { from: ${to}, to: ${from} }, and see that it is connected so before anything is closed`
   )
 }
 

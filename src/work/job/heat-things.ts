@@ -1,7 +1,6 @@
 import type { Job } from '../../job/read-job.ts'
 import type { Missing } from '../../rules/missing.ts'
-import type { Heated } from './heated-circuit-of.ts'
-import type { FedLoads } from './heaters-of.ts'
+import type { CastingFeed } from './casting-feed.ts'
 import { judgeSurroundings } from './judge-surroundings.ts'
 import { type JudgedWarm, judgeWarm } from './judge-warm.ts'
 import type { JudgedThing } from './judged-thing.ts'
@@ -10,10 +9,10 @@ import { type Placed, placed } from './placed.ts'
 const NO_WARMTH: Missing = { field: 'the warm-up', measure: 'it has no answer' }
 
 /** The warm-up, and the moist air around it, which asks whether the warmed metal stays dry. */
-export function heatThings(job: Job, loads: FedLoads, heated: () => Heated | null): readonly Placed[] {
+export function heatThings(job: Job, feed: CastingFeed): readonly Placed[] {
   const { warm, surroundings } = job
-  const warming = warm === null ? null : placed('warm', warm.path, 'warm', () => judgeWarm({ ...job, warm }, loads, heated()))
-  const warmed = warming === null ? null : isWarmed(warming) ? warming : { warmed: NO_WARMTH, steadyBus: false }
+  const warming = warm === null ? null : placed('warm', warm.path, 'warm', () => judgeWarm({ ...job, warm }, feed))
+  const warmed = warming === null ? null : isWarmed(warming) ? warming : { warmed: NO_WARMTH, steadyBus: false, state: null }
   return [
     ...(surroundings === null ? [] : [placed('surroundings', surroundings.path, 'dew', () => judgeSurroundings(surroundings, warmed))]),
     ...(warming === null ? [] : [warming])

@@ -6,7 +6,6 @@ import { OutsideRange } from '../../formula/outside-range.ts'
 import type { Job } from '../../job/read-job.ts'
 import { isMissing } from '../../rules/missing.ts'
 import { fittedTest } from './block-of.ts'
-import { circuitFitOf } from './circuit-fit-of.ts'
 import { heatersOf, type WarmingHeater } from './heaters-of.ts'
 import { coldTree } from './warm-trees.ts'
 import { withIce } from './with-ice.ts'
@@ -14,21 +13,35 @@ import { withIce } from './with-ice.ts'
 /** Circuit and casting solved as one in the coldest air. */
 export type Heated = BoundsOf<ReturnType<typeof heatedCold>>
 
-/** The circuit as it is to be reckoned, by the heaters that warm. */
-type As = (fit: CircuitFit, warming: readonly string[]) => CircuitFit
+/** Circuit and casting as one, as far as they have an answer. What has none is told of the warm-up: the circuit is then judged apart. */
+export interface HeatedApart {
+  readonly found: Heated | null
+  /** Throws what left it without an answer. */
+  readonly ask: () => Heated | null
+}
 
-const drawn: As = fit => fit
+export function heatedApart(job: Job, circuit: CircuitFit): HeatedApart {
+  try {
+    const found = heatedOf(job, circuit)
+    return { found, ask: () => found }
+  } catch (error) {
+    const ask = () => {
+      throw error
+    }
+    return { found: null, ask }
+  }
+}
 
 /** Null where no heater of the circuit follows the temperature of the casting it warms, or too little is known of that casting. */
-export function heatedOf(job: Job, as: As = drawn): Heated | null {
-  const { warm, circuit } = job
-  if (warm === null || circuit === null) return null
+function heatedOf(job: Job, circuit: CircuitFit): Heated | null {
+  const { warm } = job
+  if (warm === null) return null
   const heaters = heatersOf(job, [])
   if (isMissing(heaters) || !heaters.some(({ name, follows }) => follows !== null && isFed(job, name))) return null
   const cold = coldTree({ job: { ...job, warm }, heaters, test: fittedTest(warm) })
   if (isMissing(cold)) return null
-  const tree: HeatedCircuit<WarmFit> | null = withCircuit(job, heaters, cold, as)
-  return tree === null ? null : orApart(() => boundsOf(tree, withIce(cold.air, heatedCold)))
+  const tree: HeatedCircuit<WarmFit> = withCircuit(job, circuit, { heaters, warm: cold })
+  return orApart(() => boundsOf(tree, withIce(cold.air, heatedCold)))
 }
 
 /** A casting hotter than films are worked out for is judged apart from the circuit, and found too hot. */
@@ -44,15 +57,12 @@ function orApart(heated: () => Heated): Heated | null {
 /** The heaters that a circuit feeds come from it, the others stay as they are. */
 export function withCircuit<W extends { readonly heatersW: WarmFit['heatersW'] }>(
   job: Job,
-  heaters: readonly WarmingHeater[],
-  warm: W,
-  as: As = drawn
-): HeatedCircuit<W> | null {
-  const { circuit } = job
-  if (circuit === null) return null
+  circuit: CircuitFit,
+  { heaters, warm }: { readonly heaters: readonly WarmingHeater[]; readonly warm: W }
+): HeatedCircuit<W> {
   const others = heaters.filter(({ name }) => !isFed(job, name)).map(({ powerW }) => powerW)
   const warming = heaters.filter(({ name }) => isFed(job, name)).map(({ name }) => name)
-  return { circuit: as(circuitFitOf(job, circuit), warming), warming, warm: { ...warm, heatersW: others } }
+  return { circuit, warming, warm: { ...warm, heatersW: others } }
 }
 
 function isFed({ circuit }: Job, name: string): boolean {

@@ -9,13 +9,13 @@ import type { Highest } from './highest-fed.ts'
 import { followsOf } from './load-of.ts'
 
 /** What the circuit gives a heater, by the name of its hole. */
-export type FedLoads = readonly (BoundsOf<LoadResults> & { readonly highest?: Highest })[]
+export type FedLoads = readonly (BoundsOf<LoadResults> & { readonly highest?: Highest | undefined })[]
 
 /** A heater that warms the casting: what it gives, and between which voltages. */
 export interface WarmingHeater {
   readonly name: string
   readonly powerW: Given
-  /** On a hot day, with every load off that does not warm. */
+  /** On a hot day, at most. */
   readonly hotW: Given
   readonly ratedV: Given
   /** Null where no circuit feeds it. */

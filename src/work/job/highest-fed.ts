@@ -1,11 +1,11 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
-import { fedTo, hottestFit } from '../../fitting/others-off.ts'
+import { fedTo, type Hottest, hottestFit } from '../../fitting/others-off.ts'
 import { type Bounded, boundsOf } from '../../formula/bounds.ts'
-import { NoAnswer } from '../../formula/no-answer.ts'
 import type { Job } from '../../job/read-job.ts'
-import { type Heated, heatedOf } from './heated-circuit-of.ts'
+import { heatedApart } from './heated-circuit-of.ts'
+import type { Position } from './positions-of.ts'
 
-/** What a load gets at most: with every other load off. */
+/** What a load gets at most. */
 export interface Highest {
   readonly name: string
   readonly atV: Bounded
@@ -13,33 +13,44 @@ export interface Highest {
   readonly ratedSharePercent: Bounded | null
 }
 
-/** The same of several loads that are on together; nothing where they get no more than with every load on. */
-export type HighestFed = (names: readonly string[]) => readonly Highest[]
-
-/** Each set of loads is worked out once. */
-export function highestFed(job: Job, fit: CircuitFit, heated: Heated | null): HighestFed {
-  const known = new Map<string, readonly Highest[]>()
-  return names => {
-    const key = JSON.stringify(names.toSorted())
-    const found = known.get(key) ?? worked(names)
-    known.set(key, found)
-    return found
-  }
-
-  function worked(names: readonly string[]): readonly Highest[] {
-    const off = hottestFit(fit, names)
-    if (off === null) return []
-    const following = heated === null ? null : orApart(() => heatedOf(job, () => off))
-    return following === null ? boundsOf({ fit: off, names }, fedTo) : following.fed.loads.filter(({ name }) => names.includes(name))
-  }
+export interface HighestIn {
+  readonly position: Position
+  readonly fit: CircuitFit
+  /** Whether every other load is off. */
+  readonly othersOff: boolean
+  readonly loads: readonly Highest[]
 }
 
-/** A casting that has no rest with the other loads off is told of the warm-up: the circuit is then judged apart. */
-function orApart(following: () => Heated | null): Heated | null {
-  try {
-    return following()
-  } catch (error) {
-    if (error instanceof NoAnswer) return null
-    throw error
+/**
+ * What several loads that are on together get at most: in whichever position of the switches, with every other load on or
+ * off. Null where they get no more than in the position named, as it stands.
+ */
+export type HighestFed = (names: readonly string[], from: Position) => HighestIn | null
+
+/** Each set of loads is worked out once. */
+export function highestFed(job: Job, worked: readonly Position[]): HighestFed {
+  const known = new Map<string, HighestIn | null>()
+  return (names, from) => {
+    const key = JSON.stringify([from.state, names.toSorted()])
+    const found = known.get(key)
+    if (found !== undefined) return found
+    const highest = highestFrom(names, from)
+    known.set(key, highest)
+    return highest
+  }
+
+  function highestFrom(names: readonly string[], from: Position): HighestIn | null {
+    const others = worked.filter(position => position !== from)
+    const found = hottestFit([from.fit, ...others.map(({ fit }) => fit)], names)
+    if (found === null) return null
+    const { fit, othersOff } = found
+    const position = found.position === 0 ? from : others[found.position - 1]!
+    return { position, fit, othersOff, loads: loadsIn(position, found, names) }
+  }
+
+  function loadsIn({ bounds, heated }: Position, { fit, othersOff }: Hottest, names: readonly string[]): readonly Highest[] {
+    if (!othersOff) return bounds.loads.filter(({ name }) => names.includes(name))
+    const following = heated.found === null ? null : heatedApart(job, fit).found
+    return following === null ? boundsOf({ fit, names }, fedTo) : following.fed.loads.filter(({ name }) => names.includes(name))
   }
 }

@@ -3,6 +3,7 @@ import { unsureOf } from '../../rules/missing.ts'
 import { asked, type Rule } from '../../rules/rule.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns } from './circuit-wiring.ts'
+import { openRuns } from './guards-in.ts'
 import { carriesMore } from './most-carried.ts'
 import { switchNames } from './position-name.ts'
 import type { Position } from './positions-of.ts'
@@ -13,8 +14,8 @@ export function highestOf(positions: readonly [Position, ...Position[]], figureO
 }
 
 /** Said of the position that it was found in. */
-export function inPosition(finding: Finding, { state }: Position): Finding {
-  return state === null ? finding : { ...finding, says: `with ${state}: ${finding.says}` }
+export function inPosition(finding: Finding, { state }: Pick<Position, 'state'>): Finding {
+  return state === null || finding.verdict === 'not-judged' ? finding : { ...finding, says: `with ${state}: ${finding.says}` }
 }
 
 type LoadBounds = Position['bounds']['loads'][number]
@@ -23,10 +24,29 @@ export function loadIn({ bounds }: Position, name: string): LoadBounds {
   return bounds.loads.find(load => load.name === name)!
 }
 
-/** Of the positions in which a load is fed the first, as drawn where it is fed then, and the one in which most is lost on its way. */
-export function feeding({ positions: { worked } }: CircuitJudged, name: string): { readonly first: Position; readonly most: Position } {
+interface Feeding {
+  /** As drawn where it is fed then. */
+  readonly first: Position
+  /** Where most is lost on its way. */
+  readonly most: Position
+  /** Where it gets least power, of those with no more switches off. */
+  readonly least: Position
+}
+
+/** Positions in which a load is fed. */
+export function feeding({ positions: { worked } }: CircuitJudged, name: string): Feeding {
   const [first = worked[0], ...others] = worked.filter(({ fed }) => fed.has(name))
-  return { first, most: highestOf([first, ...others], at => loadIn(at, name).dropPercent?.high) }
+  if (others.length === 0) return { first, most: first, least: first }
+  const all = [first, ...others] as const
+  return {
+    first,
+    most: highestOf(all, at => loadIn(at, name).dropPercent?.high),
+    least: highestOf([first, ...others.filter(one => offCount(one) <= offCount(first))], at => -loadIn(at, name).powerW.low)
+  }
+}
+
+export function offCount({ fit }: Position): number {
+  return openRuns(fit).size
 }
 
 /** What is drawn open and closed in no position that could be worked out is not judged; null where there is one. */

@@ -1,9 +1,8 @@
-import { circuitFit } from '../../fitting/circuit-fit.ts'
-import { boundsOf } from '../../formula/bounds.ts'
 import { loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import type { Finding } from '../../rules/finding.ts'
+import { shift } from '../../rules/ground/shift.ts'
 import { throughThreads } from '../../rules/ground/through-threads.ts'
 import { CIRCUIT_RULES, LOAD_RULES } from '../../rules/list.ts'
 import type { Unsure } from '../../rules/missing.ts'
@@ -20,9 +19,8 @@ import { fittedCircuit } from './circuit-fit-of.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { circuitWalk } from './circuit-walk.ts'
 import type { JobCircuit, JobLoad } from './circuit-wiring.ts'
-import type { Heated } from './heated-circuit-of.ts'
 import { highestFed } from './highest-fed.ts'
-import { feeding, inPosition, loadIn } from './in-position.ts'
+import { feeding, highestOf, inPosition, loadIn } from './in-position.ts'
 import { bodyFindings } from './judge-bodies.ts'
 import { judgeProtectors } from './judge-protectors.ts'
 import { judgeWires } from './judge-wires.ts'
@@ -31,6 +29,7 @@ import { openNames } from './position-name.ts'
 import { type Position, positionsOf } from './positions-of.ts'
 import { powerFindings } from './power-findings.ts'
 import { reversedBy } from './reversed-by.ts'
+import { unfedLoad, unfedLoads } from './unfed-loads.ts'
 
 /** Every thing of the circuit under its name: loads, wires, protectors and switches, ground points, and the whole. */
 export function judgeCircuit(judged: CircuitJudged): readonly Placed[] {
@@ -44,11 +43,11 @@ export function judgeCircuit(judged: CircuitJudged): readonly Placed[] {
   ]
 }
 
-export function circuitJudged(job: Job, circuit: JobCircuit, heated: Heated | null): CircuitJudged {
+export function circuitJudged(job: Job, circuit: JobCircuit): CircuitJudged {
   const fitted = fittedCircuit(job, circuit)
-  const bounds = heated?.fed ?? boundsOf(fitted.fit, circuitFit)
-  const positions = positionsOf({ job, circuit, fitted, bounds, heated })
-  return { job, circuit, ...fitted, bounds, positions, highest: highestFed(job, fitted.fit, heated) }
+  const positions = positionsOf({ job, circuit, fitted })
+  const [{ bounds }] = positions.worked
+  return { job, circuit, ...fitted, bounds, positions, highest: highestFed(job, positions.worked) }
 }
 
 /** Its results are those of the circuit as drawn; it is judged where its switches feed it, its drop where most is lost. */
@@ -56,21 +55,20 @@ function loadThing(judged: CircuitJudged, load: JobLoad, drawn: CircuitJudged['b
   const { job, circuit } = judged
   const name = loadName(load)
   const { first, most } = feeding(judged, name)
-  const bounds = loadIn(first, name)
   const { dropV, dropPercent, atV } = loadIn(most, name)
-  const unsure = unsureOf(judged, name)
+  const unsure = unsureOf(judged, name) ?? unfedLoad(judged, name)
   const drop = {
     load: name,
     dropV,
     dropPercent,
     atV,
     limit: limitOf(job, circuit.source.bus.value, load),
-    unsure: unsure ?? noWay(judged, first, name),
+    unsure: unsure ?? noWay(first, name),
     reversedBy: reversedBy(most, name)
   }
   const findings: readonly Finding[] = [
     ...LOAD_RULES.map(rule => inPosition(asked(rule, drop), most)),
-    ...powerFindings(judged, load, bounds, unsure).map(finding => inPosition(finding, first)),
+    ...powerFindings(judged, load, unsure),
     ...bodyFindings(judged, load)
   ]
   return { place: `circuit.${name}`, path: load.path, results: resultsBy(LOAD_RESULTS, drawn), findings }
@@ -86,13 +84,8 @@ function unsureOf({ guards }: CircuitJudged, name: string): Unsure | null {
   }
 }
 
-/** Between two sources, or two loads, no source is the one that its drop counts from; behind a switch drawn open there may be none. */
-function noWay({ circuit, fit }: CircuitJudged, { fed, fit: { loads } }: Position, name: string): Unsure | null {
-  const off = openNames(circuit, fit)
-  if (off.length > 0 && !fed.has(name)) {
-    const says = `${name} gets nothing behind ${off.join(' and ')}, drawn open: what it gets is not known`
-    return { says, change: `judge it with ${off.join(' or ')} closed, and with what else must be open then` }
-  }
+/** Between two sources, or two loads, no source is the one that its drop counts from. */
+function noWay({ fit: { loads } }: Position, name: string): Unsure | null {
   if (loads.find(load => load.name === name)!.way !== null) return null
   return {
     says: `no source by itself drives a current through ${name} and back: there is nothing that its drop could be counted from`,
@@ -115,20 +108,37 @@ function groundThings({ circuit, bounds }: CircuitJudged): readonly Placed[] {
   }))
 }
 
-/** What is asked of the circuit as a whole; labels where anything carries a mark. */
-function wholeThing(judged: CircuitJudged): Placed {
-  const { job, circuit, bounds, guards } = judged
+/** Said beside results that are those of a circuit that is off. */
+function drawnOpen({ circuit, fit }: CircuitJudged): readonly string[] {
+  const off = openNames(circuit, fit)
+  if (off.length === 0) return []
+  return [
+    `${off.join(' and ')} drawn open: results of the circuit are those with it open; it is judged closed as well, and warm-up and supply are reckoned so`
+  ]
+}
+
+/** In the position of the switches in which a point is lifted most. */
+function shiftFinding(judged: CircuitJudged): Finding {
+  const { job, positions } = judged
   const own = job.limits['ground-shift']
   const limit = own === null ? GROUND_LIMITS[job.job.practice] : { value: own.greatest.low, reason: own.reason }
+  const at = highestOf(positions.worked, ({ bounds }) => Math.max(...bounds.groundPoints.map(({ shiftV }) => shiftV.high)))
+  return inPosition(asked(shift, { groundPoints: at.bounds.groundPoints, limit, unsure: unfedLoads(judged) }), at)
+}
+
+/** What is asked of the circuit as a whole; labels where anything carries a mark. */
+function wholeThing(judged: CircuitJudged): Placed {
+  const { job, circuit, guards } = judged
   const marks = devicesOf(job)
     .filter(({ does }) => does !== 'joins')
     .map(({ mark }) => mark)
-  const subject = { groundPoints: bounds.groundPoints, limit, ...circuitWalk(circuit, judged), marks, labels: circuit.labels }
+  const subject = { ...circuitWalk(circuit, judged), marks, labels: circuit.labels }
   const unprotected = guards.unguarded.loads.length > 0 || guards.bare.endless
   const findings = [
+    shiftFinding(judged),
     ...CIRCUIT_RULES.map(rule => asked(rule, subject)),
     ...judged.positions.unanswered,
     ...(unprotected ? [asked(tooFar, { protector: null, unprotectedMm: null, place: PROTECTOR_PLACES[job.job.practice].open })] : [])
   ]
-  return { place: 'circuit', path: circuit.path, results: [], findings }
+  return { place: 'circuit', path: circuit.path, results: [], findings, cautions: drawnOpen(judged) }
 }

@@ -7,10 +7,8 @@ import { type ReadJob, readJob } from '../../job/read-job.ts'
 import type { JobAnswer } from '../../report/jobs-answer.ts'
 import { worstOf } from '../../rules/finding.ts'
 import type { PracticeName } from '../../trade/practice-names.ts'
-import type { CircuitJudged } from './circuit-judged.ts'
+import { type CastingFeed, castingFeed, NO_FEED } from './casting-feed.ts'
 import { heatThings } from './heat-things.ts'
-import { type Heated, heatedOf } from './heated-circuit-of.ts'
-import { type FedLoads, warmingNames } from './heaters-of.ts'
 import { circuitJudged, judgeCircuit } from './judge-circuit.ts'
 import { judgeHole } from './judge-hole.ts'
 import { judgeMass } from './judge-mass.ts'
@@ -71,8 +69,8 @@ function keptBy(rules: (id: string) => boolean, { results, findings, cautions }:
 function judged(read: ReadJob): Judgement {
   const { job } = read
   const holes = Object.entries(job.holes).map(([name, hole]) => placed(`holes.${name}`, hole.path, 'hole', () => judgeHole(job, hole)))
-  const { electric, fed, heated } = electricThings(job)
-  const things: readonly Placed[] = [...holes, ...electric, ...heatThings(job, fed, heated), ...massThings(job)]
+  const { electric, feed } = electricThings(job)
+  const things: readonly Placed[] = [...holes, ...electric, ...heatThings(job, feed), ...massThings(job)]
   const findings = things.flatMap(thing => thing.findings.map(finding => placedFinding(read, thing, finding)))
   return {
     verdict: worstOf(findings.map(({ verdict }) => verdict)),
@@ -87,48 +85,22 @@ function massThings(job: ReadJob['job']): readonly Placed[] {
   return mass === null ? [] : [placed('mass', mass.path, 'mass', () => judgeMass(job, mass))]
 }
 
-/** What each load gets; what warms the casting also with every other load off. */
-function fedLoads({ job, bounds, highest }: CircuitJudged): FedLoads {
-  const names = bounds.loads.map(({ name }) => name)
-  const most = job.warm === null ? [] : highest(warmingNames(job).filter(name => names.includes(name)))
-  return bounds.loads.map(load => {
-    const own = most.find(({ name }) => name === load.name)
-    return own === undefined ? load : { ...load, highest: own }
-  })
-}
-
 interface ElectricThings {
   readonly electric: readonly Placed[]
-  readonly fed: FedLoads
-  readonly heated: () => Heated | null
-}
-
-/** Circuit and casting as one, as far as they have an answer. What has none is told of the warm-up: the circuit is then judged apart. */
-function heatedApart(job: ReadJob['job']): { readonly found: Heated | null; readonly ask: () => Heated | null } {
-  try {
-    const found = heatedOf(job)
-    return { found, ask: () => found }
-  } catch (error) {
-    const ask = () => {
-      throw error
-    }
-    return { found: null, ask }
-  }
+  readonly feed: CastingFeed
 }
 
 /** Circuit and supply, and what each load gets. A circuit without an answer leaves the supply unjudged as well: nobody knows what it takes. */
 function electricThings(job: ReadJob['job']): ElectricThings {
   const { circuit, supply } = job
   try {
-    const heated = heatedApart(job)
-    const judged = circuit === null ? null : circuitJudged(job, circuit, heated.found)
+    const judged = circuit === null ? null : circuitJudged(job, circuit)
     const electric = [...(judged === null ? [] : judgeCircuit(judged)), ...(supply === null ? [] : judgeSupply(job, supply, judged))]
-    return { electric, fed: judged === null ? [] : fedLoads(judged), heated: heated.ask }
+    return { electric, feed: judged === null ? NO_FEED : castingFeed(judged) }
   } catch (error) {
     return {
       electric: [{ place: 'circuit', path: circuit?.path ?? [], results: [], findings: [unanswered('circuit', error)] }],
-      fed: [],
-      heated: () => null
+      feed: NO_FEED
     }
   }
 }

@@ -9,13 +9,16 @@ import { dew, overIce } from '../../trade/heat/dew.ts'
 import { dewCautions } from '../../trade/heat/warm-cautions.ts'
 import { DEW_RESULTS } from '../results/dew-results.ts'
 import { hasPoint, type JobSurroundings, moistureOf, NO_HUMIDITY, noPointOf } from './cold-air-of.ts'
+import { inPosition } from './in-position.ts'
 import type { JudgedWarm } from './judge-warm.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
 
-type Warming = Pick<JudgedWarm, 'warmed' | 'steadyBus'>
+type Warming = Pick<JudgedWarm, 'warmed' | 'steadyBus' | 'state'>
 
 /** What the rules are asked about. */
 type AirSubject = SubjectOf<(typeof AIR_RULES)[number]>
+
+const DRAWN = { state: null }
 
 const NO_METAL: Missing = { field: 'surroundings.metal', measure: 'a contact thermometer on the casting, before the start' }
 
@@ -32,7 +35,7 @@ export function judgeSurroundings(surroundings: JobSurroundings, warmed: Warming
   const asIs = surfaceMarginK === null ? NO_METAL : { surfaceMarginK, of: 'the metal without heat', governs }
   return {
     results: prefixed('dew', resultsBy(DEW_RESULTS, bounds)),
-    findings: found({ surface: warmed === null ? asIs : whenWarmed(warmed, governs) }),
+    findings: found({ surface: warmed === null ? asIs : whenWarmed(warmed, governs) }).map(one => inPosition(one, warmed ?? DRAWN)),
     cautions: [
       ...dewCautions(nominalPlain({ moisture, surfaceC: null })),
       ...(warmed === null && surfaceMarginK !== null ? [cautions.MARGIN_IS_AN_ESTIMATE, cautions.COOLING_NOT_ENTERED] : [])

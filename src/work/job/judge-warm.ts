@@ -6,13 +6,16 @@ import { WARM_RULES } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import { asked } from '../../rules/rule.ts'
 import type { SteadyBus } from '../../rules/steady-bus.ts'
+import { neverReaches } from '../../rules/warm/never-reaches.ts'
 import { thermostatNotWired } from '../../rules/warm/thermostat-not-wired.ts'
+import { tooSlow } from '../../rules/warm/too-slow.ts'
 import { steppedTimeS } from '../../trade/heat/stepped-time.ts'
 import { HEAT_TEST_RESULTS } from '../results/heat-test-results.ts'
 import { HOT_RESULTS, WARMED_RESULTS, WINDOW_RESULTS } from '../results/warmed-results.ts'
 import { fittedTest, testBounds } from './block-of.ts'
-import type { Heated } from './heated-circuit-of.ts'
-import { type FedLoads, heatersOf, type WarmingHeater } from './heaters-of.ts'
+import type { CastingFeed } from './casting-feed.ts'
+import { heatersOf, type WarmingHeater } from './heaters-of.ts'
+import { inPosition } from './in-position.ts'
 import type { JudgedThing } from './judged-thing.ts'
 import { steadyOf } from './steady-of.ts'
 import { countedOffC, uncutHeaters } from './thermostat-of.ts'
@@ -25,19 +28,23 @@ export interface JudgedWarm extends JudgedThing {
   readonly warmed: Warmed | Missing
   /** Whether it hangs on a bus of which nobody told how low it gets. */
   readonly steadyBus: boolean
+  /** How the switches stand while it is warmed, where not as they are drawn. */
+  readonly state: string | null
 }
 
 /** A job's warm-up in the coldest air that moves, and in the hottest that stands. */
-export function judgeWarm(job: WarmJob, loads: FedLoads, heated: Heated | null): JudgedWarm {
-  const heaters = heatersOf(job, loads)
+export function judgeWarm(job: WarmJob, feed: CastingFeed): JudgedWarm {
+  const heated = feed.heated()
+  const heaters = feed.unfed ?? heatersOf(job, feed.loads)
   const test = fittedTest(job.warm)
   const tried: Worked = isMissing(heaters)
     ? { warmed: heaters, hot: heaters, window: heaters, cautions: [], steppedS: null }
-    : worked({ job, heaters, test }, heated)
+    : worked({ job, heaters, test }, heated, feed.hottest)
   const { warmed, hot, window, cautions, steppedS } = tried
   return {
     warmed: isWarmed(warmed) ? warmed : asMissing(warmed),
     steadyBus: !isMissing(heaters) && steadyFor(job, heaters).steadyBus === true,
+    state: feed.states.warmed,
     results: [
       ...(isWarmed(warmed) ? resultsBy(WARMED_RESULTS, warmed) : []),
       ...(steppedS === null ? [] : [resultOf('warm.time-to-target.stepped', steppedTimeS, steppedS)]),
@@ -45,12 +52,16 @@ export function judgeWarm(job: WarmJob, loads: FedLoads, heated: Heated | null):
       ...(isMissing(window) ? [] : resultsBy(WINDOW_RESULTS, window)),
       ...(test === null ? [] : resultsBy(HEAT_TEST_RESULTS, testBounds(test)))
     ],
-    findings: findingsOf(job, tried, isMissing(heaters) ? [] : heaters),
+    findings: findingsOf(job, tried, { heaters: isMissing(heaters) ? [] : heaters, states: feed.states }),
     cautions
   }
 }
 
-function findingsOf(job: WarmJob, tried: Worked, heaters: readonly WarmingHeater[]): readonly Finding[] {
+interface Fed extends Pick<CastingFeed, 'states'> {
+  readonly heaters: readonly WarmingHeater[]
+}
+
+function findingsOf(job: WarmJob, tried: Worked, { heaters, states }: Fed): readonly Finding[] {
   const uncut = job.warm.thermostat === null ? [] : uncutHeaters(job, heaters)
   const subject = warmSubject(job, tried, {
     offC: countedOffC(job, uncut),
@@ -58,7 +69,14 @@ function findingsOf(job: WarmJob, tried: Worked, heaters: readonly WarmingHeater
     steady: steadyFor(job, heaters)
   })
   const cut = job.warm.thermostat === null || heaters.length === 0 ? [] : [asked(thermostatNotWired, { uncut })]
-  return [...WARM_RULES.map(rule => asked(rule, subject)), ...cut]
+  return [...WARM_RULES.map(rule => inState(asked(rule, subject), states)), ...cut]
+}
+
+/** Whether it gets warm enough is asked where it is meant to be warmed, the rest where it gets hottest. That a thermostat is fitted hangs on no switch. */
+function inState(finding: Finding, { warmed, hottest }: CastingFeed['states']): Finding {
+  const { rule, verdict, value } = finding
+  if (verdict === 'pass' && value === null) return finding
+  return inPosition(finding, { state: rule === neverReaches.id || rule === tooSlow.id ? warmed : hottest })
 }
 
 /** A bus says nothing of a heater that no circuit feeds. */

@@ -17,7 +17,6 @@ export function positionFit({ fit, guards }: FittedCircuit, circuit: JobCircuit,
     protectors: guards.protectors.map(one => fittedProtector(then, one, runs)),
     switches: switchesOf(circuit, then),
     shorts: [],
-    inside: 'stiff',
-    groundPoints: []
+    inside: 'stiff'
   }
 }

@@ -8,7 +8,7 @@ import { fedLoads, mostClosed, type Opened, type Switching, switchPositions } fr
 import type { FittedCircuit } from './circuit-fit-of.ts'
 import { type JobCircuit, namedRuns } from './circuit-wiring.ts'
 import { openRuns } from './guards-in.ts'
-import { type Heated, heatedOf } from './heated-circuit-of.ts'
+import { type HeatedApart, heatedApart } from './heated-circuit-of.ts'
 import { MostCarried } from './most-carried.ts'
 import { unanswered } from './placed.ts'
 import { positionFit } from './position-fit.ts'
@@ -22,6 +22,7 @@ export interface Position {
   readonly state: string | null
   readonly fit: CircuitFit
   readonly bounds: Bounds
+  readonly heated: HeatedApart
   /** Loads that a source drives a current through. */
   readonly fed: ReadonlySet<string>
 }
@@ -39,15 +40,13 @@ interface Known {
   readonly job: Job
   readonly circuit: JobCircuit
   readonly fitted: FittedCircuit
-  readonly bounds: Bounds
-  readonly heated: Heated | null
 }
 
 /** Bounds are costly: a position in which nothing carries more, at the nominal, than in those before it is none to be judged. */
-export function positionsOf({ job, circuit, fitted, bounds, heated }: Known): Positions {
+export function positionsOf({ job, circuit, fitted }: Known): Positions {
   const switching = switchingOf(circuit, fitted)
   const asDrawn = new Set(switching.open)
-  const drawn: Position = { state: null, fit: fitted.fit, bounds, fed: fedLoads(switching, asDrawn) }
+  const drawn: Position = { state: null, fit: fitted.fit, ...workedIn(job, fitted.fit), fed: fedLoads(switching, asDrawn) }
   const tried = switchPositions(switching)
   if (tried.length === 0) return { worked: [drawn], unseen: asDrawn, unanswered: [] }
   const most = new MostCarried(drawn)
@@ -61,7 +60,7 @@ export function positionsOf({ job, circuit, fitted, bounds, heated }: Known): Po
   function inPosition(open: Opened): { readonly position: Position | null; readonly failed: Finding | null } {
     const [state, fit, fed] = [positionName(circuit, asDrawn, open), positionFit(fitted, circuit, open), fedLoads(switching, open)]
     try {
-      return { position: most.isLess({ fit, fed }) ? { state, fit, bounds: boundsIn(fit), fed } : null, failed: null }
+      return { position: most.isLess({ fit, fed }) ? { state, fit, ...workedIn(job, fit), fed } : null, failed: null }
     } catch (error) {
       const found = unanswered('circuit', error)
       return { position: null, failed: { ...found, says: `with ${state}: ${found.says}` } }
@@ -72,10 +71,11 @@ export function positionsOf({ job, circuit, fitted, bounds, heated }: Known): Po
   function isClosing(open: Opened, id: string): boolean {
     return !open.has(id) && [...open].every(one => asDrawn.has(one))
   }
+}
 
-  function boundsIn(fit: CircuitFit): Bounds {
-    return (heated === null ? null : heatedOf(job, () => fit)?.fed) ?? boundsOf(fit, circuitFit)
-  }
+function workedIn(job: Job, fit: CircuitFit): Pick<Position, 'bounds' | 'heated'> {
+  const heated = heatedApart(job, fit)
+  return { bounds: heated.found?.fed ?? boundsOf(fit, circuitFit), heated }
 }
 
 /** Everything on that can be, where that is not how it is drawn. */

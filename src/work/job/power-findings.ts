@@ -4,28 +4,33 @@ import type { Job } from '../../job/read-job.ts'
 import type { Finding } from '../../rules/finding.ts'
 import { aboveRating } from '../../rules/heater/above-rating.ts'
 import { weak } from '../../rules/heater/weak.ts'
-import type { Unsure } from '../../rules/missing.ts'
+import { type Unsure, unsureOf } from '../../rules/missing.ts'
 import { asked } from '../../rules/rule.ts'
 import { none } from '../../rules/switch/none.ts'
 import { staysFed } from '../../trade/circuit/switched-by.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import type { JobLoad } from './circuit-wiring.ts'
+import { feeding, inPosition, loadIn } from './in-position.ts'
 import { onTogether, switchRuns } from './on-together.ts'
 import { steadyOf } from './steady-of.ts'
-
-type LoadBounds = CircuitJudged['bounds']['loads'][number]
+import { unfedLoad } from './unfed-loads.ts'
 
 /** Whether enough power arrives and not too much, and whether it can be taken off. */
-export function powerFindings(judged: CircuitJudged, load: JobLoad, bounds: LoadBounds, unsure: Unsure | null): readonly Finding[] {
-  const steady = steadyOf(judged.circuit)
-  const leastPowerW = leastPowerOf(judged.job, load)
+export function powerFindings(judged: CircuitJudged, load: JobLoad, unsure: Unsure | null): readonly Finding[] {
   return [
-    ...(load.heater === null && leastPowerW === null ? [] : [asked(weak, { powerW: bounds.powerW, leastPowerW, ...steady, unsure })]),
-    ...(bounds.ratedSharePercent === null
-      ? []
-      : [asked(aboveRating, { ...highestShare(judged, load, bounds.ratedSharePercent), ...steady })]),
+    ...weakFinding(judged, load, unsure),
+    ...ratingFinding(judged, load),
     ...(heats(load) ? [asked(none, { load: loadName(load), switchedBy: switchedBy(judged, loadName(load)) })] : [])
   ]
+}
+
+/** In the position of the switches in which least arrives while it is on. */
+function weakFinding(judged: CircuitJudged, load: JobLoad, unsure: Unsure | null): readonly Finding[] {
+  const leastPowerW = leastPowerOf(judged.job, load)
+  if (load.heater === null && leastPowerW === null) return []
+  const { least } = feeding(judged, loadName(load))
+  const { powerW } = loadIn(least, loadName(load))
+  return [inPosition(asked(weak, { powerW, leastPowerW, ...steadyOf(judged.circuit), unsure }), least)]
 }
 
 function leastPowerOf({ holes, parts }: Job, { heater, 'least-power': own }: JobLoad): number | null {
@@ -33,11 +38,22 @@ function leastPowerOf({ holes, parts }: Job, { heater, 'least-power': own }: Job
   return least?.high ?? null
 }
 
-/** Up to the higher of its two ends: with every load on, and with every other one off. */
-function highestShare({ circuit, guards, highest }: CircuitJudged, load: JobLoad, on: Bounded) {
-  const off = highest(onTogether(circuit, guards, load)).find(({ name }) => name === loadName(load))?.ratedSharePercent
-  if (!off || off.high <= on.high) return { ratedSharePercent: on, othersOff: false }
-  return { ratedSharePercent: { ...off, low: Math.min(on.low, off.low) }, othersOff: true }
+/** Up to the higher of its two ends: in the first position in which it is fed, and where it gets most. */
+function ratingFinding(judged: CircuitJudged, load: JobLoad): readonly Finding[] {
+  const { circuit, guards, highest } = judged
+  const { first } = feeding(judged, loadName(load))
+  const on = loadIn(first, loadName(load)).ratedSharePercent
+  if (on === null) return []
+  const unfed = unfedLoad(judged, loadName(load))
+  if (unfed !== null) return [asked({ ...aboveRating, judge: () => unsureOf(unfed) }, null)]
+  const most = highest(onTogether(circuit, guards, load), first)
+  const off = most?.loads.find(({ name }) => name === loadName(load))?.ratedSharePercent
+  if (most === null || !off || off.high <= on.high) return [inPosition(shareFinding(on, false), first)]
+  return [inPosition(shareFinding({ ...off, low: Math.min(on.low, off.low) }, most.othersOff), most.position)]
+
+  function shareFinding(ratedSharePercent: Bounded, othersOff: boolean): Finding {
+    return asked(aboveRating, { ratedSharePercent, othersOff, ...steadyOf(circuit) })
+  }
 }
 
 /** A heater, and what is drawn like one; a lamp, a motor or electronics has a switch of its own. */

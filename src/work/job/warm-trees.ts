@@ -4,6 +4,7 @@ import type { Job } from '../../job/read-job.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import type { Block } from '../../trade/heat/block.ts'
 import { blockOf, type FittedTest, type JobWarm } from './block-of.ts'
+import { NO_WAY } from './casting-feed.ts'
 import { coldAirOf, type JobSurroundings, NO_AIR, noPointOf } from './cold-air-of.ts'
 import type { WarmingHeater } from './heaters-of.ts'
 
@@ -90,11 +91,7 @@ function busOf(heaters: readonly WarmingHeater[]): Pick<WindowFit, 'ratedV' | 'l
   const ends = heaters.flatMap(({ atV }) => (atV === null ? [] : [atV]))
   const rated = new Set(heaters.map(({ ratedV }) => ratedV.value))
   if (ends.length < heaters.length) return { field: 'circuit', measure: 'draw every run from the source to the heater and back' }
-  if (ends.some(({ low }) => low <= 0))
-    return {
-      field: 'a closed way to the heater',
-      measure: 'close the switches of its feed and its return, and draw it the right way round'
-    }
+  if (ends.some(({ low }) => low <= 0)) return NO_WAY
   if (rated.size > 1) return { field: 'one rated voltage', measure: 'take heaters of one rated voltage, or judge them apart' }
   const [first] = heaters
   if (first === undefined || heaters.some(({ follows }) => !alike(follows, first.follows)))

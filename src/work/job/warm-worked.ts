@@ -1,5 +1,5 @@
+import type { CircuitFit } from '../../fitting/circuit.ts'
 import { heatedHot } from '../../fitting/heated-circuit.ts'
-import { hottestFit } from '../../fitting/others-off.ts'
 import { type HotFit, hotFit, steppedFit, type WarmFit, warmFit, windowFit } from '../../fitting/warm-fit.ts'
 import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
 import { nominalPlain } from '../../formula/given.ts'
@@ -27,13 +27,13 @@ export interface Worked {
   readonly cautions: readonly string[]
 }
 
-export function worked(given: WarmGiven, heated: Heated | null): Worked {
+export function worked(given: WarmGiven, heated: Heated | null, hottest: CircuitFit | null): Worked {
   const [cold, hot] = [coldTree(given), hotTree(given)]
   const warmed = isMissing(cold) ? cold : orBeyond(() => heated?.warmed ?? boundsOf(cold, withIce(cold.air, warmFit)))
   const known = isMissing(cold) || !isWarmed(warmed) ? null : { cold, warmed }
   return {
     warmed,
-    hot: isMissing(hot) ? hot : orBeyond(() => hotOf(given, hot, heated)),
+    hot: isMissing(hot) ? hot : orBeyond(() => (heated === null || hottest === null ? boundsOf(hot, hotFit) : hotOf(given, hot, hottest))),
     window: windowOf(given, cold, hot),
     steppedS: known === null ? null : steppedOf(known.cold),
     cautions: known === null ? [] : [...warmedCautions(given.job, known.cold, known.warmed), ...(heated === null ? [] : [AS_SETTLED])]
@@ -50,10 +50,9 @@ function steppedOf(cold: WarmFit): number | null {
   return recalled({ tree: cold, calculation, draws: 0 }, () => silently(() => calculation(nominalPlain(cold))))
 }
 
-/** Circuit and casting as one there too, where they are so in the cold; every other load off. */
-function hotOf({ job, heaters }: WarmGiven, hot: HotFit, heated: Heated | null) {
-  const tree = heated === null ? null : withCircuit(job, heaters, hot, (fit, warming) => hottestFit(fit, warming) ?? fit)
-  return tree === null ? boundsOf(hot, hotFit) : boundsOf(tree, heatedHot)
+/** Circuit and casting as one there too, where they are so in the cold. */
+function hotOf({ job, heaters }: WarmGiven, hot: HotFit, hottest: CircuitFit) {
+  return boundsOf(withCircuit(job, hottest, { heaters, warm: hot }), heatedHot)
 }
 
 /** Hotter than films are worked out for is an answer: too hot. */

@@ -22,7 +22,7 @@ import { outsideFaults } from '../job/outside-faults.ts'
 import { proofInputs } from './proof-inputs.ts'
 import { type Proof, proofOf } from './proof-of.ts'
 import { proofFindings } from './prove-findings.ts'
-import { proofNotes } from './prove-notes.ts'
+import { proofNotes, switchedOnNote } from './prove-notes.ts'
 import { proofResults } from './prove-results.ts'
 import { allowancesTable, expectedTable, faultsTable, loopsTable, nextTable, readingsTable } from './prove-tables.ts'
 
@@ -66,7 +66,7 @@ function proved(read: ReadJob, { typed, working }: WantedProof): Answer {
       circuit,
       readings.flatMap(({ read: one }) => (one.ok ? [one.value] : []))
     )
-    return { ...blank, ...partsOf(proof), ...(working ? { working: workingOf(proof) } : {}) }
+    return { ...blank, ...partsOf(proof, circuit), ...(working ? { working: workingOf(proof) } : {}) }
   } catch (error) {
     if (error instanceof NoAnswer) return { ...blank, findings: [noAnswer('circuit', error)] }
     if (!(error instanceof OutsideRange)) throw error
@@ -74,7 +74,10 @@ function proved(read: ReadJob, { typed, working }: WantedProof): Answer {
   }
 }
 
-function partsOf(proof: Proof): Pick<Answer, 'results' | 'tables' | 'findings' | 'cautions'> {
+function partsOf(
+  proof: Proof,
+  circuit: NonNullable<ReadJob['job']['circuit']>
+): Pick<Answer, 'results' | 'tables' | 'findings' | 'cautions'> {
   const findings = proofFindings(proof)
   const measured = proof.readings.length > 0
   const expected = { expected: expectedTable(proof), allowances: allowancesTable() }
@@ -89,7 +92,7 @@ function partsOf(proof: Proof): Pick<Answer, 'results' | 'tables' | 'findings' |
       ...(measured ? expected : {})
     },
     findings: [...findings.loops, ...findings.readings, findings.fault],
-    cautions: proofNotes(proof)
+    cautions: [...switchedOnNote(circuit), ...proofNotes(proof)]
   }
 }
 

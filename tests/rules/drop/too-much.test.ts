@@ -54,3 +54,9 @@ it('without a circuit is not judged', () => {
 it('without a limit is not judged', () => {
   expectNotJudged(tooMuch, { dropV: sharp(0.1), dropPercent: sharp(1), limit: null }, 'limits.drop', 'with its reason')
 })
+
+it('asks for the limit where it can be given', () => {
+  const without = { dropV: sharp(0.1), dropPercent: sharp(1), limit: null }
+  expectNotJudged(tooMuch, without, 'limits.drop', 'give one with its reason')
+  expectNotJudged(tooMuch, { ...without, limitBy: '--limit' }, '--limit', 'give one with its reason')
+})

@@ -41,3 +41,10 @@ it.each([
 ] as const)('%s are told in %s', (takes, unit) => {
   expect(asked(outOfBand, { ...subject, takes, value: 26.5 }).unit).toBe(unit)
 })
+
+it('what a meter shows that finds no end is told as it shows it', () => {
+  // Six hundred times a hundred kilohm is where a meter stops.
+  const open = { ...subject, takes: 'ohms', low: 9.16, high: 10.3, value: 6e7 } as const
+  expect(asked(outOfBand, open).says).toMatch(/: OL, 9\.16 ohm to 10\.3 ohm expected/)
+  expect(asked(outOfBand, { ...open, low: 6e7, high: 6e7, value: 9 }).says).toMatch(/, OL to OL expected/)
+})

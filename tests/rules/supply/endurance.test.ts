@@ -32,3 +32,9 @@ it('without a battery, or without a wish, is not judged', () => {
   expectNotJudged(endurance, { ...subject, enduranceS: null }, 'battery', 'label')
   expectNotJudged(endurance, { ...subject, hold: null }, 'hold', 'how long')
 })
+
+it('where nobody knows what a load takes it may fail, but not pass', () => {
+  const unsure = { says: 'lamp gets nothing behind switch S1, drawn open: what it gets is not known', change: 'close it' }
+  expect(asked(endurance, { ...subject, unsure })).toMatchObject({ verdict: 'not-judged', ...unsure })
+  expect(verdictOf(endurance, { ...subject, enduranceS: sharp(60), unsure })).toBe('fail')
+})

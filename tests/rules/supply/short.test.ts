@@ -27,3 +27,9 @@ it('on an assumed value is a caution at best', () => {
 it('without the output is not judged', () => {
   expectNotJudged(short, { ...subject, outputA: null, marginA: null }, 'output', 'clamp meter')
 })
+
+it('where nobody knows what a load takes it may fail, but not pass', () => {
+  const unsure = { says: 'lamp gets nothing behind switch S1, drawn open: what it gets is not known', change: 'close it' }
+  expect(asked(short, { ...subject, unsure })).toMatchObject({ verdict: 'not-judged', ...unsure })
+  expect(verdictOf(short, { ...subject, marginA: sharp(-1), unsure })).toBe('fail')
+})

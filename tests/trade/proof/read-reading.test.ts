@@ -35,7 +35,8 @@ describe('what cannot be read', () => {
   it.each([
     ['left+ left-=26.4 V', 'no two points', undefined],
     ['left+ TO left-', 'without a reading', undefined],
-    ['=26.4 V', 'no two points', undefined],
+    ['=26.4 V', '"=26.4 V" without the points', undefined],
+    [' = 26.4 V', 'without the points', undefined],
     ['left+ TO lft-=26.4 V', '"lft-"', 'left-'],
     ['bus TO bus=0 V', 'both leads', undefined],
     ['left+ TO left-=26.4', 'no volts, amps or ohms', undefined],

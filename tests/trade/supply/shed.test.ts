@@ -1,6 +1,8 @@
 // property: laws of the order in which loads are given up.
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
+import { Given, type Plain } from '../../../src/formula/given.ts'
+import type { LoadGiven } from '../../../src/trade/supply/load.ts'
 import { shedFor, shedOrder, shedText } from '../../../src/trade/supply/shed.ts'
 
 const load = fc.record({
@@ -47,11 +49,16 @@ it('ranks by what is freed over the duty', () => {
 })
 
 const FAN = { name: 'fan', currentA: 6, dutyPercent: 100, priority: 'comfort' } as const
+const given = (load: Plain<LoadGiven>): LoadGiven => ({
+  ...load,
+  currentA: new Given(load.currentA),
+  dutyPercent: new Given(load.dutyPercent)
+})
 const PUMP = { name: 'pump', currentA: 30, dutyPercent: 100, priority: 'essential' } as const
 
 it('sheds nothing where nothing is short', () => {
   expect(shedFor([FAN], 0)).toEqual([])
-  expect(shedText([FAN], 0)).toBe('')
+  expect(shedText([given(FAN)], 0)).toBe('')
 })
 
 it('sheds the first where ever so little is short', () => {
@@ -66,7 +73,16 @@ it.each([
   ['tells three digits', [FAN, { ...FAN, name: 'radio', currentA: 1 / 3, dutyPercent: 40 }], 6.1, 'fan (6 A), radio (0.133 A)'],
   ['names nothing where all is essential', [PUMP], 5, '']
 ] as const)('%s', (_, list, shortA, says) => {
-  expect(shedText(list, shortA)).toBe(says)
+  expect(shedText(list.map(given), shortA)).toBe(says)
+})
+
+it('holds what is freed at the worst end against what is short there', () => {
+  const heater = { ...given(FAN), currentA: new Given(6, { low: 5, high: 6.5 }), dutyPercent: new Given(90, { low: 80, high: 100 }) }
+  expect(shedText([heater], 6.5)).toBe('fan (6.5 A)')
+  expect(shedText([heater], 6.51)).toBe('fan (6.5 A); that alone is not enough')
+  // 0.1 + 0.2 is not 0.3 to the last digit.
+  const small = (currentA: number) => given({ ...FAN, name: `${currentA}`, currentA })
+  expect(shedText([small(0.2), small(0.1)], 0.1 + 0.2)).toBe('0.2 (0.2 A), 0.1 (0.1 A)')
 })
 
 it('begins with what frees most, in whatever order the loads came', () => {

@@ -183,3 +183,18 @@ it('working shows the circuit solved and what the meter may be off', () => {
   expect(says).toContain('voltage at left+ against chassis')
   expect(says).toContain('how far a reading of amps may be off')
 })
+
+it('a switch that is drawn open is expected on, and that is said', () => {
+  const job = (state: string) => `
+fettle: 1
+job: { title: open }
+circuit:
+  source: { bus: 12 V, resistance: 10 mohm, ground: frame }
+  runs: [{ from: bus, to: p, through: [{ switch: S1, rating: 16 A, resistance: 10 mohm${state} }] }]
+  loads: [{ load: one, resistance: 2 ohm, from: p, to: frame }]
+`
+  const [open, closed] = [prove(job(', state: open')).answer, prove(job('')).answer]
+  expect(open.cautions).toContain('switch S1 drawn open: every reading is expected with it on')
+  expect(open.tables).toEqual(closed.tables)
+  expect(closed.cautions.join()).not.toContain('drawn open')
+})

@@ -104,3 +104,14 @@ describe('what is not there', () => {
     expect(signed.rows.map(row => row[1])).toEqual([BLANK, BLANK, 'on owner'])
   })
 })
+
+it('the drawn circuit is on, however its switches are drawn', () => {
+  const drawn = (state: string) =>
+    sheet({
+      circuit: `{ source: { bus: 24 V, ground: frame }, runs: [{ from: bus, to: p, wire: { size: 1.5 mm2, length: 2 m, ambient: 20 °C, insulation: 105 °C }, through: [{ fuse: F1, rating: 5 A, style: blade }, { switch: S1, rating: 16 A${state} }] }, { from: back, to: frame, bond: 2 mohm }], loads: [{ heater: elbow, from: p, to: back }] }`
+    })
+  const [open, closed] = [blocks(drawn(', state: open'), 'drawings'), blocks(drawn(''), 'drawings')]
+  expect(open).toEqual(closed)
+  // 45 W at 24 V are 12.8 ohm, some milliohms beside it.
+  expect(JSON.stringify(open)).toMatch(/↓ 1\.8\d A, 4\d\.\d+ W/)
+})

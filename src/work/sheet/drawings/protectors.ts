@@ -6,14 +6,14 @@ import type { Drawing } from '../../../report/drawing/drawing.ts'
 import { timeCurrentDrawing } from '../../../report/drawing/time-current-drawing.ts'
 import { styleOf } from '../../../trade/circuit/protection-styles.ts'
 import { protectorCurves } from '../../drawing/protector-curves.ts'
-import { circuitFitOf } from '../../job/circuit-fit-of.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
+import { onFitOf } from '../../job/on-fit-of.ts'
 
 /** Every fuse and breaker against the wire that relies on it, where it was told how that lies. */
 export function protectors({ job, result }: JudgedJob): readonly Drawing[] {
   const { circuit } = job
   if (circuit === null) return []
-  const { plain } = plainOf(circuitFitOf(job, circuit))
+  const { plain } = plainOf(onFitOf(job, circuit))
   const found = orNone(() => silently(() => circuitFit(plain)))
   return plain.protectors.flatMap(({ name, style, ratingA, wire }, i) => {
     const at = found?.protectors[i]

@@ -2,6 +2,7 @@ import { loadName, markedItem } from '../../../job/circuit-names.ts'
 import { showNumber } from '../../../quantity/show.ts'
 import { ACROSS, type Drawing, type Shape } from '../../../report/drawing/drawing.ts'
 import { box, dot, line, words } from '../../../report/drawing/paper.ts'
+import type { Figure } from '../../../report/plan/plan.ts'
 import { BUS } from '../../job/circuit-wiring.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
 import type { Points } from '../../job/points.ts'
@@ -25,7 +26,7 @@ export function runDiagram(load: Load, circuit: Circuit, judged: JudgedJob): Dra
   const shapes = [
     ...stops.map((name, i) => point(name, i, points)),
     ...path.feed.map((stretch, i) => joined(stretch, i, circuit, points)),
-    loadShapes(load, path.feed.length, judged),
+    loadShapes(load, path.feed.length, takenBy(load, circuit, judged)),
     ...path.back.map((stretch, i) => joined(stretch, path.feed.length + 1 + i, circuit, points)),
     earth(stops.length - 1)
   ]
@@ -79,11 +80,18 @@ function joined({ run, against }: Stretch, i: number, { runs }: Circuit, { runs:
   ]
 }
 
-function loadShapes(load: Load, i: number, { result }: JudgedJob): readonly Shape[] {
+/** Amps and watts with everything on: of a circuit in which something is drawn open no result tells that. */
+function takenBy(load: Load, { runs }: Circuit, { result, points }: JudgedJob): readonly (Figure | null)[] {
+  const name = loadName(load)
+  const on = points?.loads.find(one => one.name === name)
+  if (on !== undefined && runs.some(({ through }) => through.some(({ state }) => state === 'open')))
+    return [ofBounded('loadA', name, on.loadA), ofBounded('loadW', name, on.loadW)]
+  return [ofResult(result(`circuit.${name}:drop.current`)), ofResult(result(`circuit.${name}:drop.power`))]
+}
+
+function loadShapes(load: Load, i: number, [amps, watts]: ReturnType<typeof takenBy>): readonly Shape[] {
   const middle = heightOf(i) + STEP / 2
   const name = loadName(load)
-  const watts = ofResult(result(`circuit.${name}:drop.power`))
-  const amps = ofResult(result(`circuit.${name}:drop.current`))
   return [
     line('wire', [X, heightOf(i)], [X, heightOf(i + 1)]),
     box('load', [X - 7, middle - 12], [X + 7, middle + 12]),
