@@ -27,7 +27,7 @@ export function judgeHole(job: Job, hole: JobHole): JudgedThing {
   const bounds = boundsOf(fit, holeFit)
   const subject = subjectOf({ job, hole, part, bounds, fit })
   const seated = bounds.seat === null ? [] : prefixed('seat', resultsBy(SEAT_RESULTS, bounds.seat))
-  const held = judgeJoint(job, hole, { fit, wallLeftMm: bounds.hole.wallLeftMm?.low ?? null })
+  const held = judgeJoint(job, hole, { fit, wallLeftMm: bounds.hole.wallLeftMm?.low ?? null, engagedMm: bounds.seat?.engagedMm ?? null })
   return {
     results: [...prefixed('hole', [...resultsBy(HOLE_RESULTS, bounds.hole), ...tapResults(bounds.hole)]), ...seated, ...held.results],
     findings: [

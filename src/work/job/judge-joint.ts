@@ -14,6 +14,7 @@ import type { ThreadPlace } from '../../rules/thread-doubts.ts'
 import type { Casting } from '../../trade/joint/casting.ts'
 import { wallBeside } from '../../trade/joint/wall-share.ts'
 import { JOINT_RESULTS, TORQUE_RESULT } from '../results/joint-results.ts'
+import { engagedToSpare } from './engaged-to-spare.ts'
 import type { JobHole } from './hole-fit-of.ts'
 import { type FoundJoint, jointFitOf, metalOf, ringLack, wideFit } from './joint-fit-of.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
@@ -23,18 +24,23 @@ interface Opened {
   readonly fit: HoleFit
   /** Beside the thread, at the worst end. */
   readonly wallLeftMm: number | null
+  readonly engagedMm: Bounded | null
 }
 
 /** Whether the part holds in its hole; what has no answer is a finding of its own. */
-export function judgeJoint(job: Job, hole: JobHole, { fit, wallLeftMm }: Opened): JudgedThing {
+export function judgeJoint(job: Job, hole: JobHole, { fit, wallLeftMm, engagedMm }: Opened): JudgedThing {
   try {
     const metal = metalOf(hole)
     const found = jointFitOf(job, hole, { fit, metal })
     const bounds = found.fit === null ? null : boundsOf(found.fit, jointFit)
     const place = placeOf(job, hole, { fit, wallLeftMm })
+    const spared = (mm: Given) => bounds !== null && engagedMm !== null && engagedToSpare(bounds, engagedMm, mm)
     const judgedBy = (by: Seen['bounds']) => JOINT_RULES.map(rule => asked(rule, subjectOf(job, hole, { found, bounds: by, metal, place })))
     const results = bounds === null ? [] : prefixed('joint', [...resultsBy(JOINT_RESULTS, bounds), ...resultsBy(TORQUE_RESULT, bounds)])
-    return { results, findings: undercutDoubted(judgedBy(bounds), job.parts[hole.takes]!, mm => judgedBy(behind(found, mm))) }
+    return {
+      results,
+      findings: undercutDoubted(judgedBy(bounds), job.parts[hole.takes]!, mm => (spared(mm) ? [] : judgedBy(behind(found, mm))))
+    }
   } catch (error) {
     if (!(error instanceof NoAnswer)) throw error
     return { results: [], findings: [noAnswer('joint', error)] }
@@ -68,7 +74,7 @@ function subjectOf(job: Job, hole: JobHole, { found, bounds, metal, place }: See
   }
 }
 
-function placeOf({ parts }: Job, { takes }: JobHole, { fit, wallLeftMm: leftMm }: Opened): ThreadPlace {
+function placeOf({ parts }: Job, { takes }: JobHole, { fit, wallLeftMm: leftMm }: Omit<Opened, 'engagedMm'>): ThreadPlace {
   const part = parts[takes]!
   return { wall: wallBeside({ leftMm, majorMm: part.thread.majorMm }), wide: wideFit(part, fit) }
 }
