@@ -2,7 +2,7 @@
 // node tests/bench/jobs.js [jobs] [seed]: one job with every number of it moved a little, a fresh file each; --job takes another, --without a,b leaves out whole blocks
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
+import { availableParallelism, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { parseArgs } from 'node:util'
@@ -73,8 +73,9 @@ function taken(...args) {
 }
 
 const parsed = taken(bare, folder)
-const checked = taken('bin/fettle.js', 'check', `${folder}/job-*.yaml`, '--format', 'ndjson')
-const tenth = taken('bin/fettle.js', 'check', `${few}/*.yaml`, '--format', 'ndjson')
+const checked = taken('bin/fettle.js', 'check', `${folder}/job-*.yaml`, '--format', 'ndjson', '--threads', '1')
+const spread = taken('bin/fettle.js', 'check', `${folder}/job-*.yaml`, '--format', 'ndjson')
+const tenth = taken('bin/fettle.js', 'check', `${few}/*.yaml`, '--format', 'ndjson', '--threads', '1')
 const line = (name, { cpu, wall, mb }) =>
   console.log(
     `${name.padEnd(34)} ${cpu.toFixed(1).padStart(7)} s CPU ${wall.toFixed(1).padStart(7)} s wall ${mb.toFixed(0).padStart(5)} MB at most`
@@ -83,10 +84,11 @@ console.log(
   `${JOBS} jobs after ${values.job}, of ${fields} fields, bounds on ${bounds}; seed ${SEED}${WITHOUT.length > 0 ? `; without ${WITHOUT}` : ''}`
 )
 line('bare YAML parse', parsed)
-line('fettle check', checked)
+line('fettle check, one thread', checked)
+line(`fettle check, ${availableParallelism()} cores`, spread)
 line(`fettle check, ${Math.ceil(JOBS / 10)} jobs`, tenth)
 console.log(
-  `${(checked.cpu / parsed.cpu).toFixed(1)} × the bare parse (CPU), memory ${(checked.mb / tenth.mb).toFixed(2)} × that of a tenth of the files`
+  `${(checked.cpu / parsed.cpu).toFixed(1)} × the bare parse (CPU, one thread), ${(spread.wall / parsed.wall).toFixed(1)} × (from start to end, as it runs unasked); memory ${(checked.mb / tenth.mb).toFixed(2)} × that of a tenth of the files`
 )
 
 const outfile = join(folder, 'stages.mjs')
