@@ -1,0 +1,43 @@
+// property: what is certain to hold with less engaged, by hand
+import { describe, expect, it } from 'vitest'
+import type { Bounded } from '../../../src/formula/bounds.ts'
+import { exactly } from '../../../src/formula/bounds.ts'
+import { Given } from '../../../src/formula/given.ts'
+import { engagedToSpare } from '../../../src/work/job/engaged-to-spare.ts'
+
+const between = (low: number, high: number): Bounded => ({ ...exactly((low + high) / 2), low, high })
+
+/** 10 to 11 mm engaged, 4 mm of it gone at most: 60 % of each load is left. */
+const ENGAGED = between(10, 11)
+const LESS = new Given(3.5, { low: 3, high: 4 })
+const HOLDS = {
+  internalStripLoadN: between(20_000, 22_000), // 12 kN left
+  externalStripLoadN: between(30_000, 33_000), // 18 kN left
+  highestTorqueNm: between(40, 44), // 24 N·m left
+  engagementSpareMm: between(4, 5),
+  preloadN: between(8000, 12_000),
+  torqueNm: between(22, 24)
+}
+const spared = (figures: Partial<typeof HOLDS> = {}, less = LESS) =>
+  engagedToSpare({ ...HOLDS, ...figures } as unknown as Parameters<typeof engagedToSpare>[0], ENGAGED, less)
+
+describe('with 60 % of the thread left', () => {
+  it('all of it holds, without any margin', () => {
+    expect(spared()).toBe(true)
+  })
+
+  it.each([
+    ['the casting', { internalStripLoadN: between(19_990, 22_000) }],
+    ['the part', { externalStripLoadN: between(19_990, 22_000) }],
+    ['the pull', { preloadN: between(8000, 12_010) }],
+    ['the torque', { torqueNm: between(22, 24.1) }],
+    ['what would give first', { highestTorqueNm: between(39.9, 44) }],
+    ['the engagement to spare', { engagementSpareMm: between(3.9, 5) }]
+  ])('%s may be too much or too little', (_, figures) => {
+    expect(spared(figures)).toBe(false)
+  })
+
+  it('nothing is certain where no thread may be left', () => {
+    expect(spared({ preloadN: between(0, 0), torqueNm: between(0, 0), engagementSpareMm: between(20, 21) }, new Given(10))).toBe(false)
+  })
+})
