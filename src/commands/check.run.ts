@@ -8,7 +8,7 @@ import type { Run, Shell } from './describe.ts'
 import { exitOfJob } from './exit.ts'
 import { findFiles } from './find-files.ts'
 import { type Judging, judgedFile } from './judged-file.ts'
-import { judgedOnThreads, threadsFor } from './judging-threads.ts'
+import { type Asked, judgedOnThreads, threadsFor } from './judging-threads.ts'
 import { PIPED } from './read-job-file.ts'
 import { refuse } from './refuse.ts'
 import { changesFromNow } from './watch-files.ts'
@@ -28,8 +28,6 @@ const PRINTERS: { readonly [F in Format]: () => Promise<{ readonly printer: (pag
 }
 /** What can be read while more is still to come. */
 const GOING_ON: readonly Format[] = ['table', 'ndjson', 'markdown']
-
-export { judgeOnThread } from './judging-threads.ts'
 
 export const run: Run = async (typed, shell) => {
   const { words, errors } = readWords(description.rows, readers, typed)
@@ -90,6 +88,13 @@ function judgedFiles(files: readonly string[], { judging, threads, shell: { live
 async function* judgedInTurn(files: readonly string[], judging: Judging, live: Shell['live']): AsyncGenerator<JobAnswer> {
   for (const file of files) yield await judgedFile(file, judging, live)
 }
+
+/** What a thread does with what it is asked. */
+export function judgeOnThread({ file, judging }: Asked): Promise<JobAnswer> {
+  return judgedFile(file, judging, { input: nothingPiped() })
+}
+
+async function* nothingPiped(): AsyncGenerator<never> {}
 
 /** Words that are each right and shut each other out. */
 function togetherWrong({ watch, files, samples, threads }: CheckWords, format: Format): readonly Diagnostic[] {

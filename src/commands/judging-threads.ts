@@ -2,20 +2,14 @@ import { availableParallelism } from 'node:os'
 import type { Worker } from 'node:worker_threads'
 import type { JobAnswer } from '../report/jobs-answer.ts'
 import type { Live } from './describe.ts'
-import { type Judging, judgedFile } from './judged-file.ts'
+import type { Judging } from './judged-file.ts'
 import { PIPED } from './read-job-file.ts'
 
-interface Asked {
+/** What a thread is asked. */
+export interface Asked {
   readonly file: string
   readonly judging: Judging
 }
-
-/** What a thread does with what it is asked. */
-export function judgeOnThread({ file, judging }: Asked): Promise<JobAnswer> {
-  return judgedFile(file, judging, { input: nothingPiped() })
-}
-
-async function* nothingPiped(): AsyncGenerator<never> {}
 
 /** Fewer files than these a thread are judged before it has warmed up. */
 const LEAST_FILES = 24
