@@ -34,7 +34,8 @@ export function ratingFindings(words: ProtectWords, r: Found, wish: ProtectorWis
       limit: r.limit,
       wireMarginA,
       overload: overloadOf(r),
-      assumed: words.practice === 'aircraft' ? null : assumedOf(wish)
+      // The table of the aircraft practice asks for none of it; the sum of an overload does.
+      assumed: words.practice === 'aircraft' && r.overloadC === null ? null : assumedOf(wish)
     }),
     ...(words.inrush === null ? [] : [asked(inrush, { protector, inrush: inrushOf(words, r), shortestS: r.inrush?.shortestS ?? null })]),
     ...(words.fault === null ? [] : faultFindings(words, r)),

@@ -1,5 +1,5 @@
 // example: what is judged of a rating that was given
-import { expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { jsonOf } from './json-of.ts'
 
 const FUSE = 'protect --wire 1.5mm2 --practice road --protector-at 25°C --insulation 105°C --bundle 1 --altitude 0m'
@@ -56,6 +56,28 @@ it('tells the same warmth of the same wire whatever the practice, and where that
     expect(results['overload-temperature']!.value).toBeCloseTo(64.75, 2)
     expect(cautions.some(says => says.includes('how warm it gets is reckoned from 33 CFR 183.425 table 5'))).toBe(practice === 'aircraft')
   }
+})
+
+describe('the overload of aircraft wire', () => {
+  const over = async (words: string) => {
+    const { findings } = await jsonOf(`protect --rating "7.5 A" --current "3 A" --wire "AWG 18" --style glass --practice aircraft ${words}`)
+    return findings.find(({ rule }: { rule: string }) => rule === 'protect/over-wire')
+  }
+  const PLACE = '--protector-at "25 °C" --insulation "105 °C" --ambient "62 °C" --altitude "3000 m"'
+
+  // By hand: 20 A in open air at a rise of 75 K is 15.1 A at one of 43 K; 10.1 A (135 % of 7.5 A) makes 81 °C of it.
+  // In a bundle of 15 the figure is 6.65 A, and 162 °C.
+  it('is no pass where nobody told how many lie together', async () => {
+    expect(await over(PLACE)).toMatchObject({ verdict: 'caution', says: expect.stringContaining('bundle 1') })
+    expect(await over(`${PLACE} --bundle 1`)).toMatchObject({ verdict: 'pass' })
+    expect(await over(`${PLACE} --bundle 15`)).toMatchObject({ verdict: 'fail' })
+  })
+
+  it('is let off by the table only for wire of 105 °C, the least that aircraft wire is made for (memory)', async () => {
+    const words = '--ambient "57 °C" --bundle 15 --altitude "9000 m"'
+    expect(await over(`${words} --insulation "105 °C"`)).toMatchObject({ verdict: 'caution' })
+    expect(await over(`${words} --insulation "80 °C"`)).toMatchObject({ verdict: 'fail' })
+  })
 })
 
 it('finds a fuse for aircraft wire that the guide allows', async () => {

@@ -18,12 +18,20 @@ export const AIRCRAFT_PROTECTION = [
 /** Beyond these the table says nothing. A smaller bundle lies better than the one it names. */
 const WARMEST_C = 57
 const HIGHEST_M = 9144 // 30 000 ft
+/** The least that aircraft wire is made for (memory). */
+const LEAST_INSULATION_C = 105
 
 /** How many of its conditions a wire is outside of. */
-export function aircraftOutsideCount({ ambientC, altitudeM }: { readonly ambientC: number; readonly altitudeM: number }): number {
-  return [ambientC > WARMEST_C, altitudeM > HIGHEST_M].filter(Boolean).length
+export function aircraftOutsideCount({ ambientC, altitudeM, insulationC }: Lies): number {
+  return [ambientC > WARMEST_C, altitudeM > HIGHEST_M, insulationC < LEAST_INSULATION_C].filter(Boolean).length
+}
+
+interface Lies {
+  readonly ambientC: number
+  readonly altitudeM: number
+  readonly insulationC: number
 }
 
 /** What the table rests on; remembered, not seen. */
 export const AIRCRAFT_PROTECTION_HOLDS =
-  'bundles of 15 wires or more with at most 20 % of their capacity in use, 57 °C, up to 30 000 ft, the protector at 24 to 29 °C (basis from memory)'
+  'wire of 105 °C or more in bundles of 15 or more with at most 20 % of their capacity in use, 57 °C, up to 30 000 ft, the protector at 24 to 29 °C (basis from memory)'

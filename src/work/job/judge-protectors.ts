@@ -61,7 +61,7 @@ function loadedFindings(judged: CircuitJudged, name: string, protector: string) 
       asked(overWire, {
         protector,
         ...boundsIn(most),
-        assumed: tableAssumed(judged, fitted),
+        assumed: tableAssumed(judged, fitted, boundsIn(most)),
         ...heldBy(judged, fitted)
       }),
       most
@@ -75,8 +75,10 @@ function misread({ style, ratingA }: FittedProtector): readonly string[] {
   return odd === null ? [] : [odd]
 }
 
-function tableAssumed({ job }: CircuitJudged, { wire }: FittedProtector): string | null {
-  return job.job.practice === 'aircraft' || wire === null || wire.lies === null ? null : assumedOf(wire.lies)
+/** The table of the aircraft practice asks for none of it; the sum of an overload does. */
+function tableAssumed({ job }: CircuitJudged, { wire }: FittedProtector, { overload }: Bounds): string | null {
+  if (wire === null || wire.lies === null) return null
+  return job.job.practice === 'aircraft' && overload === null ? null : assumedOf(wire.lies)
 }
 
 function inrushSubject(
