@@ -1,8 +1,10 @@
 import type { Given } from '../../formula/given.ts'
 import { silently } from '../../formula/working.ts'
+import { showApart } from '../../quantity/show.ts'
 import { basicSizes } from '../thread/basic.ts'
 import { mouthAcrossMm, USUAL_MOUTH_DEG } from '../thread/mouth-chamfer.ts'
 import type { Thread } from '../thread/thread.ts'
+import { majorLimits } from '../thread/thread-results.ts'
 
 // Lengths that cannot be those of one part, or of one stack, in words; null where they can.
 
@@ -47,13 +49,31 @@ export interface Necked {
 /** A neck that does not go between the threads of its hole stands on their rim before the shoulder lands. */
 export function onRim({ neckMm, undercutMm, stack, crushMm, clearMm, mouthMm, thread }: Necked): string | null {
   if (neckMm.high <= clearMm) return null
-  const wide = `a neck of ${neckMm.value} mm in a hole ${clearMm.toFixed(2)} mm wide`
-  // As wide as the thread, it is none.
-  if (undercutMm === null)
-    return neckMm.low <= thread.majorMm && neckMm.high >= thread.majorMm ? null : `${wide}, and no word of its length`
+  const [neck, hole] = showApart(neckMm.high, clearMm, 'length')
+  const wide = `a neck of ${neckMm.high > neckMm.value ? 'up to ' : ''}${neck} mm in a hole ${hole} mm wide`
+  if (undercutMm === null) return isThread(neckMm, thread) ? null : `${wide}, and no word of its length`
   const belowMm = undercutMm.high + crushMm.high - stack.reduce((sum, { low }) => sum + low, 0)
-  const roomMm = mouthAcross(mouthMm.low, thread) > neckMm.high ? mouthMm.low - (neckMm.high - basicSizes(thread).minorDiameterMm) / 2 : 0
-  return belowMm > Math.max(0, roomMm) + 1e-9 ? `${wide}: it stands on the rim, ${belowMm.toFixed(2)} mm before the shoulder lands` : null
+  const gapMm = belowMm - roomFor(neckMm, mouthMm, thread)
+  return gapMm > HAIR_MM ? `${wide}: it stands on the rim, ${seen(gapMm)} mm before the shoulder lands` : null
+}
+
+/** Less is nothing but the last digit of a sum. */
+const HAIR_MM = 1e-9
+
+/** A part that has no neck was measured over its crests, which are a little narrower than the size of the thread. */
+function isThread({ value, low }: Given, thread: Thread): boolean {
+  return value >= majorLimits(thread).minMm && low <= thread.majorMm
+}
+
+/** How deep the mouth takes a neck, until it stands on the cone. */
+function roomFor(neckMm: Given, mouthMm: Given, thread: Thread): number {
+  if (mouthAcross(mouthMm.low, thread) <= neckMm.high) return 0
+  return mouthMm.low - (neckMm.high - basicSizes(thread).minorDiameterMm) / 2
+}
+
+/** Hundredths, and as many digits more as it takes to see that it is something. */
+function seen(mm: number): string {
+  return mm.toFixed(Math.max(2, Math.ceil(-Math.log10(mm))))
 }
 
 /** A mouth as wide as the shoulder leaves it nothing to stand on. */

@@ -62,6 +62,11 @@ export function minorLimits(thread: Thread): Span {
   return silently(() => usualMinor(thread))
 }
 
+/** Major diameter of the screw, in the class of the designation, else the usual one. */
+export function majorLimits(thread: Thread): Span {
+  return silently(() => limitsOf({ thread, toleranceClass: classOf(thread), basics: basicSizes(thread) }).external.major)
+}
+
 /** Jobs have the same few threads. */
 const usualMinor = fewRecalled(
   8,

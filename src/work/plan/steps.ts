@@ -12,7 +12,7 @@ import { firstWarmth } from './steps/first-warmth.ts'
 import { fitting } from './steps/fitting.ts'
 import { grounds } from './steps/grounds.ts'
 import { handTest } from './steps/hand-test.ts'
-import { leakTest } from './steps/leak-test.ts'
+import { lookAgain } from './steps/leak-test.ts'
 import { makeReady } from './steps/make-ready.ts'
 import { mouth } from './steps/mouth.ts'
 import { record } from './steps/record.ts'
@@ -37,7 +37,7 @@ const STEPS: readonly StepsOf[] = [
   grounds,
   devices,
   close,
-  leakTest,
+  lookAgain,
   firstVolts,
   firstWarmth,
   record

@@ -1,5 +1,6 @@
 // example: a neck that does not go where its part goes. Status: invented parts, hand arithmetic
 import { expect, it } from 'vitest'
+import type { Given } from '../../../src/formula/given.ts'
 import { allPlain, belowNeck, onRim } from '../../../src/trade/hole/odd-lengths.ts'
 import { knownThread } from '../thread/known-thread.ts'
 import { about } from './invented.ts'
@@ -25,13 +26,51 @@ it('a neck that goes between the threads goes in, however long it is', () => {
 it('a wider one stands on the rim as soon as it is longer than what lies under the shoulder at its thinnest', () => {
   // 1.0 − 0.05 − 0.05 = 0.9.
   expect(rim(12.4, 0.9)).toBeNull()
-  expect(rim(12.4, 1.4)).toBe('a neck of 12.4 mm in a hole 10.38 mm wide: it stands on the rim, 0.50 mm before the shoulder lands')
+  expect(rim(12.4, 1.4)).toBe('a neck of 12.40 mm in a hole 10.38 mm wide: it stands on the rim, 0.50 mm before the shoulder lands')
 })
 
 it('a 90° mouth takes it as deep as it is wide: 0.9 mm deep, 12.176 across, 11 mm at 0.9 − (11 − 10.376)/2 = 0.588', () => {
   expect(rim(11, 0.9 + 0.58, 0.9)).toBeNull()
   expect(rim(11, 0.9 + 0.6, 0.9)).toContain('on the rim')
   expect(rim(12.4, 1, 0.9)).toContain('on the rim')
+})
+
+// M14x1.5: D1 14 − 1.0825 · 1.5 = 12.376 mm; drilled 12.5, mouth 0.9 deep, washer 1.0 ± 0.05, crush 0.04.
+const wider = (neckMm: Given, undercutMm: Given | null, clearMm = 12.5) =>
+  onRim({
+    neckMm,
+    undercutMm,
+    stack: [about(1, 0.05)],
+    crushMm: about(0.04),
+    clearMm,
+    mouthMm: about(0.9),
+    thread: knownThread('M14x1.5')
+  })
+
+it('what is missing is told at the worst end, less what the mouth takes: 14 mm stands 0.9 − (14 − 12.376)/2 = 0.088 deep', () => {
+  // 1.5 + 0.2 + 0.04 − 0.95 = 0.79; less 0.088.
+  expect(wider(about(14), about(1.5, 0.2))).toContain('on the rim, 0.70 mm before')
+  // 1 + 0.04 − 0.95 = 0.09; less 0.0881.
+  expect(wider(about(14), about(1))).toContain('on the rim, 0.002 mm before')
+})
+
+it('the neck is told at its greatest, with the digits that tell it from its hole', () => {
+  expect(wider(about(12.45, 0.1), null)).toContain('a neck of up to 12.55 mm in a hole 12.50 mm wide')
+  expect(wider(about(12.502), null)).toContain('a neck of 12.502 mm in a hole 12.500 mm wide')
+})
+
+// ISO 965-1, M14x1.5-6g: es 0.032 mm, Td 0.236 mm (as printed by ISO 965-2: 13.968 and 13.732).
+it.each([
+  [about(13.9), true],
+  [about(13.97), true],
+  [about(13.74), true],
+  [about(14, 0.05), true],
+  [about(13.72), false],
+  [about(13.6, 0.5), false],
+  [about(14.01), false]
+])('a neck as wide as the crests of a thread in 6g, 13.732 to 14 mm, is the thread itself', (neckMm, thread) => {
+  if (thread) expect(wider(neckMm, null)).toBeNull()
+  else expect(wider(neckMm, null)).toContain('no word of its length')
 })
 
 it('a wide neck of which no length is told is asked for it; as wide as the thread it is none', () => {

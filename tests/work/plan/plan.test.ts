@@ -134,7 +134,7 @@ describe('what is behind the metal', () => {
     expect(saying(of, /let the water back slowly/)).toHaveLength(1)
   })
 
-  it.each(['petrol tank, below the water line', 'fuel, cooled by raw water', 'raw-water cooling system', 'no sea water'])(
+  it.each(['petrol tank, below the water line', 'fuel, cooled by raw water', 'raw-water cooling system', 'raw water', 'no sea water'])(
     '%s: both are done, the water shut out and what is there let out',
     behind => {
       const of = plan({ behind })
@@ -143,9 +143,18 @@ describe('what is behind the metal', () => {
     }
   )
 
-  it.each(['seawater', 'the lake, under the hull', 'raw water behind the seacock', 'Harbor water'])('%s is open water alone', behind => {
-    expect(saying(plan({ behind }), /drain or lower|fill up again/)).toEqual([])
+  it.each(['cooling water line', 'a water-line to the oil cooler'])('%s is a pipe of the machine: let out, no boat hauled', behind => {
+    const of = plan({ behind })
+    expect(saying(of, /drain or lower/)).toHaveLength(1)
+    expect(saying(of, /seacock/)).toEqual([])
   })
+
+  it.each(['seawater', 'the lake, under the hull', 'river water behind the seacock', 'Harbor water', 'open, below the water-line'])(
+    '%s is open water alone',
+    behind => {
+      expect(saying(plan({ behind }), /drain or lower|fill up again/)).toEqual([])
+    }
+  )
 
   it('a test that the job names is put in', () => {
     const [test] = saying(plan({ leakTest: '{ medium: its own coolant, pressure: 1.4 bar, hold: 10 min }' }), /test for leaks/)
@@ -167,15 +176,38 @@ describe('a leak test (its order and its cautions: common practice, no published
   const at = (of: Plan, part: RegExp) => says(of).findIndex(one => part.test(one))
   const tested = (medium: string, behind = 'petrol') => plan({ behind, leakTest: `{ medium: ${medium}, pressure: 2 bar, hold: 10 min }` })
 
-  it.each(['air', 'compressed air', 'nitrogen', 'water', 'its own air', 'its own oil or air', 'shop stuff', 'vacuum'])(
-    'with %s stands before filling and before the battery',
-    medium => {
-      const of = tested(medium)
+  const always = ['air', 'compressed air', 'nitrogen', 'water', 'its own air', 'its own oil or air', 'shop stuff', 'vacuum']
+  // Each is a gas once it is let out: 1.013 bar boils propane at -42, butane at -1, ammonia at -33, R134a at -26 °C.
+  const itself = [
+    'LPG',
+    'LNG',
+    'CNG',
+    'propane',
+    'butane',
+    'bio-methane',
+    'ammonia',
+    'refrigerant',
+    'Freon',
+    'R-134a',
+    'hydrogen',
+    'biogas'
+  ]
+  const own = [...itself, 'natural gas', 'steam'].flatMap(gas => [
+    [`its own ${gas}`, 'petrol'],
+    [gas, gas],
+    ['its own fluid', `${gas}, 8 bar`]
+  ])
+
+  it.each([...always.map(medium => [medium, 'petrol']), ...own])(
+    'with %s, where %s is, stands before filling and before the battery',
+    (medium, behind) => {
+      const of = tested(medium, behind)
       expect(saying(of, /test for leaks/)).toHaveLength(1)
       expect(at(of, /test for leaks/)).toBeGreaterThan(at(of, /count the plugs and rags that come out/))
       expect(at(of, /test for leaks/)).toBeLessThan(at(of, /fill up again/))
       expect(at(of, /fill up again/)).toBeLessThan(at(of, /battery's ground lead back on/))
-      expect(at(of, /once it is full/)).toBeGreaterThan(at(of, /battery's ground lead back on/))
+      expect(at(of, /now that it is full: dry/)).toBe(at(of, /fill up again/) + 1)
+      expect(at(of, /once it is warm: dry/)).toBeGreaterThan(at(of, /battery's ground lead back on/))
     }
   )
 
@@ -183,11 +215,29 @@ describe('a leak test (its order and its cautions: common practice, no published
     ['its own petrol', 'petrol'],
     ["the machine's own gear oil", 'gear oil'],
     ['coolant', 'Coolant'],
+    ['its own coolant', 'ethylene glycol and water'],
+    ['its own fuel', 'kerosene'],
+    ...['fuel', 'gasoline', 'diesel', 'jet fuel', 'methanol'].map(fuel => [fuel, fuel]),
     ['water', 'water']
-  ])('with %s, the fluid of the machine, stands after filling', (medium, behind) => {
+  ])('with %s, the liquid of the machine (%s), stands after filling and before the battery', (medium, behind) => {
     const of = tested(medium, behind)
     expect(saying(of, /test for leaks/)).toHaveLength(1)
-    expect(at(of, /test for leaks/)).toBeGreaterThan(at(of, /fill up again/))
+    expect(at(of, /test for leaks/)).toBeGreaterThan(at(of, /now that it is full: dry/))
+    expect(at(of, /test for leaks/)).toBeLessThan(at(of, /battery's ground lead back on/))
+    expect(saying(of, /test for leaks/)[0]?.caution).toMatch(/no pump of the machine: the battery stays off until it has stayed dry/)
+    expect(at(of, /once it is warm: dry/)).toBeGreaterThan(at(of, /battery's ground lead back on/))
+  })
+
+  it('with a gas that burns: an inert one first, and nothing let off', () => {
+    const of = tested('its own LPG', 'LPG')
+    expect(saying(of, /test for leaks with its own LPG/)[0]?.caution).toMatch(/burns.*waits: an inert gas first.*licensed/)
+    expect(saying(of, /let the pressure off slowly/)[0]?.caution).toMatch(/burns.*taken back instead/)
+  })
+
+  it('without one, what was filled up is looked at before the battery is on', () => {
+    const of = plan({ behind: 'petrol' })
+    expect(at(of, /now that it is full: dry/)).toBe(at(of, /fill up again/) + 1)
+    expect(at(of, /now that it is full: dry/)).toBeLessThan(at(of, /battery's ground lead back on/))
   })
 
   it('with a gas has its cautions', () => {
@@ -203,7 +253,7 @@ describe('a leak test (its order and its cautions: common practice, no published
     const of = tested('water')
     expect(saying(of, /let all air out/)).toHaveLength(1)
     expect(saying(of, /let the water out, and dry/)).toHaveLength(1)
-    expect(saying(of, /regulator|soap/)).toEqual([])
+    expect(saying(of, /regulator|test for leaks.*soap/)).toEqual([])
   })
 
   it('that nobody named says what waits until it is filled, and what does not', () => {
@@ -216,7 +266,7 @@ describe('a leak test (its order and its cautions: common practice, no published
   it('that the job names is made, whatever is behind the metal', () => {
     const of = tested('nitrogen', 'nothing')
     expect(saying(of, /test for leaks with nitrogen/)).toHaveLength(1)
-    expect(saying(of, /fill up again|once it is full/)).toEqual([])
+    expect(saying(of, /fill up again|now that it is full|once it is warm: dry/)).toEqual([])
   })
 })
 

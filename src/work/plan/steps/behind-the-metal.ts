@@ -33,11 +33,13 @@ export function mayLeak({ 'ask-first': { 'behind-the-metal': what } }: Told): bo
   return what === null || !NOTHING.has(plainWords(what))
 }
 
-const OPEN_WATER = /\b(sea|lake|river|harbou?r|raw|open) ?water\b|\bwater ?line\b|\b(sea|lake|river|harbou?r|seacock)\b/
+/** A water line is a pipe too: that of the boat is one that things lie at, below or under. */
+const OPEN_WATER =
+  /\b(sea|lake|river|harbou?r|raw|open) ?water\b|\bwaterline\b|\b(at|below|under) ((the|its) )?water line\b|\b(sea|lake|river|harbou?r|seacock)\b/
 
-/** What a text about open water and nothing else is made of. */
+/** What a text about open water and nothing else is made of. Raw water is not: it stands in the pipes of the machine. */
 const WATER_WORDS: ReadonlySet<string> = new Set(
-  'a and at behind below boat bottom freshwater from fresh harbor harbour hull in lake of open outside raw river salt saltwater sea seacock seawater the to under underneath water waterline line'.split(
+  'a and at behind below boat bottom freshwater from fresh harbor harbour hull in lake of open outside river salt saltwater sea seacock seawater the to under underneath water waterline line'.split(
     ' '
   )
 )

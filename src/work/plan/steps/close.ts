@@ -1,5 +1,6 @@
 import { type StepsOf, step } from '../step.ts'
 import { fillAgain } from './fill-again.ts'
+import { leakTest } from './leak-test.ts'
 import { pressureTest } from './pressure-test.ts'
 
 /** What went in comes out; what was let out comes back, and the battery last. */
@@ -21,5 +22,6 @@ export const close: StepsOf = judged => [
         step('close', '', 'check the polarity at the plug, and plug the part in', { source: 'proof-order' })
       ]),
   ...(fillAgain(judged) ?? []),
+  ...(leakTest(judged) ?? []),
   step('close', '', "put the battery's ground lead back on, last of all")
 ]

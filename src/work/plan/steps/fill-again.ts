@@ -1,14 +1,19 @@
 import { type StepsOf, step } from '../step.ts'
 import { mayDrain, mayLeak, namesOpenWater } from './behind-the-metal.ts'
+import { A_LEAK } from './leak-test.ts'
 
-/** What was drained or shut out comes back before the battery does. */
+/** What was drained or shut out comes back, and is looked at, before the battery is on. */
 export const fillAgain: StepsOf = ({ job }) => {
   if (!mayLeak(job)) return undefined
-  return [...(mayDrain(job) ? [FILL_UP] : []), ...(namesOpenWater(job) ? [LET_IN] : [])]
+  return [...(mayDrain(job) ? [FILL_UP, LOOK] : []), ...(namesOpenWater(job) ? [LET_IN] : [])]
 }
 
 const FILL_UP = step('close', '', "fill up again what was drained or lowered, and look at its level as the machine's manual says", {
   caution: 'never run the machine without it. Where it burns: every spill wiped up, and its smell gone, before the battery is on'
+})
+
+const LOOK = step('close', '', 'look all round the part, now that it is full: dry; where it is a gas, no bubble in soap solution', {
+  caution: `the battery stays off until it has stayed dry. ${A_LEAK}`
 })
 
 const LET_IN = step(

@@ -9,28 +9,27 @@ import { testMedium } from './test-medium.ts'
 
 export const A_LEAK = 'a leak: stop, let the pressure off; more torque is no cure'
 
-/** With the machine's own fluid, or, tested before that, by eye: before the machine is trusted. */
+/** With the machine's own liquid, once it is full: whether it burns is not for a word in a file to tell, so the battery is still off. */
 export const leakTest: StepsOf = ({ job }) => {
   const test = job['ask-first']['leak-test']
-  if (test !== null && testMedium(test.medium, job['ask-first']) === 'own') return [ownFluid(test)]
-  return mayLeak(job) ? [BY_EYE] : undefined
+  return test !== null && testMedium(test.medium, job['ask-first']) === 'own' ? [ownFluid(test)] : undefined
 }
 
-const BY_EYE = step('first run', '', 'look all round the part once it is full, and again once it is warm: dry', { caution: A_LEAK })
+/** What only a running machine warms up and puts under pressure. */
+export const lookAgain: StepsOf = ({ job }) => (mayLeak(job) ? [WARM] : undefined)
+
+const WARM = step('first run', '', 'look all round the part as soon as the machine runs, and again once it is warm: dry', {
+  caution: A_LEAK
+})
 
 type Test = NonNullable<Job['ask-first']['leak-test']>
 
 function ownFluid(test: Test): Step {
-  return step(
-    'first run',
-    '',
-    `test for leaks with ${test.medium} at this pressure${heldText(test)}: dry all round, and the pressure stays`,
-    {
-      figure: pressureOf(test),
-      caution: A_LEAK,
-      blank: 'leak test'
-    }
-  )
+  return step('close', '', `test for leaks with ${test.medium} at this pressure${heldText(test)}: dry all round, and the pressure stays`, {
+    figure: pressureOf(test),
+    caution: `the pressure from outside, by a hand pump, no pump of the machine: the battery stays off until it has stayed dry. ${A_LEAK}`,
+    blank: 'leak test'
+  })
 }
 
 export function heldText({ hold }: Test): string {

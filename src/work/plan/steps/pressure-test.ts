@@ -7,7 +7,7 @@ import { testMedium } from './test-medium.ts'
 
 const source = 'practice'
 
-/** With a gas or with water that is not the machine's own: before anything is filled up, and before the battery is on. */
+/** With a gas, its own too, or with water that is not the machine's own: before anything is filled up, and before the battery is on. */
 export const pressureTest: StepsOf = ({ job }) => {
   const test = job['ask-first']['leak-test']
   if (test === null) return mayLeak(job) ? [NAMED_NOWHERE] : undefined
@@ -67,13 +67,14 @@ function gas(test: Test): readonly Step[] {
       `test for leaks with ${test.medium} at this pressure${heldText(test)}: the pressure does not fall, no bubble in soap solution`,
       {
         figure: pressureOf(test),
-        caution: `where fuel or its vapour is or was inside, never air or oxygen: an inert gas, and the maker's instructions. ${A_LEAK}`,
+        caution: `where fuel or its vapour is or was inside, never air or oxygen: an inert gas, and the maker's instructions. One that burns, or that nobody may breathe or let out, waits: an inert gas first, then whoever is licensed for it. ${A_LEAK}`,
         blank: 'leak test',
         source
       }
     ),
     step('close', '', 'let the pressure off slowly, out of doors or with air enough, and see the gauge at nought', {
-      caution: 'an inert gas takes the air to breathe away; nothing is undone while there is pressure',
+      caution:
+        'an inert gas takes the air to breathe away; one that burns, or may not be let out, is taken back instead; nothing is undone while there is pressure',
       source
     })
   ]
