@@ -12,8 +12,6 @@ export interface Switching extends Pick<Wiring, 'runs' | 'loads'> {
   readonly open: readonly string[]
 }
 
-export type { Opened } from './closings.ts'
-
 /**
  * The positions in which something may carry more than as it is drawn: what is drawn open closed, together and each alone, also with
  * what must be open for that, as where two in series are put in parallel; and of runs that lead the same way each alone. A position that puts sources together which are not together as drawn is none.
