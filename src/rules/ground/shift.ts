@@ -21,7 +21,7 @@ export const shift: Rule<Subject> = {
   source: SOURCES['workshop-drop'],
   judge: ({ groundPoints, limit, unsure }) => {
     const worst = groundPoints.toSorted((a, b) => b.shiftV.high - a.shiftV.high)[0]
-    if (worst === undefined) return notJudged('circuit.runs', 'draw the return of each load down to the 0 V point')
+    if (worst === undefined) return unlessFailed(notJudged('circuit.runs', 'draw the return of each load down to the 0 V point'), unsure)
     const facts = fact('shiftV', { says: `voltage of ${worst.point} against 0 V`, symbol: 'U', source: SOURCES.kirchhoff })
     return unlessFailed(atMost(facts, worst.shiftV, limit), unsure)
   }

@@ -1,6 +1,7 @@
+import { closings, keyOf, type Opened, without } from './closings.ts'
 import type { Wiring } from './guarding.ts'
 import { loadWay, type SourceLine } from './load-way.ts'
-import { regionsOf } from './regions.ts'
+import { type Region, regionsOf } from './regions.ts'
 import { spread, type Tie } from './spread.ts'
 
 /** A circuit as lines, and which runs can be opened and closed. */
@@ -11,9 +12,6 @@ export interface Switching extends Pick<Wiring, 'runs' | 'loads'> {
   readonly open: readonly string[]
 }
 
-/** The runs that are open in one position of the switches. */
-export type Opened = ReadonlySet<string>
-
 /**
  * The positions in which something may carry more than as it is drawn: what is drawn open closed, together and each alone, also with
  * what must be open for that, as where two in series are put in parallel; and of runs that lead the same way each alone. A position that puts sources together which are not together as drawn is none.
@@ -23,31 +21,42 @@ export function switchPositions(switching: Switching): readonly Opened[] {
   const drawn = new Set(open)
   const beside = switchable.filter(id => leadsBeside(switching, id))
   const wanted = [
-    ...(open.length === 0 ? [] : [mostClosed(switching), ...insteadOf(switching), ...open.map(id => without(drawn, id))]),
+    ...(open.length === 0 ? [] : [...allClosed(switching), ...insteadOf(switching), ...open.map(id => without(drawn, id))]),
     ...beside.map(id => alone(switching, beside, id)),
     ...beside.map(id => new Set([...open, id]))
   ]
-  const most = roundsOf(switching, drawn)
-  const found = new Map(wanted.filter(position => roundsOf(switching, position) <= most).map(position => [keyOf(position), position]))
+  const found = new Map(wanted.filter(soundIn(switching)).map(position => [keyOf(position), position]))
   found.delete(keyOf(drawn))
   return [...found.values()]
 }
 
-/** Everything closed that can be, with no two sources put together that are not together as drawn. */
+/** Everything closed that can be, with no two sources put together that are not together as drawn; of several such, where most loads are fed. */
 export function mostClosed(switching: Switching): Opened {
-  const drawn: Opened = new Set(switching.open)
-  const most = roundsOf(switching, drawn)
-  return switching.open.reduce((so, id) => (roundsOf(switching, without(so, id)) > most ? so : without(so, id)), drawn)
+  const [first, ...others] = allClosed(switching)
+  if (others.length === 0) return first!
+  const feeds = new Map([first!, ...others].map(position => [position, fedLoads(switching, position).size]))
+  return others.reduce((most, one) => (feeds.get(one)! > feeds.get(most)! ? one : most), first!)
+}
+
+/** Where not all that is drawn open can be closed at once, each way to close as much as can be. */
+function allClosed(switching: Switching): readonly Opened[] {
+  return closings({ start: new Set(switching.open), order: switching.open, isSound: soundIn(switching) })
 }
 
 /** What is drawn open closed before anything else: what would short a source then is open. Nothing where that turns a load round. */
 function insteadOf(switching: Switching): readonly Opened[] {
   const { open, switchable } = switching
   const order = [...open, ...switchable.filter(id => !open.includes(id))]
-  const most = roundsOf(switching, new Set(open))
-  const position = order.reduce<Opened>((so, id) => (roundsOf(switching, without(so, id)) > most ? so : without(so, id)), new Set(order))
-  const [drawn, then] = [turnedIn(switching, new Set(open)), turnedIn(switching, position)]
-  return [...then].some(([load, turned]) => drawn.has(load) && drawn.get(load) !== turned) ? [] : [position]
+  const drawn = turnedIn(switching, new Set(open))
+  return closings({ start: new Set(order), order, isSound: soundIn(switching) }).filter(
+    position => ![...turnedIn(switching, position)].some(([load, turned]) => drawn.has(load) && drawn.get(load) !== turned)
+  )
+}
+
+/** Whether a position shorts no source and puts none together that are not so as drawn. */
+function soundIn(switching: Switching): (position: Opened) => boolean {
+  const most = roundsOf(switching, new Set(switching.open))
+  return position => roundsOf(switching, position) <= most
 }
 
 /** Whether the current of each load that is fed goes from its `to` to its `from`. */
@@ -55,14 +64,6 @@ function turnedIn({ runs, loads, sources }: Switching, position: Opened): Readon
   const closed = runs.filter(({ id }) => !position.has(id))
   const ways = loads.map(({ name }) => ({ name, way: loadWay({ runs: closed, loads }, sources, name) }))
   return new Map(ways.flatMap(({ name, way }) => (way === null ? [] : [[name, way.passes.some(one => one.load === name && one.turned)]])))
-}
-
-function without(position: Opened, id: string): Opened {
-  return new Set([...position].filter(one => one !== id))
-}
-
-function keyOf(position: Opened): string {
-  return JSON.stringify([...position].toSorted())
 }
 
 /** Every other run beside it that no load needs then. */
@@ -98,24 +99,27 @@ function leadsBeside({ runs, loads, sources }: Switching, id: string): boolean {
   if (run === undefined) return false
   const rest = runs.filter(one => one.id !== id)
   const { region } = regionsOf([...rest, ...sources])
-  return region(run.from) === region(run.to) || leadsThroughLoads({ run, lines: [...rest, ...loads], rail: railOf(rest, sources) })
+  return region(run.from) === region(run.to) || leadsThroughLoads({ run, lines: [...rest, ...loads], ...railOf(rest, sources) })
 }
 
-type Rail = (point: string) => boolean
+interface Rails {
+  readonly region: Region
+  readonly isRail: (point: string) => boolean
+}
 
-function railOf(rest: Wiring['runs'], sources: readonly SourceLine[]): Rail {
+function railOf(rest: Wiring['runs'], sources: readonly SourceLine[]): Rails {
   const { region } = regionsOf(rest)
   const rails = new Set(sources.flatMap(({ from, to }) => [region(from), region(to)]))
-  return point => rails.has(region(point))
+  return { region, isRail: point => rails.has(region(point)) }
 }
 
-interface Way {
+interface Way extends Rails {
   readonly run: Wiring['runs'][number]
   readonly lines: readonly Tie[]
-  readonly rail: Rail
 }
 
-function leadsThroughLoads({ run, lines, rail }: Way): boolean {
-  const [start, end] = rail(run.from) ? [run.to, run.from] : [run.from, run.to]
-  return spread(start, lines, rail).has(end)
+/** Whether loads lead from one end to the other, or to what runs join to it. */
+function leadsThroughLoads({ run, lines, region, isRail }: Way): boolean {
+  const [start, end] = isRail(run.from) ? [run.to, run.from] : [run.from, run.to]
+  return [...spread(start, lines, isRail)].some(point => region(point) === region(end))
 }

@@ -1,7 +1,7 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
+import type { Opened } from '../../trade/circuit/closings.ts'
 import { guardings, type Wiring } from '../../trade/circuit/guarding.ts'
 import { type LoadWay, loadWay } from '../../trade/circuit/load-way.ts'
-import type { Opened } from '../../trade/circuit/switch-positions.ts'
 import type { Guards } from './circuit-guards.ts'
 
 /** Runs that are open as they are drawn. */

@@ -20,10 +20,11 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { circuitWalk } from './circuit-walk.ts'
 import type { JobCircuit, JobLoad } from './circuit-wiring.ts'
 import { highestFed } from './highest-fed.ts'
-import { feeding, highestOf, inPosition, loadIn } from './in-position.ts'
+import { feeding, inPosition, loadIn } from './in-position.ts'
 import { bodyFindings } from './judge-bodies.ts'
 import { judgeProtectors } from './judge-protectors.ts'
 import { judgeWires } from './judge-wires.ts'
+import { mostLifted } from './most-lifted.ts'
 import type { Placed } from './placed.ts'
 import { openNames } from './position-name.ts'
 import { type Position, positionsOf } from './positions-of.ts'
@@ -122,8 +123,8 @@ function shiftFinding(judged: CircuitJudged): Finding {
   const { job, positions } = judged
   const own = job.limits['ground-shift']
   const limit = own === null ? GROUND_LIMITS[job.job.practice] : { value: own.greatest.low, reason: own.reason }
-  const at = highestOf(positions.worked, ({ bounds }) => Math.max(...bounds.groundPoints.map(({ shiftV }) => shiftV.high)))
-  return inPosition(asked(shift, { groundPoints: at.bounds.groundPoints, limit, unsure: unfedLoads(judged) }), at)
+  const { at, groundPoints } = mostLifted(positions.worked)
+  return inPosition(asked(shift, { groundPoints, limit, unsure: unfedLoads(judged) }), at)
 }
 
 /** What is asked of the circuit as a whole; labels where anything carries a mark. */

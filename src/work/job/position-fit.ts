@@ -1,5 +1,5 @@
 import type { CircuitFit, Run } from '../../fitting/circuit.ts'
-import type { Opened } from '../../trade/circuit/switch-positions.ts'
+import type { Opened } from '../../trade/circuit/closings.ts'
 import type { FittedCircuit } from './circuit-fit-of.ts'
 import type { JobCircuit } from './circuit-wiring.ts'
 import { fittedProtector } from './fitted-protector.ts'

@@ -1,6 +1,6 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
 import { type JobItem, markedItem } from '../../job/circuit-names.ts'
-import type { Opened } from '../../trade/circuit/switch-positions.ts'
+import type { Opened } from '../../trade/circuit/closings.ts'
 import { type JobCircuit, namedRuns } from './circuit-wiring.ts'
 import { openRuns } from './guards-in.ts'
 

@@ -37,4 +37,5 @@ it('where nobody knows what a load takes it may fail, but not pass', () => {
   const unsure = { says: 'lamp gets nothing behind switch S1, drawn open: what it gets is not known', change: 'close it' }
   expect(asked(shift, { groundPoints: [at(0, 0.1)], limit, unsure })).toMatchObject({ verdict: 'not-judged', ...unsure })
   expect(verdictOf(shift, { groundPoints: [at(0, 0.3)], limit, unsure })).toBe('fail')
+  expect(asked(shift, { groundPoints: [], limit, unsure })).toMatchObject({ verdict: 'not-judged', ...unsure })
 })

@@ -64,6 +64,28 @@ it('a switch that would short the source stays open', () => {
   expect([found(of), [...mostClosed(of)]]).toEqual([[], ['S']])
 })
 
+describe.each([[['(M m x)', '(A m 0)', '(B bus x)']], [['(A m 0)', '(B bus x)', '(M m x)']], [['(B bus x)', '(M m x)', '(A m 0)']]])(
+  'two loads that are in series by one switch and in parallel by two, listed as %j',
+  runs => {
+    const of = switching(runs, ['one bus m', 'two x 0'])
+
+    it('any two of the three are closed, and each alone', () => {
+      expect(found(of).toSorted()).toEqual(['A', 'A B', 'A M', 'B', 'B M', 'M'])
+    })
+
+    it('most is on in parallel: with the other two each shorts a load', () => {
+      expect([...mostClosed(of)]).toEqual(['M'])
+    })
+  }
+)
+
+it.each([
+  ['drawn with the load out of it', '(S p a)', 'T p h'],
+  ['drawn closed both', 'S p a', 'T p h']
+])('a switch beside another one with a load is opened too: %s', (_, ...runs) => {
+  expect(found(switching(['feed bus p', ...runs], ['heater h 0', 'ballast a h']))).toContain('T')
+})
+
 it('a switch over one of two loads in series, drawn closed, is opened', () => {
   expect(found(switching(['S bus m'], ['one bus m', 'two m 0']))).toEqual(['S'])
 })

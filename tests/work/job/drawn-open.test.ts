@@ -71,6 +71,28 @@ describe.each([
   })
 })
 
+describe('a return drawn open: a point behind it is no ground point until it is on', () => {
+  const back = (point: string, mark: string, open: boolean) => `from: ${point}, to: frame, bond: 100 mohm, ${switched(mark, open)}`
+  const one = 'load: one, resistance: 14.9 ohm, on: 100 %, from: bus, to: r'
+  const two = 'load: two, resistance: 29.9 ohm, on: 100 %, from: bus, to: q'
+  // 15 V over 14.9 ohm and 100 mohm are 1 A, over 29.9 ohm and 100 mohm half of that, over both in parallel and 100 mohm 1.49 A.
+  it.each([
+    ['the only one', [back('r', 'S1', true)], [one], 0.1, 'with switch S1 on: '],
+    ['beside one that is on', [back('r', 'S1', false), back('q', 'S2', true)], [one, two], 0.1, ''],
+    [
+      'of two loads',
+      [back('r', 'S1', true)],
+      [one, two.replace('to: q', 'to: r')],
+      (15 * 0.1) / (0.1 + (14.9 * 29.9) / 44.8),
+      'with switch S1 on: '
+    ]
+  ])('%s', (_, runs, loads, value, state) => {
+    const { finding } = judged({ runs, loads })
+    expect(finding('ground/shift')).toMatchObject({ verdict: 'pass', value: expect.closeTo(value, 6) })
+    expect(finding('ground/shift')!.says.startsWith(`${state}voltage of r against 0 V`)).toBe(true)
+  })
+})
+
 const WARM = `surroundings: { air: 4 °C, humidity: 78 %, altitude: 0 m, airflow: 2 m/s, hot: 40 °C }
 warm: { mass: 0.45 kg, material: aluminium, area: 0.03 m2, film: 20 W/m2K, still-film: 10 W/m2K, cooling: { fall: 0 K }, start: as the air, target: 30 °C, within: 30 min, limit: { greatest: 200 °C, reason: invented } }
 `

@@ -139,9 +139,33 @@ describe('a load behind a switch that is drawn open', () => {
       verdict: 'not-judged',
       says: expect.stringContaining('behind switch S1, drawn open')
     })
+    expect(of('', 'ground/shift')).toMatchObject({ verdict: 'not-judged', says: expect.stringContaining('behind switch S1, drawn open') })
     expect(of('.S1', 'switch/under-rated')).toMatchObject({ verdict: 'not-judged', says: expect.stringContaining('switch S1, drawn open') })
   })
 })
+
+describe.each([[['M', 'A', 'B']], [['A', 'B', 'M']], [['B', 'M', 'A']]])(
+  'two loads in series by switch M, in parallel by A and B, all open, listed as %j',
+  order => {
+    const lines: Record<string, string> = { M: 'from: m, to: x', A: 'from: m, to: frame', B: 'from: a, to: x' }
+    const { of } = judged({
+      runs: [FEED, ...order.map(mark => `${lines[mark]}, ${SWITCHED(mark, ', state: open')}`)],
+      loads: [heater('one', 'a', 'm'), heater('two', 'x')]
+    })
+
+    it('the fuse must carry both in parallel', () => {
+      // 12 V over 100 mohm and two times 1.8 ohm with a switch of 100 mohm side by side.
+      expect(of('.F1', 'protect/overloaded')).toMatchObject({
+        verdict: 'fail',
+        says: expect.stringMatching(/^with switch [AB] and switch [AB] on: .* 11\.43 A flow/)
+      })
+    })
+
+    it('each switch has the load that it alone feeds', () => {
+      for (const mark of ['A', 'B']) expect(of(`.${mark}`, 'switch/under-rated')!.value).toBeGreaterThan(12 / 2 - 0.01)
+    })
+  }
+)
 
 describe('two feeds drawn as alternatives', () => {
   const { of, job } = judged({
