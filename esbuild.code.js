@@ -12,14 +12,14 @@ import { bundled } from './esbuild.scales.js'
 const LONG = ['measure', 'compare', 'sweep', 'solve', 'sheet']
 
 async function calls() {
-  const stdin = { contents: "export { COMMANDS } from './list.ts'", resolveDir: resolve('src/commands'), loader: 'ts' }
+  const stdin = {
+    contents: "export { COMMANDS } from './list.ts'; export { splitLine } from './split-line.ts'",
+    resolveDir: resolve('src/commands'),
+    loader: 'ts'
+  }
   const { outputFiles } = await build({ ...bundled, stdin, external: ['*.run.ts'], write: false })
-  const { COMMANDS } = await import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`)
-  return COMMANDS.filter(({ name }) => !LONG.includes(name)).map(({ examples }) => wordsOf(examples[0]))
-}
-
-function wordsOf(line) {
-  return [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare)
+  const { COMMANDS, splitLine } = await import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`)
+  return COMMANDS.filter(({ name }) => !LONG.includes(name)).map(({ examples }) => splitLine(examples[0]).value)
 }
 
 function keep() {

@@ -1,6 +1,5 @@
 import type { Plain } from '../formula/given.ts'
-import { openingTime } from '../trade/circuit/protection-opening.ts'
-import { styleOf } from '../trade/circuit/protection-styles.ts'
+import { opensAt } from '../trade/circuit/opens-at.ts'
 import { wireShort } from '../trade/circuit/wire-short.ts'
 import type { CircuitFit, FittedProtector, FittedShort, Run } from './circuit.ts'
 import { wireOf } from './circuit-parts.ts'
@@ -24,10 +23,9 @@ function shortOf(fit: Fit, short: Plain<FittedShort>, runsA: ReadonlyMap<string,
   const protector = fit.protectors.find(({ name }) => name === short.protector)
   if (protector === undefined || at === null) return null
   if (group.length > 1) return groupShort(fit, { ...short, at }, runsA)
-  const { run, style, ratingA } = protector
-  const faultA = shortedHot(fit).throughA({ from: at.from, to: at.to, run, beforeOhm: null, opened: [] })
+  const faultA = shortedHot(fit).throughA({ from: at.from, to: at.to, run: protector.run, beforeOhm: null, opened: [] })
   if (faultA === null) return null
-  const opening = openingTime(styleOf(style), { currentA: Math.min(faultA, MOST_RATIO * ratingA), ratingA })
+  const opening = opensAt(protector, faultA)
   return {
     load,
     faultA,
@@ -37,9 +35,6 @@ function shortOf(fit: Fit, short: Plain<FittedShort>, runsA: ReadonlyMap<string,
     wires: wiresOf(fit, short, { protector, faultA, runsA })
   }
 }
-
-/** Beyond so many times its rating a protector melts by the same heat: the band is not worked out further. */
-const MOST_RATIO = 400
 
 interface Through {
   readonly protector: Plain<FittedProtector>

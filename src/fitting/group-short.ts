@@ -1,6 +1,6 @@
 import type { Plain } from '../formula/given.ts'
-import { openingTime, type SlowEdge } from '../trade/circuit/protection-opening.ts'
-import { styleOf } from '../trade/circuit/protection-styles.ts'
+import { atMostWorkedOutA, opensAt } from '../trade/circuit/opens-at.ts'
+import type { SlowEdge } from '../trade/circuit/protection-opening.ts'
 import { type Stage, stagedHeating } from '../trade/circuit/wire-short.ts'
 import type { CircuitFit, FittedProtector, FittedShort } from './circuit.ts'
 import { wireOf } from './circuit-parts.ts'
@@ -26,9 +26,6 @@ interface Cleared {
   /** What is left that nothing is published of; it carries so much. */
   readonly silent: readonly { readonly name: string; readonly faultA: number }[]
 }
-
-/** Through so much more than its rating a protector melts by the same heat. */
-const MOST_RATIO = 400
 
 /** A short that several protectors side by side have to open: one after the other, the quickest first, each opening puts more on the rest. Null where none of it flows through the one that is asked. */
 export function groupShort(fit: Fit, short: Short, runsA: ReadonlyMap<string, number>) {
@@ -68,14 +65,14 @@ interface Through {
   readonly faultA: number
 }
 
-function timedOf({ protector: { name, style, ratingA }, faultA }: Through): readonly Opened[] {
-  const opening = openingTime(styleOf(style), { currentA: Math.min(faultA, MOST_RATIO * ratingA), ratingA })
-  return opening === null ? [] : [{ name, faultA, ...opening }]
+function timedOf({ protector, faultA }: Through): readonly Opened[] {
+  const opening = opensAt(protector, faultA)
+  return opening === null ? [] : [{ name: protector.name, faultA, ...opening }]
 }
 
 function togetherA(left: readonly Through[]): number {
   const [currentA, ratingA] = [left.reduce((sum, one) => sum + one.faultA, 0), left.reduce((sum, one) => sum + one.protector.ratingA, 0)]
-  return Math.min(currentA, MOST_RATIO * ratingA)
+  return atMostWorkedOutA(currentA, ratingA)
 }
 
 /** What a short drives through each that is left, with the others open. */

@@ -5,8 +5,7 @@ import { FaultCurrents, type Through } from './fault-currents.ts'
 import type { FaultEffects, FedBackwards, Opening, Overload } from './fault-effects.ts'
 import type { PlainElement } from './network.ts'
 import type { Change } from './network-changes.ts'
-import { openingTime } from './protection-opening.ts'
-import { styleOf } from './protection-styles.ts'
+import { opensAt } from './opens-at.ts'
 
 type At = (element: PlainElement) => Through
 
@@ -19,8 +18,6 @@ const ROUNDING = 1e-9
 /** Above what a wire carries by more than rounding. */
 const ABOVE = 1 + 1e-9
 const MOST_OPENINGS = 8
-/** Beyond so many times its rating the band of a protector is not worked out: its quick melting is the same. */
-const MOST_RATIO = 400
 
 /** What flows before anything has opened, and what that opens. */
 interface First {
@@ -100,9 +97,10 @@ export class FaultWatch {
   }
 
   private openings(at: At): readonly Opening[] {
-    return this.given.protectors.flatMap(({ id, style, ratingA }) => {
+    return this.given.protectors.flatMap(protector => {
+      const { id, ratingA } = protector
       const currentA = Math.abs(at(this.element(id)).currentA)
-      const found = openingTime(styleOf(style), { currentA: Math.min(currentA, MOST_RATIO * ratingA), ratingA })
+      const found = opensAt(protector, currentA)
       if (found !== null) return found.band === 'carries' ? [] : [{ id, currentA, shortestS: found.shortestS, longestS: found.longestS }]
       // No band is published for the style: above its rating it may open at once, and may not.
       return currentA > ratingA ? [{ id, currentA, shortestS: 0, longestS: Number.POSITIVE_INFINITY }] : []
