@@ -1,11 +1,11 @@
 import { Given } from '../formula/given.ts'
 import { KINDS } from '../quantity/kinds.ts'
-import { unsaidAlong } from './circuit-names.ts'
 import type { Field } from './field.ts'
 import type { Job } from './read-job.ts'
 import { JOB } from './schema/job.ts'
+import { takenOf } from './taken.ts'
 
-/** One number of a job as it was read, defaults included. */
+/** One number of a job as it was read, or as it was taken where it was left out. */
 export interface JobInput {
   readonly value: number
   readonly low: number | null
@@ -18,7 +18,10 @@ export interface JobInput {
 export function inputsOf(job: Job): { readonly [path: string]: JobInput } {
   const inputs: Inputs = {}
   note(inputs, JOB, job, '')
-  for (const [path, input] of unsaidPlaces(job)) inputs[path] = input
+  for (const [path, given] of takenOf(job)) {
+    if (given === null) delete inputs[path]
+    else inputs[path] = inputOf(given, inputs[path]?.unit ?? KINDS.run.house)
+  }
   return inputs
 }
 
@@ -33,16 +36,6 @@ function note(inputs: Inputs, field: Field, value: unknown, path: string): void 
     const inner = held[key] ?? null
     if (inner !== null) note(inputs, field.is === 'map' ? field.of[key]! : field.of, inner, path === '' ? key : `${path}.${key}`)
   }
-}
-
-/** Fuses and breakers of which nobody said where on the wire of their run they sit. */
-function unsaidPlaces({ circuit }: Job): readonly (readonly [string, JobInput])[] {
-  return (circuit?.runs ?? []).flatMap(({ wire, through }) =>
-    through.flatMap(({ fuse, breaker, along, path }) => {
-      if (wire === null || along !== null || (fuse ?? breaker) === null) return []
-      return [[[...path, 'along'].join('.'), inputOf(unsaidAlong(wire.length, path), KINDS.run.house)] as const]
-    })
-  )
 }
 
 /** One number with its bounds, where it has any. */

@@ -1,14 +1,13 @@
 import type { CircuitFit, Run, RunPart } from '../../fitting/circuit.ts'
 import { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
-import { type JobItem, loadName } from '../../job/circuit-names.ts'
+import { loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
+import { altitudeOf, itemOhm, warmsItself } from '../../job/taken.ts'
 import { type ByThreads, byThreads } from '../../trade/circuit/by-threads.ts'
 import { AS_SOLID, conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
-import { fuseResistance } from '../../trade/circuit/fuse-resistance.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
 import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
-import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { turnedSource } from '../../trade/circuit/turned-source.ts'
 import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
@@ -144,31 +143,17 @@ function runOf(job: Job, circuit: JobCircuit, { id, run: { from, to, wire, bond,
   }
 }
 
-/** What was not measured of a fuse is taken from its sheet, or estimated from those of others. */
-function itemOhm({ resistance, style, rating }: JobItem): Given {
-  if (resistance.assumed === undefined || style === null || rating === null) return resistance
-  const found = fuseResistance(styleOf(style), rating.value)
-  if (found === null) return resistance
-  const reason = found.basis === 'published' ? 'the sheet of its rating' : 'estimated from the sheets of others'
-  return new Given(found.warmOhm, {
-    low: found.coldOhm,
-    high: Math.max(found.coldOhm, found.warmOhm),
-    assumed: `default: ${reason}`,
-    at: resistance.at
-  })
-}
-
-function wirePart({ job, surroundings }: Job, { altitude: own }: JobCircuit, wire: NonNullable<JobRun['wire']>): RunPart {
+function wirePart(all: Job, circuit: JobCircuit, wire: NonNullable<JobRun['wire']>): RunPart {
   const { size, length: lengthM, conductor, temperature: conductorC, ambient, insulation, bundle } = wire
-  const kind = conductor ?? usualKind(size, job.practice)
+  const { practice } = all.job
+  const kind = conductor ?? usualKind(size, practice)
   const found = conductorOf({ size, kind })
   if (!found.ok) throw new Error('a job with a conductor that is not made came to be judged')
-  const altitude = own.assumed === undefined || surroundings === null ? own : surroundings.altitude
   const lies =
     insulation === null || ambient === null
       ? null
-      : { insulationC: insulation, ambientC: ambient, bundleCount: bundle, altitudeM: altitude, practice: job.practice }
-  const warmth = lies !== null && conductorC.assumed !== undefined ? 'own' : 'given'
+      : { insulationC: insulation, ambientC: ambient, bundleCount: bundle, altitudeM: altitudeOf(all, circuit), practice }
+  const warmth = warmsItself(wire) ? 'own' : 'given'
   const assumed = conductor === null && kind === 'solid' ? `default: ${AS_SOLID}` : undefined
   const strandFactor = new Given(1, { assumed, at: [...wire.path, 'conductor'] })
   return {

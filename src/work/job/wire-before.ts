@@ -50,13 +50,16 @@ export function bareWireOf(circuit: JobCircuit, places: PlaceRules): BareWire {
   // One that two sources reach, each at its end: the longer counts.
   const before = new Map(seen.toSorted(([, a], [, b]) => longestM(a) - longestM(b)))
   const guarded = new Set(pieces.flatMap(({ protects, from, to }) => (protects === 'yes' ? [from, to] : [])))
+  // A point that wire leads on from to a protector is not where the wire ends.
+  const passed = ways.flatMap(some => [...some].flatMap(([point, { stretches }]) => (guarded.has(point) ? stretches : [])))
+  const led = new Set([...guarded, ...passed.flatMap(({ from, to }) => [from, to])])
   return {
     points: new Set(ways.flatMap(some => [...some.keys()])),
     far,
     cuts,
     before,
     unsaid: [...before].flatMap(([name, { unsaidM }]) => (unsaidM === null ? [] : [name])),
-    endless: [...far].some(point => !guarded.has(point))
+    endless: [...far].some(point => !led.has(point))
   }
 }
 

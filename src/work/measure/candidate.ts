@@ -2,6 +2,7 @@ import { Given } from '../../formula/given.ts'
 import type { Field, Fields, Path } from '../../job/field.ts'
 import type { Job } from '../../job/read-job.ts'
 import { JOB } from '../../job/schema/job.ts'
+import { takenOf, warmsItself } from '../../job/taken.ts'
 import { KINDS } from '../../quantity/kinds.ts'
 import { showNumber } from '../../quantity/show.ts'
 
@@ -22,9 +23,14 @@ type Place = Pick<Candidate, 'path' | 'beside'>
 
 /** Every field of a job that can be measured and is unknown or assumed, in the order of the file. The meters decide no verdict of a job. */
 export function candidatesOf(job: Job): readonly Candidate[] {
+  const instead = new Map(takenOf(job))
   return candidatesIn(JOB, job, { path: [], beside: [] })
     .filter(({ path }) => path[0] !== 'proof' && !isOfNoUse(job, path))
-    .map(one => ({ ...one, usual: usualOf(one, job) }))
+    .map(one => ({ ...one, usual: usualOf(one, job), taken: takenInstead(one, instead.get(one.path.join('.'))) }))
+}
+
+function takenInstead({ taken, field }: Found, instead: Given | null | undefined): Candidate['taken'] {
+  return taken === null || instead === null || instead === undefined ? taken : takenText(instead, field)
 }
 
 function usualOf({ path: [, name], field: { usual, usualTimes } }: Found, { parts }: Job): Candidate['usual'] {
@@ -40,12 +46,14 @@ function isOfNoUse({ parts, holes, circuit }: Job, [block, name, key, inner, ...
   if (block === 'parts') return HEATER_ALONE.includes(String(key)) && parts[String(name)]?.kind !== 'heater'
   // A table knows the strength of most alloys: that of another is asked for once its name is known.
   if (block === 'holes') return key === 'casting' && inner === 'shear' && holes[String(name)]?.casting.alloy === null
+  const wire = block === 'circuit' && name === 'runs' ? (circuit?.runs[Number(key)]?.wire ?? null) : null
+  // Worked out from what flows and how it lies.
+  if (deeper[0] === 'temperature' && wire !== null && warmsItself(wire)) return true
   // The make-up of a metric wire is that of its class; what is in question is a gauge.
-  if (block === 'circuit' && name === 'runs' && deeper[0] === 'conductor' && circuit?.runs[Number(key)]?.wire?.size.system !== 'awg')
-    return true
+  if (deeper[0] === 'conductor' && wire?.size.system !== 'awg') return true
   if (deeper[1] === 'along') return !hasPlace(circuit, Number(key), Number(deeper[0]))
   // A joint, a fuse or a switch may be drawn without any wire.
-  return block === 'circuit' && name === 'runs' && inner === 'wire' && deeper.length > 0 && circuit?.runs[Number(key)]?.wire === null
+  return block === 'circuit' && name === 'runs' && inner === 'wire' && deeper.length > 0 && wire === null
 }
 
 /** A fuse or breaker in a run with a wire sits somewhere on it. */

@@ -66,6 +66,18 @@ describe('a second battery', () => {
   })
 })
 
+describe('a point that wire leads on from, far from the source, to a fuse a little way along the next run', () => {
+  const box = (beside = '') =>
+    judged(
+      more(`    - { from: bus, to: box, wire: { size: 6 mm2, length: 1.2 m, ${LIES} } }
+    - { from: box, to: lamp, wire: { size: 1 mm2, length: 3 m, ${LIES} }, through: [{ fuse: F7, rating: 5 A, style: blade, along: 0.1 m }] }
+${beside}`)
+    )
+  it('is not wire without a protector', () => expect(box().endless).toBeUndefined())
+  it('is where a second wire of it has none', () =>
+    expect(box(`    - { from: box, to: spare, wire: { size: 1 mm2, length: 0.5 m, ${LIES} } }`).endless?.verdict).toBe('not-judged'))
+})
+
 describe('a wire that feeds nothing now', () => {
   it('burns where it is long: 27.2 V over 0.032 and 6 · 0.039 ohm are 102 A, warm some less', () => {
     const { burns, endless } = judged(more(`    - { from: panel, to: spare, wire: { size: 0.5 mm2, length: 6 m, ${LIES} } }`))
