@@ -40,7 +40,7 @@ function faultOf({ load, battery, hold, 'cold-capacity': cold }: SupplyWords): r
   const twice = load.find(({ name }, i) => load.findIndex(other => other.name === name) < i)
   if (twice !== undefined) return refusal('--load', `two loads named ${twice.name}`, 'a name of its own for each')
   if (battery === null && hold !== null) return refusal('--battery', '--hold without --battery', 'the capacity of the battery as well')
-  if (battery === null && cold !== null)
+  if (battery === null && cold.assumed === undefined)
     return refusal('--battery', '--cold-capacity without --battery', 'the capacity of the battery as well')
   return undefined
 }
@@ -77,8 +77,8 @@ function cautionsOf({ 'cold-capacity': cold, battery }: SupplyWords, r: Found): 
   return [
     ...(heavy ? [`above ${greatestPercent} %: ${says}`] : []),
     SUPPLY_FIGURES.analysis.says,
-    ...(battery !== null && cold === null
-      ? ['nothing is taken off for the cold: a lead battery holds far less there; ask its maker for --cold-capacity']
+    ...(battery !== null && cold.assumed !== undefined
+      ? ['a lead battery holds far less in the cold: ask its maker for --cold-capacity']
       : [])
   ]
 }

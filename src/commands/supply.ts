@@ -16,7 +16,10 @@ export const supply = describe({
     battery: quantity('capacity', 'Q', 'capacity on the label of the battery'),
     rate: quantity('time', 'TIME', 'the time that capacity is for', { default: '20 h', why: 'as on most labels' }),
     peukert: quantity('factor', 'K', "Peukert's exponent", { default: '1.25', why: 'a flooded battery, common practice' }),
-    'cold-capacity': quantity('percent', 'P', 'share of the capacity that the cold leaves, from its maker'),
+    'cold-capacity': quantity('percent', 'P', 'share of the capacity that the cold leaves, from its maker', {
+      default: '100 %',
+      why: 'nothing is taken off for the cold'
+    }),
     hold: quantity('time', 'TIME', 'how long the battery alone must carry the loads, to be judged')
   },
   examples: [

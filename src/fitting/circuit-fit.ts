@@ -18,7 +18,7 @@ import { shortedAsItIs } from './shorted-circuit.ts'
 export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
   const { settled, busV, loads } = settledLoads(fit, heaterC)
   const runsA = new Map(fit.runs.map(({ id }) => [id, Math.abs(settled.flows[runId(id)]!.currentA)]))
-  const currentsA = new Map(loads.map(({ name, currentA }) => [name, currentA]))
+  const fed = new Map(loads.map(load => [load.name, load]))
   const highestV = Math.max(fit.busV, ...fit.others.map(({ sourceV }) => sourceV))
   const asItIs = fit.inside === 'known' && fit.protectors.length > 0 ? shortedAsItIs(fit) : null
   return {
@@ -28,7 +28,7 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
     runs: fit.runs.map(run => atRun(run, settled, runsA.get(run.id)!)),
     protectors: fit.protectors.map(one =>
       atProtector(one, {
-        currentsA,
+        fed,
         loads: fit.loads,
         loadA: runsA.get(one.run)!,
         wireA: one.holds.beside.length === 0 ? runsA.get(one.run)! : runsA.get(one.holds.run!)!,
@@ -36,7 +36,7 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
         nearA: asItIs === null ? null : prospectiveA(fit, one, asItIs)
       })
     ),
-    switches: fit.switches.map(one => atSwitch(one, { busV, loads: fit.loads, currentsA, runA: runsA.get(one.run)! })),
+    switches: fit.switches.map(one => atSwitch(one, { busV, loads: fit.loads, fed, runA: runsA.get(one.run)! })),
     shorts: shortsOf(fit, runsA),
     groundPoints: fit.groundPoints.map(point => ({ point, shiftV: Math.abs(settled.nodeV[point] ?? 0) }))
   }

@@ -12,11 +12,10 @@ import { wireLimit } from '../trade/circuit/protection-wire-limit.ts'
 import type { CircuitFit, FittedProtector } from './circuit.ts'
 import { asHeated, loadedC } from './heated-run.ts'
 import { partRecalled } from './part-recalled.ts'
-import { assumedCold, coldStart, switchedOn, unknownCold } from './switched-on.ts'
+import { assumedCold, coldStart, type Fed, switchedOn, unknownCold } from './switched-on.ts'
 
 interface Around {
-  /** Of every load, as it is fed. */
-  readonly currentsA: ReadonlyMap<string, number>
+  readonly fed: Fed
   readonly loads: Plain<CircuitFit>['loads']
   readonly loadA: number
   /** The highest of the sources. */
@@ -32,7 +31,7 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
   const { ratingA, placeC } = fitted
   const { style, allowed, limit, throughA, breakingA } = byItself(fitted)
   const { loadA } = around
-  const behind = switchedOn(around.loads, fitted.loads, around.currentsA)
+  const behind = switchedOn(around.loads, fitted.loads, around.fed)
   const inrush = coldStart(behind)
   return {
     name: fitted.name,

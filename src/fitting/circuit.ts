@@ -58,6 +58,8 @@ export interface FittedLoad {
   readonly to: string
   readonly takes: Takes
   readonly kind: SwitchLoad
+  /** Temperature that it is switched on at. */
+  readonly startC: Given
   /** Current at switch-on over the steady one, and how long it lasts: null where it takes no more than that. All of it null where it is not known. */
   readonly inrush: { readonly times: Given; readonly lastsS: Given | null; readonly basis: 'given' | 'its kind' | 'assumed' } | null
   /** Null where no source by itself drives a current through it: then nothing tells what is lost on its way. */

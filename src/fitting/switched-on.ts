@@ -1,23 +1,41 @@
 import type { Plain } from '../formula/given.ts'
-import { makeA } from '../trade/circuit/switch-inrush.ts'
+import { makeA, ownRatio } from '../trade/circuit/switch-inrush.ts'
 import type { CircuitFit, FittedLoad } from './circuit.ts'
+import type { atLoad } from './circuit-loads.ts'
+import { followedOhm, ratedOhm } from './rated-ohm.ts'
 
 type Loads = Plain<CircuitFit>['loads']
+/** Of every load, what it takes as it is fed. */
+export type Fed = ReadonlyMap<string, Pick<ReturnType<typeof atLoad>, 'currentA' | 'resistanceOhm'>>
 
 /** A load as it is switched on. */
 export interface SwitchedOn {
   readonly name: string
   readonly kind: FittedLoad['kind']
   readonly steadyA: number
-  /** Null where nobody knows what it takes cold. */
+  /** Null where nobody knows what it takes cold. What was told is no less than what its resistance tells. */
   readonly inrush: Plain<FittedLoad['inrush']>
+  /** So many times the steady current is what its resistance lets through at the start; null where it tells nothing. */
+  readonly ownRatio: number | null
 }
 
 /** Loads that are switched on together. Of loads in series each counts for its share, as one current flows through all of them. */
-export function switchedOn(loads: Loads, names: readonly string[], currentsA: ReadonlyMap<string, number>): readonly SwitchedOn[] {
+export function switchedOn(loads: Loads, names: readonly string[], fed: Fed): readonly SwitchedOn[] {
   return loads
     .filter(({ name }) => names.includes(name))
-    .map(({ name, kind, inrush, way }) => ({ name, kind, inrush, steadyA: Math.abs(currentsA.get(name)!) / (way?.passes.length ?? 1) }))
+    .map(load => {
+      const { currentA, resistanceOhm } = fed.get(load.name)!
+      const own = resistanceOhm === null ? null : ratioOf(load, resistanceOhm)
+      const { name, kind, inrush, way } = load
+      const told = inrush === null || own === null ? inrush : { ...inrush, times: Math.max(inrush.times, own) }
+      return { name, kind, inrush: told, ownRatio: own, steadyA: Math.abs(currentA) / (way?.passes.length ?? 1) }
+    })
+}
+
+/** Its resistance as it has settled over that at the start. */
+function ratioOf({ takes, startC }: Loads[number], settledOhm: number): number | null {
+  if (takes.by !== 'rated' || takes.follows === null) return null
+  return ownRatio({ settledOhm, startOhm: followedOhm(ratedOhm(takes, undefined), takes.follows, startC) })
 }
 
 /** Those of which nobody knows what they take cold. */

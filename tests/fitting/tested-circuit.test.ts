@@ -40,6 +40,7 @@ const FIT: CircuitFit = {
       from: 'left+',
       to: 'left-',
       takes: { by: 'rated', powerW: new Given(48, { low: 45.6, high: 50.4, at: ['power'] }), ratedV: new Given(24), follows: null },
+      startC: new Given(20),
       kind: 'resistive',
       inrush: null,
       way: null

@@ -14,7 +14,13 @@ export const SUPPLY = map(
         capacity: quantity('capacity', 'capacity on its label', { required: true, example: '100 Ah', measure: 'read the label' }),
         rate: quantity('time', 'the time that capacity is for', { default: '20 h', why: 'as on most labels', example: '20 h' }),
         peukert: quantity('factor', "Peukert's exponent", { default: '1.25', why: 'a flooded battery, common practice', example: '1.15' }),
-        cold: quantity('percent', 'share of the capacity that the cold leaves', { example: '60 %', measure: 'ask its maker' }),
+        cold: quantity('percent', 'share of the capacity that the cold leaves', {
+          default: '100 %',
+          why: 'nothing is taken off for the cold',
+          example: '60 %',
+          measure: 'ask its maker',
+          usual: ['100 %', '50 %']
+        }),
         hold: quantity('time', 'how long it alone must carry the loads', { example: '2 h' })
       },
       { optional: true }

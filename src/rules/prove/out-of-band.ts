@@ -2,7 +2,7 @@ import { type Bounded, exactly } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import type { Given } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { OVER_OHM } from '../../trade/proof/probed-circuit.ts'
+import { findsNoEnd, NO_END } from '../../trade/proof/no-end.ts'
 import { atLeast, atMost, figure } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
@@ -43,7 +43,7 @@ export const outOfBand: Rule<Subject> = {
 
 /** A meter that finds no way shows no figure. */
 function shown(takes: Subject['takes'], value: number): string {
-  return takes === 'ohms' && value >= OVER_OHM ? 'OL' : figure(value, FACTS[takes])
+  return findsNoEnd({ takes, value }) ? NO_END : figure(value, FACTS[takes])
 }
 
 function nearerEnd(takes: Subject['takes'], reading: Bounded, { low, high }: Pick<Subject, 'low' | 'high'>, says: string): Judged {

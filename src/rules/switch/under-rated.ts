@@ -46,7 +46,9 @@ export const underRated: Rule<Subject> = {
 }
 
 function byFactor(names: readonly string[]): readonly string[] {
-  return names.length === 0 ? [] : [`the inrush of ${names.join(', ')} is not given: counted by the factor of its kind`]
+  return names.length === 0
+    ? []
+    : [`the inrush of ${names.join(', ')} is not given: counted by the factor of its kind, or by its resistance where that is more`]
 }
 
 const ROUNDING = 1e-9

@@ -14,6 +14,15 @@ export const INRUSH = [
 /** A relay maker rates a contact for lamps at a fifth of its resistive rating. */
 export const LAMP_SHARE_PERCENT = 20
 
+export const ownRatio = formula('ownRatio', {
+  says: 'current at switch-on over steady current, of a load whose resistance follows its temperature',
+  symbol: 'm',
+  equation: 'R/Rs',
+  inputs: { settledOhm: ['R', 1e-6, 1e9], startOhm: ['Rs', 1e-7, 1e10] },
+  source: SOURCES.ohm,
+  of: ({ settledOhm, startOhm }) => settledOhm / startOhm
+})
+
 export const makeA = formula('makeA', {
   says: 'current that the contacts close on',
   symbol: 'Im',

@@ -17,8 +17,8 @@ export interface SwitchedLoad {
   readonly name: string
   readonly currentA: number
   readonly load: SwitchLoad
-  /** Current at switch-on over the steady one. */
-  readonly cold: { readonly ratio: number } | 'not known'
+  /** Current at switch-on over the steady one; not told, it is at least what its resistance tells. */
+  readonly cold: { readonly by: 'told'; readonly ratio: number } | { readonly by: 'not known'; readonly leastRatio: number }
 }
 
 export interface SwitchedLoads extends Plain<Pick<SwitchGiven, 'busV' | 'rating'>> {
@@ -27,23 +27,26 @@ export interface SwitchedLoads extends Plain<Pick<SwitchGiven, 'busV' | 'rating'
 
 /** What a switch of one load must be rated for. */
 export function switchNeed({ busV, currentA, load, coldRatio, rating }: Plain<SwitchGiven>) {
-  return switchNeeds({ busV, rating, loads: [{ name: 'the load', currentA, load, cold: { ratio: coldRatio ?? 1 } }] })
+  return switchNeeds({ busV, rating, loads: [{ name: 'the load', currentA, load, cold: { by: 'told', ratio: coldRatio ?? 1 } }] })
 }
 
 /**
  * What a switch must be rated for, load by load; above the table no less than at its last row. The seconds a cold PTC heater draws more
- * are carried current, so the larger of the two is asked for. A load whose inrush is not known closes by the factor of its kind.
+ * are carried current, so the larger of the two is asked for. A load whose inrush is not known closes by the factor of its kind, or by
+ * what its resistance tells where that is more.
  */
 export function switchNeeds({ busV, loads, rating }: SwitchedLoads) {
   const rows = loads.map(({ load }) => switchRow({ busV: Math.min(busV, MOST_SWITCH_V), load }))
   const steady = loads.map(({ currentA }, i) => neededRatingA({ currentA, switchFactor: rows[i]!.switchFactor }))
-  const closing = loads.map(({ currentA, cold }, i) => (cold === 'not known' ? steady[i]! : makeA({ currentA, coldRatio: cold.ratio })))
+  const closing = loads.map(({ currentA, cold }, i) =>
+    cold.by === 'not known' ? Math.max(steady[i]!, currentA * cold.leastRatio) : makeA({ currentA, coldRatio: cold.ratio })
+  )
   const neededA = Math.max(sumOf(steady), sumOf(closing))
   return {
     busV,
     row: rows[0]!.row,
     factors: factorsOf(loads, rows),
-    makeA: loads.some(({ cold }) => cold === 'not known') ? null : sumOf(closing),
+    makeA: loads.some(({ cold }) => cold.by === 'not known') ? null : sumOf(closing),
     neededA,
     marginA: rating === null || rating.supply !== 'dc' ? null : rating.ratingA - neededA,
     says: [...(busV > MOST_SWITCH_V ? [aboveTable(busV)] : [rows[0]!.says]), ...cautions({ busV, rating })]

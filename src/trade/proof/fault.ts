@@ -10,8 +10,11 @@ export type FaultKind =
   | 'short-to-ground'
   | 'wrong-part'
   | 'wrong-wire'
+  | 'bus-dead'
   | 'bus-low'
   | 'bus-high'
+  | 'bus-other'
+  | 'bus-turned'
   | 'misread'
   | 'leads'
 

@@ -8,8 +8,8 @@ export interface BatteryGiven {
   /** The time its capacity is printed for. */
   readonly rateS: Given
   readonly peukertFactor: Given
-  /** What the cold leaves of the capacity, from the maker; null where not given: then nothing is taken off. */
-  readonly coldPercent: Given | null
+  /** What the cold leaves of the capacity, from the maker. */
+  readonly coldPercent: Given
 }
 
 export interface SupplyGiven {
@@ -32,7 +32,7 @@ export function supply({ outputA, loads, battery }: Plain<SupplyGiven>) {
 
 /** Cold first, then the discharge rate. */
 export function endurance({ capacityAh, rateS, peukertFactor, coldPercent }: Plain<BatteryGiven>, currentA: number) {
-  const leftAh = coldPercent === null ? capacityAh : peukert.coldCapacityAh({ capacityAh, coldPercent })
+  const leftAh = peukert.coldCapacityAh({ capacityAh, coldPercent })
   if (currentA * rateS < 3600 * leftAh)
     return { capacityAh: leftAh, enduranceS: peukert.slowEnduranceS({ capacityAh: leftAh, currentA }), deliveredPercent: 100 }
   const at = { capacityAh: leftAh, rateS, currentA, peukertFactor }

@@ -13,9 +13,17 @@ export function loadOf(job: Job, load: JobLoad): Omit<FittedLoad, 'way'> {
     to,
     takes: takesOf(job, load),
     kind: kind ?? 'resistive',
+    startC: startOf(job),
     inrush: inrushOf(load)
   }
 }
+
+/** The coldest air that the job tells of, as what stands in it: no warmer than where coefficients are stated for. */
+function startOf({ surroundings }: Job): Given {
+  return new Given(Math.min(STATED_C, surroundings?.air.low ?? STATED_C))
+}
+
+const STATED_C = 20
 
 /**
  * Physics tells it of two: the current of a coil rises from nothing, and a resistance takes at once what it takes. A lamp is cold and a

@@ -5,6 +5,7 @@ import type { Finding } from '../../rules/finding.ts'
 import { pointText } from '../../trade/proof/drawn.ts'
 import { type Meter, meterText } from '../../trade/proof/meter.ts'
 import type { ProbeGain } from '../../trade/proof/next-probe.ts'
+import { findsNoEnd, NO_END } from '../../trade/proof/no-end.ts'
 import type { Probe } from '../../trade/proof/probe.ts'
 import { READING_UNIT } from '../../trade/proof/reading-unit.ts'
 import type { Proof } from './proof-of.ts'
@@ -44,6 +45,7 @@ export function readingsTable({ readings, bands }: Proof, verdicts: readonly Fin
     return {
       ...placeOf(reading),
       value: reading.value,
+      seen: findsNoEnd(reading) ? NO_END : reading.value,
       expected,
       low,
       high,
@@ -52,7 +54,7 @@ export function readingsTable({ readings, bands }: Proof, verdicts: readonly Fin
       ...meterOf(reading.meter)
     }
   })
-  const columns = [AT, own('value', 'reading'), LOW, HIGH, POWER, { key: 'verdict', name: 'verdict', unit: '' }]
+  const columns = [AT, own('seen', 'reading'), LOW, HIGH, POWER, { key: 'verdict', name: 'verdict', unit: '' }]
   return { name: 'readings against their bands', columns, rows }
 }
 

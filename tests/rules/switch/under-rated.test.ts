@@ -64,14 +64,23 @@ it.each(['unknownCold', 'assumedCold'] as const)('names a load that is %s, is no
 
 // At 28 V: 2 · 3 A, 8 · 1 A and 3 · 1 A.
 it('adds each load by its own factor, and one that nobody knows cold by that as well', () => {
-  const one = (name: string, load: SwitchGiven['load'], currentA: number) => ({ name, load, currentA, cold: { ratio: 1 } })
+  const one = (name: string, load: SwitchGiven['load'], currentA: number) => ({
+    name,
+    load,
+    currentA,
+    cold: { by: 'told' as const, ratio: 1 }
+  })
   const loads = [one('pad', 'resistive', 3), one('lamp', 'lamp', 1), one('fan', 'motor', 1)]
   expect(switchNeeds({ busV: 27.2, loads, rating: null })).toMatchObject({
     neededA: 17,
     makeA: 5,
     factors: 'pad times 2, lamp times 8, fan times 3'
   })
-  const unknown = loads.map(load => (load.name === 'lamp' ? { ...load, cold: 'not known' as const } : { ...load, cold: { ratio: 3 } }))
+  const unknown = loads.map(load =>
+    load.name === 'lamp'
+      ? { ...load, cold: { by: 'not known' as const, leastRatio: 0 } }
+      : { ...load, cold: { by: 'told' as const, ratio: 3 } }
+  )
   // 3 · 3 A, 8 · 1 A, 3 · 1 A.
   expect(switchNeeds({ busV: 27.2, loads: unknown, rating: null })).toMatchObject({ neededA: 20, makeA: null })
 })

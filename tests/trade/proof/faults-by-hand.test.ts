@@ -104,24 +104,34 @@ describe('a source of 12 V', () => {
   const drawn: Drawn = { bus: 'bus', ground: 'chassis', sourceId: 'source', runs: [], loads: [] }
   const sizesOf = (given: Given) => sourceFaults(drawn, given).map(({ kind, sizes }) => [kind, sizes])
 
-  it('is low or high outside its bounds, by a hundredth at least', () => {
+  it('is low or high outside its bounds, by a hundredth at least; dead below a fifth, another one above seven fifths', () => {
     expect(sizesOf(new Given(12, { low: 11, high: 13 }))).toEqual([
+      ['bus-dead', { by: 'range', low: expect.closeTo(12e-5, 12), high: expect.closeTo(2.4, 12) }],
       ['bus-low', { by: 'range', low: expect.closeTo(2.4, 12), high: 11 }],
-      ['bus-high', { by: 'range', low: 13, high: expect.closeTo(16.8, 12) }]
+      ['bus-high', { by: 'range', low: 13, high: expect.closeTo(16.8, 12) }],
+      ['bus-other', { by: 'range', low: expect.closeTo(16.8, 12), high: expect.closeTo(31.2, 12) }],
+      ['bus-turned', { by: 'range', low: 11, high: 13 }]
     ])
-    expect(sizesOf(new Given(12))).toMatchObject([
+    expect(sizesOf(new Given(12)).filter(([kind]) => kind === 'bus-low' || kind === 'bus-high')).toMatchObject([
       ['bus-low', { high: expect.closeTo(11.88, 12) }],
       ['bus-high', { low: expect.closeTo(12.12, 12) }]
     ])
   })
 
   it('is not looked for where its bounds leave nothing outside', () => {
-    expect(sizesOf(new Given(12, { low: 2, high: 13 }))).toMatchObject([['bus-high', {}]])
-    expect(sizesOf(new Given(12, { low: 11, high: 17 }))).toMatchObject([['bus-low', {}]])
+    const kinds = (low: number, high: number) => sizesOf(new Given(12, { low, high })).map(([kind]) => kind)
+    expect(kinds(2, 13)).toEqual(['bus-dead', 'bus-high', 'bus-other', 'bus-turned'])
+    expect(kinds(0, 13)).toEqual(['bus-high', 'bus-other', 'bus-turned'])
+    expect(kinds(11, 17)).toEqual(['bus-dead', 'bus-low', 'bus-other', 'bus-turned'])
+    expect(kinds(11, 32)).toEqual(['bus-dead', 'bus-low', 'bus-turned'])
   })
 
   it('changes nothing but itself', () => {
-    const [low] = sourceFaults(drawn, new Given(12))
+    const faults = sourceFaults(drawn, new Given(12))
+    const low = faults.find(({ kind }) => kind === 'bus-low')
+    const turned = faults.find(({ kind }) => kind === 'bus-turned')
+    const sourceOf = (fault: typeof low) => fault!.changes(plain, 9).network.elements.find(({ id }) => id === 'source')
+    expect([sourceOf(low), sourceOf(turned)]).toMatchObject([{ sourceV: 9 }, { sourceV: -9 }])
     expect(low!.at).toBe('bus to chassis')
     const { elements } = low!.changes(plain, 9).network
     expect(elements).toEqual(plain.network.elements.map(one => (one.id === 'source' ? { ...one, sourceV: 9 } : one)))

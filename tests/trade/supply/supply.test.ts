@@ -6,7 +6,7 @@ import { Given, type Plain, plainOf } from '../../../src/formula/given.ts'
 import { OutsideRange } from '../../../src/formula/outside-range.ts'
 import { endurance, type SupplyGiven, supply } from '../../../src/trade/supply/supply.ts'
 
-const BATTERY = { capacityAh: 100, rateS: 72_000, peukertFactor: 1.2, coldPercent: null }
+const BATTERY = { capacityAh: 100, rateS: 72_000, peukertFactor: 1.2, coldPercent: 100 }
 
 describe('endurance', () => {
   it('is the rated time at the rated current, whatever the exponent', () => {
@@ -68,7 +68,7 @@ const JOB: SupplyGiven = {
     { name: 'lamps', currentA: new Given(8), dutyPercent: new Given(100), priority: 'essential' },
     { name: 'heater', currentA: new Given(10), dutyPercent: new Given(50, { low: 40, high: 60 }), priority: 'useful' }
   ],
-  battery: { capacityAh: new Given(26), rateS: new Given(72_000), peukertFactor: new Given(1), coldPercent: null }
+  battery: { capacityAh: new Given(26), rateS: new Given(72_000), peukertFactor: new Given(1), coldPercent: new Given(100) }
 }
 
 describe('supply', () => {

@@ -47,6 +47,20 @@ describe('without readings', () => {
   })
 })
 
+describe('a bus that reads what no source of the job could give', () => {
+  const likeliest = (busV: number, loadV: number) => documentFor(jobText(BENCH), `bus TO chassis=${busV} V`, `left+ TO left-=${loadV} V`)
+  it.each([
+    ['nothing', 0, 0, 'bus-dead@bus'],
+    ['a tenth', 2.74, 2.66, 'bus-dead@bus'],
+    ['that of two batteries in series', 54.8, 53.2, 'bus-other@bus'],
+    ['it with the red lead on the ground', -27.4, -26.6, 'bus-turned@bus']
+  ])('%s: %d V, is no healthy circuit', (_, busV, loadV, id) => {
+    const { results } = likeliest(busV, loadV)
+    expect(results['fault']!.value).toBe(id)
+    expect(results['healthy']!.value).toBeLessThan(1)
+  })
+})
+
 describe('with readings of the job', () => {
   const { results, tables, findings, sources } = documentFor(jobText(BAD_RETURN))
 

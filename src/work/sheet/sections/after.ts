@@ -3,6 +3,7 @@ import type { Step } from '../../../report/plan/plan.ts'
 import { thingName } from '../../../report/plan/thing-name.ts'
 import { BLANK, type Cell, type SheetTable } from '../../../report/sheet/sheet.ts'
 import { pointText } from '../../../trade/proof/drawn.ts'
+import { findsNoEnd, NO_END } from '../../../trade/proof/no-end.ts'
 import { isLive } from '../../../trade/proof/probe.ts'
 import { READING_UNIT } from '../../../trade/proof/reading-unit.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
@@ -54,7 +55,7 @@ function testPoints(judged: JudgedJob): readonly SheetTable[] {
       cells: [
         { text: pointText(point), note: point.says },
         { text: `${showNumber(value, 'reading')} ${unit}`, note: `${showSpread(low, high, 'reading')} ${unit}` },
-        read === undefined ? BLANK : `${showNumber(read.value, 'reading')} ${unit}`,
+        read === undefined ? BLANK : findsNoEnd(read) ? NO_END : `${showNumber(read.value, 'reading')} ${unit}`,
         BLANK
       ] satisfies readonly Cell[]
     }
