@@ -23,6 +23,8 @@ export async function bundledTests(room, { name, changed }) {
     stdin: { contents, resolveDir: process.cwd() },
     alias: { vitest: resolve('tests/scripts/tests-at-hand.js') },
     define: { FETTLE_VERSION: '"test"' },
+    // What is written as CommonJS asks for what Node has.
+    banner: { js: "import { createRequire as requiring } from 'node:module'; const require = requiring(import.meta.url);" },
     inject: [resolve('tests/scripts/same-every-time.ts')],
     plugins: [{ name, setup }],
     ...{ bundle: true, format: 'esm', platform: 'node', target: 'node20.19', outfile, logLevel: 'error' }
