@@ -121,3 +121,9 @@ it('takes a unified thread', async () => {
   )
   expect(figureOf(answer, 'turns-to-shoulder')).toBeCloseTo(11, 9)
 })
+
+it('a mouth above the face is refused', async () => {
+  const { exit, err } = await ran([...SEAT, '--stack', '1 mm', '--mouth', '-1 mm'])
+  expect(exit).toBe(2)
+  expect(err).toContain('--mouth: error: found "-1 mm"; accepted: 0 mm and more')
+})
