@@ -1,4 +1,5 @@
 import { allPlain, belowNeck, belowThread, crushedAway, onRim, shortPart, swallowed } from '../trade/hole/odd-lengths.ts'
+import { proofAbove } from '../trade/joint/part-class.ts'
 import { basicSizes } from '../trade/thread/basic.ts'
 import type { Thread } from '../trade/thread/thread.ts'
 import type { Job } from './read-job.ts'
@@ -7,7 +8,7 @@ import type { LinkFault } from './unknown-name.ts'
 /** Lengths that cannot be those of one part, of one stack, or of what lies between the part and its hole. */
 export function fitLinks({ parts, holes }: Job): readonly LinkFault[] {
   return [
-    ...Object.values(parts).flatMap(partLinks),
+    ...Object.values(parts).flatMap(part => [...partLinks(part), ...bodyLinks(part)]),
     ...Object.values(holes).flatMap(hole => [...stackLinks(hole), ...throughLinks(hole, parts[hole.takes])])
   ]
 }
@@ -22,6 +23,12 @@ function partLinks({ overall, 'thread-length': length, undercut, path }: Part): 
     ...(short === null ? [] : [{ found: short, accepted: 'at least thread-length', path: [...path, 'overall'] }]),
     ...(plain === null ? [] : [{ found: plain, accepted: 'less than thread-length', path: [...path, 'undercut'] }])
   ]
+}
+
+function bodyLinks({ body }: Part): readonly LinkFault[] {
+  const { tensile, proof } = body ?? { tensile: null, proof: null }
+  const found = tensile === null || proof === null ? null : proofAbove(proof, tensile)
+  return found === null ? [] : [{ found, accepted: 'no more than tensile', path: [...body!.path, 'proof'] }]
 }
 
 type Hole = Job['holes'][string]
