@@ -34,7 +34,8 @@ export function judgeJoint(job: Job, hole: JobHole, { fit, wallLeftMm, engagedMm
     const found = jointFitOf(job, hole, { fit, metal })
     const bounds = found.fit === null ? null : boundsOf(found.fit, jointFit)
     const place = placeOf(job, hole, { fit, wallLeftMm })
-    const spared = (mm: Given) => bounds !== null && engagedMm !== null && engagedToSpare(bounds, engagedMm, mm)
+    const spared = (mm: Given) =>
+      bounds !== null && engagedMm !== null && engagedToSpare(bounds, engagedMm, mm, place.wall?.shareFactor ?? 1)
     const judgedBy = (by: Seen['bounds']) => JOINT_RULES.map(rule => asked(rule, subjectOf(job, hole, { found, bounds: by, metal, place })))
     const results = bounds === null ? [] : prefixed('joint', [...resultsBy(JOINT_RESULTS, bounds), ...resultsBy(TORQUE_RESULT, bounds)])
     return {

@@ -83,6 +83,20 @@ describe('a whole joint', () => {
     expect(short[0]!.assumes).toContainEqual(['parts', 'part', 'undercut'])
   })
 
+  // Strip load a mm: π/1.5 · 11.732 · (0.75 + 0.57735 · (11.732 − 11.216)) mm² · 190 MPa = 4892 N (limits of M12x1.5, ISO 965-1); 33.0 kN over
+  // 6.75 mm, 53.8 kN over 11 mm. The pull: 1.04 · 50 N·m / (0.16 · 12 mm) = 27.1 kN, and 1.5 times that 40.6 kN.
+  it('what only a typical strength would hold behind a regular undercut is no pass without a word of it', () => {
+    const strips = (undercut: string) =>
+      joint(judged(text => necked(text).replace('    undercut: 0 mm\n', undercut).replace('card: 12', 'card: 50')))[0]!
+    expect(strips('    undercut: 0 mm\n').verdict).toBe('pass')
+    expect(strips('    undercut: 5.25 mm\n').verdict).toBe('caution')
+    expect(strips('')).toMatchObject({
+      verdict: 'caution',
+      says: expect.stringMatching(/regular undercut of 5\.25 mm.*less than 1\.5 times/)
+    })
+    expect(strips('').assumes).toContainEqual(['parts', 'part', 'undercut'])
+  })
+
   it('a short thread behind an undercut that nobody told may be none', () => {
     const judging = (mm: string) =>
       judged(text => text.replace('thread-length: 12 mm\n    undercut: 0 mm', `thread-length: ${mm}`)).findings
