@@ -106,6 +106,30 @@ describe('a whole joint', () => {
     expect(engaged('7 mm')?.verdict).toBe('pass')
   })
 
+  // M12x1.5, D1 10.376, drilled 10.5: 12 mm wide stands on the rim. 5 − 1 of terminal: 4 mm; a mouth 1 mm deep is 12.376 across and takes
+  // 1 − (12 − 10.376)/2 = 0.188 mm of it.
+  it.each([
+    ['5 mm', '0 mm', '4.00 mm'],
+    ['5 mm', '1 mm', '3.81 mm'],
+    ['1 mm', '0 mm', null],
+    ['1.1 mm', '1 mm', null]
+  ])('a plain length of %s, a mouth of %s, and no word of its width', (undercut, mouth, gap) => {
+    const text = (job: string) =>
+      job.replace('undercut: 0 mm', `overall: 13 mm\n    undercut: ${undercut}`).replace('mouth: 0 mm', `mouth: ${mouth}`)
+    const bodies = [text(JOB).replace('neck: 12 mm, ', ''), text(JOB).replace(/ {4}body: .*\n/, '')]
+    for (const body of bodies) {
+      const seats = judged(() => body).findings.filter(({ rule }) => /^seat\/(?!stack)/.test(rule))
+      expect(seats).toHaveLength(4)
+      for (const { verdict, says, assumes } of gap === null ? [] : seats) {
+        expect(verdict).not.toBe('pass')
+        expect(says).toMatch(/parts\.part\.body\.neck is not given/)
+        expect(says).toContain(`${gap} before the shoulder lands`)
+        expect(assumes).toContainEqual(['parts', 'part', 'body', 'neck'])
+      }
+      if (gap === null) expect(seats.some(({ says }) => says.includes('neck'))).toBe(false)
+    }
+  })
+
   it('bears on no metal that the mouth took away', () => {
     const pressure = (mouth: string) =>
       judged(text => text.replace('mouth: 0 mm', `mouth: ${mouth}`)).results.find(({ id }) => id.endsWith('bearing-pressure'))
