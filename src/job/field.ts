@@ -41,6 +41,9 @@ export type Fields = { readonly [key: string]: Field }
 /** Where a thing stands in the file, kept with everything that has a name or can be blamed. */
 export type Path = readonly (string | number)[]
 
+/** What a list becomes that was left out: as empty as one that says there is nothing. */
+export const LEFT_OUT: readonly never[] = Object.freeze([])
+
 type Sure<F, T> = F extends { readonly required: true } | { readonly default: string } ? T : T | null
 type Placed<T> = { readonly path: Path } & T
 

@@ -61,11 +61,12 @@ interface Seen {
 }
 
 function subjectOf(job: Job, hole: JobHole, { found, bounds, metal, place }: Seen): JointSubject {
-  const { body, path } = job.parts[hole.takes]!
+  const part = job.parts[hole.takes]!
+  const { body, path } = part
   return {
     ...place,
-    lacks: found.lacks ?? (job.parts[hole.takes]!.torque === null ? withoutCard(hole) : null),
-    lacksRing: ringLack(job, hole),
+    lacks: found.lacks ?? (part.torque === null ? withoutCard(hole) : null),
+    lacksRing: ringLack(hole, part),
     solid: (body?.bore ?? null) === null,
     noNeck: (body?.neck ?? null) === null,
     bodyAt: [...path, 'body'],

@@ -139,6 +139,29 @@ describe('a whole joint', () => {
     expect(pressure('1.5 mm ± 0.2 mm')?.high).toBeGreaterThan(60)
   })
 
+  // A bare shoulder stands on the face around its thread, 12 mm, or around a wider mouth: 1.5 mm deep 13.376 across.
+  // 4·5000/(π(17² − 12²)) = 43.90 MPa, 4·5000/(π(17² − 13.376²)) = 57.83 MPa.
+  it.each([
+    ['0 mm', 43.9],
+    ['1.5 mm', 57.83]
+  ])('a bare shoulder bears around its mouth of %s', (mouth, mpa) => {
+    const bare = (text: string) => text.replace(/under-shoulder: .*/, 'under-shoulder: []').replace('mouth: 0 mm', `mouth: ${mouth}`)
+    const job = judged(bare)
+    expect(job.results.find(({ id }) => id.endsWith('bearing-pressure'))?.value).toBeCloseTo(mpa, 2)
+    expect(joint(job).find(({ rule }) => rule === 'joint/crushes-under-shoulder')?.verdict).toBe('pass')
+    expect(joint(job).filter(({ says }) => says.includes('hexagon'))).toEqual([])
+  })
+
+  it('a layer whose hole nobody told is no better beside one that is told', () => {
+    const found = joint(judged(text => text.replace('[{ what: terminal', '[{ what: washer, thickness: 0.5 mm }, { what: terminal')))
+    expect(found.find(({ rule }) => rule === 'joint/crushes-under-shoulder')).toMatchObject({
+      verdict: 'not-judged',
+      change: 'give holes.left.under-shoulder.0.hole'
+    })
+    const says = found.find(({ rule }) => rule === 'joint/body-yields')?.says
+    expect(says).toContain('hangs on what was assumed: holes.left.under-shoulder.0.hole (that of a hexagon')
+  })
+
   it('a strength that the job gives goes before that of the alloy', () => {
     const load = (text: (job: string) => string) => Number(judged(text).results.find(({ id }) => id.endsWith('strip-load.internal'))!.value)
     expect(load(text => text.replace('alloy: A380', 'alloy: A380, shear: 95 MPa')) / load(text => text)).toBeCloseTo(95 / 190, 9)
