@@ -63,7 +63,7 @@ function readShear(text: string): Outcome<Shear> {
     : alloy
 }
 
-interface Strength {
+export interface Strength {
   /** As told; null where a class promises it. */
   readonly toldMpa: Given | null
   readonly of: (thread: Thread) => { readonly tensileMpa: Given; readonly proofMpa: Given | null }

@@ -12,13 +12,13 @@ type Joint = BoundsOf<ReturnType<typeof jointFit>>
  */
 export function engagedToSpare(joint: Joint, engagedMm: Bounded, lessMm: Given, wallFactor: number): boolean {
   const share = 1 - lessMm.high / engagedMm.low
-  const { internalStripLoadN, externalStripLoadN, preloadN, engagementSpareMm, highestTorqueNm, torqueNm } = joint
+  const { internalStripLoadN, externalStripLoadN, preloadN, engagementSpareMm, engagementRequiredMm, highestTorqueNm, torqueNm } = joint
   return (
     share > 0 &&
     isLeft(internalStripLoadN, share * wallFactor, preloadN, LEAST_FACTOR) &&
     isLeft(externalStripLoadN, share, preloadN) &&
     isLeft(highestTorqueNm, share, torqueNm) &&
-    (engagementSpareMm === null || engagementSpareMm.low >= lessMm.high)
+    (engagementSpareMm === null || engagementSpareMm.low - (LEAST_FACTOR - 1) * engagementRequiredMm.high >= lessMm.high)
   )
 }
 

@@ -71,6 +71,7 @@ function subjectOf(job: Job, hole: JobHole, { found, bounds, metal, place }: See
     noNeck: (body?.neck ?? null) === null,
     bodyAt: [...path, 'body'],
     typical: metal !== null && hole.casting.shear === null,
+    leastOfPart: isOneFigure(found.fit?.holds.tensileMpa),
     castingMetal: metal,
     ...figuresOf(bounds)
   }
@@ -79,6 +80,11 @@ function subjectOf(job: Job, hole: JobHole, { found, bounds, metal, place }: See
 function placeOf({ parts }: Job, { takes }: JobHole, { fit, wallLeftMm: leftMm }: Omit<Opened, 'engagedMm'>): ThreadPlace {
   const part = parts[takes]!
   return { wall: wallBeside({ leftMm, majorMm: part.thread.majorMm }), wide: wideFit(part, fit) }
+}
+
+/** Told with bounds, a strength is that of this part. */
+function isOneFigure(tensileMpa: Given | undefined): boolean {
+  return tensileMpa !== undefined && tensileMpa.low === tensileMpa.high
 }
 
 /** Without a torque nothing pulls. */
@@ -97,6 +103,7 @@ function figuresOf(bounds: Seen['bounds']): { readonly [K in JointFigure]: Bound
     bodyMarginMpa: bounds?.bodyMarginMpa ?? null,
     breakMarginMpa: bounds?.breakMarginMpa ?? null,
     engagementSpareMm: bounds?.engagementSpareMm ?? null,
+    engagementRequiredMm: bounds?.engagementRequiredMm ?? null,
     bearingPressureMpa: bounds?.bearingPressureMpa ?? null,
     lowestTorqueNm: bounds?.lowestTorqueNm ?? null,
     highestTorqueNm: bounds?.highestTorqueNm ?? null,
