@@ -296,6 +296,13 @@ describe('a leak test (its order and its cautions: common practice, no published
 })
 
 describe('the mouth', () => {
+  it('takes turns to the shoulder before the thread bites: where they are counted from is said (geometry)', () => {
+    const [byHand] = saying(withMouth('1 mm'), /count the turns to the shoulder/)
+    expect(byHand?.caution).toMatch(/^counted from its first full thread level with the face, less those .* dropped into the mouth/)
+    const [bare] = saying(plan({ stack: '[]' }), /count the turns to the shoulder/)
+    expect(bare?.caution).toMatch(/^counted from its first full thread/)
+  })
+
   const withMouth = (mouth: string) => planned(jobText({}).replace('keep-clear: 1.0 mm', `keep-clear: 1.0 mm\n    mouth: ${mouth}`))
 
   // M12x1.75: D1 12 − 1.0825·1.75 = 10.106; 90° and 1 mm deep: 12.106.
