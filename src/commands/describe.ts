@@ -1,9 +1,10 @@
 import type { Worker } from 'node:worker_threads'
 import type { Kind } from '../quantity/kinds.ts'
 import type { Units } from '../quantity/unit-system.ts'
+import type { Within } from '../quantity/within.ts'
 
 /** What an option or an argument takes. Help, reading, docs and completion are read off these rows. */
-export interface Row {
+export interface Row extends Within {
   readonly takes: 'quantity' | 'span' | 'choice' | 'word' | 'flag'
   readonly says: string
   /** The placeholder in help, as `L` for a length. */
@@ -24,7 +25,7 @@ export interface Row {
 
 type Extra = Partial<Pick<Row, 'required' | 'argument' | 'short' | 'many' | 'default' | 'why' | 'value'>>
 
-export function quantity<const K extends Kind, const E extends Extra = Record<never, never>>(
+export function quantity<const K extends Kind, const E extends Extra & Within = Record<never, never>>(
   kind: K,
   value: string,
   says: string,

@@ -17,7 +17,7 @@ export const hole = describe({
     'metal-below': quantity('length', 'L', 'metal from the old tip to what lies behind'),
     wall: quantity('length', 'L', 'metal beside the hole as found'),
     'keep-clear': quantity('length', 'L', 'gap that the drill keeps from the old bottom', { default: '0.5 mm', why: 'common practice' }),
-    'stop-error': quantity('length', 'L', 'how far the stop may be off, meant as ±', { default: '0 mm', why: 'an exact stop' }),
+    'stop-error': quantity('length', 'L', 'how far the stop may be off, meant as ±', { least: 0, default: '0 mm', why: 'an exact stop' }),
     drill: word('L', 'the drill; without it the published tap drill'),
     point: quantity('angle', 'DEG', 'point angle of the drill', { default: '118 °', why: 'a common drill' }),
     'tap-clear': quantity('length', 'L', "from the tap's end at its stop to the end of full diameter; without it one pitch"),

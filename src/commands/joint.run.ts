@@ -6,7 +6,7 @@ import { usualBearingDiameterMm } from '../trade/joint/bearing.ts'
 import { type Casting, readCasting } from '../trade/joint/casting.ts'
 import { joint as calculation, type Friction, type Joint } from '../trade/joint/joint.ts'
 import { jointThread } from '../trade/joint/joint-thread.ts'
-import { classStrength, readPartClass } from '../trade/joint/part-class.ts'
+import { classStrength, proofAbove, readPartClass } from '../trade/joint/part-class.ts'
 import { readThread } from '../trade/thread/designation.ts'
 import type { Thread } from '../trade/thread/thread.ts'
 import { JOINT_RESULTS } from '../work/results/joint-results.ts'
@@ -27,6 +27,8 @@ export const run: Run = quickSum(description, readers, words => {
   if (refused(friction)) return friction
   const bearing = bearingOf(words)
   if (refused(bearing)) return bearing
+  const strong = proofFault(words)
+  if (strong !== null) return strong
   return sum({
     title: `${words.thread.name} in ${words.casting.says}`,
     tree: () => treeOf(words, { friction, bearing }),
@@ -61,22 +63,32 @@ function readShear(text: string): Outcome<Shear> {
     : alloy
 }
 
-type Strength = (thread: Thread) => { readonly tensileMpa: Given; readonly proofMpa: Given | null }
+export interface Strength {
+  /** As told; null where a class promises it. */
+  readonly toldMpa: Given | null
+  readonly of: (thread: Thread) => { readonly tensileMpa: Given; readonly proofMpa: Given | null }
+}
 
 /** A class promises its strength by the size of the thread. */
 function readPart(text: string): Outcome<Strength> {
   const strength = parseQuantity('stress', text)
-  if (strength.ok) return good(() => ({ tensileMpa: new Given(strength.value.value, { ...strength.value, at: ['part'] }), proofMpa: null }))
+  if (strength.ok) {
+    const tensileMpa = new Given(strength.value.value, { ...strength.value, at: ['part'] })
+    return good({ toldMpa: tensileMpa, of: () => ({ tensileMpa, proofMpa: null }) })
+  }
   const partClass = readPartClass(text)
   if (!partClass.ok) return partClass
-  return good(({ majorMm }) => {
-    const { tensileMpa, proofMpa } = classStrength({ partClass: partClass.value, majorMm })
-    return { tensileMpa: new Given(tensileMpa, { at: ['part'] }), proofMpa: new Given(proofMpa, { at: ['part'] }) }
+  return good({
+    toldMpa: null,
+    of: ({ majorMm }) => {
+      const { tensileMpa, proofMpa } = classStrength({ partClass: partClass.value, majorMm })
+      return { tensileMpa: new Given(tensileMpa, { at: ['part'] }), proofMpa: new Given(proofMpa, { at: ['part'] }) }
+    }
   })
 }
 
 function treeOf({ thread, engagement, casting, part, proof, neck, bore, torque, clamp }: JointWords, { friction, bearing }: Under): Joint {
-  const { tensileMpa, proofMpa } = part(thread)
+  const { tensileMpa, proofMpa } = part.of(thread)
   return {
     thread: jointThread(thread),
     engagementMm: engagement,
@@ -90,6 +102,11 @@ function treeOf({ thread, engagement, casting, part, proof, neck, bore, torque, 
     clampN: clamp,
     bearing
   }
+}
+
+function proofFault({ part: { toldMpa }, proof }: JointWords): ReturnType<typeof refusal> | null {
+  const above = proof === null || toldMpa === null ? null : proofAbove(proof, toldMpa)
+  return above === null ? null : refusal('--proof', above, 'no more than the tensile strength')
 }
 
 type Under = Pick<Joint, 'friction' | 'bearing'>

@@ -17,7 +17,7 @@ export const joint = describe({
     'bearing-diameter': quantity('length', 'L', 'mean bearing diameter, (face + hole)/2'),
     'bearing-face': quantity('length', 'L', 'diameter of the face that bears: the lesser of shoulder and terminal'),
     'bearing-hole': quantity('length', 'L', 'hole of what lies under the shoulder'),
-    neck: quantity('length', 'L', 'diameter of the neck between shoulder and thread'),
+    neck: quantity('length', 'L', 'diameter of the neck between shoulder and thread', { least: 0 }),
     bore: quantity('length', 'L', 'bore through the part')
   },
   examples: [

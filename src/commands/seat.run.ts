@@ -10,7 +10,7 @@ import { stackCrushes } from '../rules/seat/stack-crushes.ts'
 import { stackTooThick } from '../rules/seat/stack-too-thick.ts'
 import { threadNotEngaged } from '../rules/seat/thread-not-engaged.ts'
 import { type Clocking, clockingOf } from '../trade/hole/clocking.ts'
-import { crushedAway, shortPart } from '../trade/hole/odd-lengths.ts'
+import { allPlain, crushedAway, shortPart } from '../trade/hole/odd-lengths.ts'
 import { seat as calculation, type Floor, type Seat } from '../trade/hole/seat.ts'
 import { basicSizes } from '../trade/thread/basic.ts'
 import { readThread } from '../trade/thread/designation.ts'
@@ -29,6 +29,8 @@ type SeatWords = Words<typeof description.rows, typeof readers>
 export const run: Run = quickSum(description, readers, words => {
   const floor = floorOf(words)
   if (refused(floor)) return floor
+  const plain = allPlain(words.undercut, words['thread-length'])
+  if (plain !== null) return refusal('--undercut', plain, 'less than --thread-length')
   const clocking = clockOf(words)
   if (refused(clocking)) return clocking
   const { name, majorMm } = words.thread
@@ -50,7 +52,11 @@ export const run: Run = quickSum(description, readers, words => {
     ],
     cautions: () => [
       'measure part and stack as they go in: plating adds its thickness to every face, and four times it to the pitch diameter of a thread (memory)',
-      'the part is taken as threaded up to its shoulder: what is plain there (neck, undercut) and lies below the face is off the engagement'
+      ...(words.undercut.assumed === undefined
+        ? []
+        : [
+            'the part is taken as threaded up to its shoulder: what is plain there (neck, undercut) and lies below the face is off the engagement'
+          ])
     ]
   })
 })
@@ -74,7 +80,7 @@ function treeOf(words: SeatWords, rest: Pick<Seat, 'floor' | 'clocking'>): Seat 
     stack: words.stack.map(thicknessMm => ({ thicknessMm })),
     crushMm: words.crush,
     mouthMm: words.mouth,
-    undercutMm: null,
+    undercutMm: words.undercut.assumed === undefined ? words.undercut : null,
     needMm: words.need,
     ...rest
   }

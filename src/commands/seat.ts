@@ -11,7 +11,15 @@ export const seat = describe({
     overall: quantity('length', 'L', 'shoulder to the end of the part'),
     'floor-depth': quantity('length', 'L', 'face to the first thing the end of the part can touch'),
     crush: quantity('length', 'L', 'what the stack loses at card torque, in all', { default: '0 mm', why: 'a stack that does not give' }),
-    mouth: quantity('length', 'L', "depth of the mouth's countersink: no thread there", { default: '0 mm', why: 'no countersink' }),
+    mouth: quantity('length', 'L', "depth of the mouth's countersink: no thread there", {
+      least: 0,
+      default: '0 mm',
+      why: 'no countersink'
+    }),
+    undercut: quantity('length', 'L', 'plain length of the part under its shoulder (neck, undercut), to its first full thread', {
+      default: '0 mm',
+      why: 'threaded up to the shoulder'
+    }),
     need: quantity('length', 'L', 'full threads to be engaged under the stack'),
     'clock-now': quantity('angle', 'DEG', 'where the connector points at the lowest torque, clockwise from any mark'),
     'clock-want': quantity('angle', 'DEG', 'where it should point, from the same mark'),

@@ -13,7 +13,7 @@ export const torque = describe({
       why: 'straight on'
     }),
     tool: span('torque', 'lowest and greatest setting of the wrench, as "5..25 N·m"'),
-    'tool-accuracy': quantity('percent', 'P', 'accuracy of the wrench, meant as ±')
+    'tool-accuracy': quantity('percent', 'P', 'accuracy of the wrench, meant as ±', { least: 0 })
   },
   examples: ['torque 155 in-lb', 'torque "17.5 N·m" --lever "250 mm" --adapter "40 mm" --tool "5..25 N·m" --tool-accuracy "4 %"'],
   load: () => import('./torque.run.ts')

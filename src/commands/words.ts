@@ -2,8 +2,9 @@ import { Given } from '../formula/given.ts'
 import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import { bad, good, type Outcome } from '../quantity/fault.ts'
 import { nearest } from '../quantity/near.ts'
-import { parseQuantity, parseSpan, type Span } from '../quantity/parse-quantity.ts'
+import { parseSpan, type Span } from '../quantity/parse-quantity.ts'
 import { quoted } from '../quantity/quoted.ts'
+import { parseWithin } from '../quantity/within.ts'
 import type { Row, Rows, Typed } from './describe.ts'
 
 /** How a trade room reads a word; told why it was assumed where it is a default. */
@@ -117,7 +118,7 @@ function readOne(
   if (row.takes === 'word') return reader(text, assumed)
   if (row.takes === 'choice') return readChoice(row.of!, text)
   if (row.takes === 'span') return parseSpan(row.kind!, text)
-  const amount = parseQuantity(row.kind!, text)
+  const amount = parseWithin(row.kind!, text, row)
   if (!amount.ok) return amount
   return good(new Given(amount.value.value, { low: amount.value.low, high: amount.value.high, assumed, at: [name] }))
 }

@@ -2,6 +2,7 @@ import type { Given } from '../formula/given.ts'
 import type { Outcome } from '../quantity/fault.ts'
 import type { Kind } from '../quantity/kinds.ts'
 import type { Span } from '../quantity/parse-quantity.ts'
+import type { Within } from '../quantity/within.ts'
 
 /** What is said of any field. Types, reading, JSON Schema and the page of fields are all read off these. */
 export interface About {
@@ -24,7 +25,7 @@ export interface Default {
   readonly why: string
 }
 
-export type QuantityField = About & Partial<Default> & { readonly is: 'quantity'; readonly kind: Kind }
+export type QuantityField = About & Partial<Default> & Within & { readonly is: 'quantity'; readonly kind: Kind }
 export type SpanField = About & { readonly is: 'span'; readonly kind: Kind }
 export type ChoiceField = About & { readonly is: 'choice'; readonly of: readonly string[]; readonly default?: string }
 export type TextField = About & { readonly is: 'text' }
@@ -39,6 +40,9 @@ export type Fields = { readonly [key: string]: Field }
 
 /** Where a thing stands in the file, kept with everything that has a name or can be blamed. */
 export type Path = readonly (string | number)[]
+
+/** What a list becomes that was left out: as empty as one that says there is nothing. */
+export const LEFT_OUT: readonly never[] = Object.freeze([])
 
 type Sure<F, T> = F extends { readonly required: true } | { readonly default: string } ? T : T | null
 type Placed<T> = { readonly path: Path } & T
@@ -67,7 +71,7 @@ type ReadMap<O extends Fields> = Placed<{ readonly [K in keyof O]: Read<O[K]> }>
 
 type More = Partial<Omit<About, 'says'>>
 
-export function quantity<const K extends Kind, const E extends More & Partial<Default> = Record<never, never>>(
+export function quantity<const K extends Kind, const E extends More & Partial<Default> & Within = Record<never, never>>(
   kind: K,
   says: string,
   extra?: E

@@ -1,13 +1,14 @@
-import { allPlain, belowNeck, belowThread, crushedAway, onRim, shortPart, swallowed } from '../trade/hole/odd-lengths.ts'
-import { basicSizes } from '../trade/thread/basic.ts'
+import { allPlain, belowNeck, belowThread, crushedAway, shortPart, swallowed } from '../trade/hole/odd-lengths.ts'
+import { proofAbove } from '../trade/joint/part-class.ts'
 import type { Thread } from '../trade/thread/thread.ts'
+import { neckOnRim } from './neck-on-rim.ts'
 import type { Job } from './read-job.ts'
 import type { LinkFault } from './unknown-name.ts'
 
 /** Lengths that cannot be those of one part, of one stack, or of what lies between the part and its hole. */
 export function fitLinks({ parts, holes }: Job): readonly LinkFault[] {
   return [
-    ...Object.values(parts).flatMap(partLinks),
+    ...Object.values(parts).flatMap(part => [...partLinks(part), ...bodyLinks(part)]),
     ...Object.values(holes).flatMap(hole => [...stackLinks(hole), ...throughLinks(hole, parts[hole.takes])])
   ]
 }
@@ -22,6 +23,12 @@ function partLinks({ overall, 'thread-length': length, undercut, path }: Part): 
     ...(short === null ? [] : [{ found: short, accepted: 'at least thread-length', path: [...path, 'overall'] }]),
     ...(plain === null ? [] : [{ found: plain, accepted: 'less than thread-length', path: [...path, 'undercut'] }])
   ]
+}
+
+function bodyLinks({ body }: Part): readonly LinkFault[] {
+  const { tensile, proof } = body ?? { tensile: null, proof: null }
+  const found = tensile === null || proof === null ? null : proofAbove(proof, tensile)
+  return found === null ? [] : [{ found, accepted: 'no more than tensile', path: [...body!.path, 'proof'] }]
 }
 
 type Hole = Job['holes'][string]
@@ -53,20 +60,12 @@ function itemLinks({ hole, path }: Hole['under-shoulder'][number], { thread, bod
   return narrow === null ? [] : [{ found: narrow, accepted: `${neck!.value} mm and more`, path: at }]
 }
 
-function neckLinks({ 'under-shoulder': under, crush, mouth, drill }: Hole, { body, undercut, thread }: Part): readonly LinkFault[] {
-  const neckMm = body?.neck ?? null
+function neckLinks(hole: Hole, part: Part): readonly LinkFault[] {
+  const neckMm = part.body?.neck ?? null
   if (neckMm === null) return []
-  const found = onRim({
-    neckMm,
-    undercutMm: undercut.assumed === undefined ? undercut : null,
-    stack: under.map(({ thickness }) => thickness),
-    crushMm: crush,
-    clearMm: Math.max(basicSizes(thread).minorDiameterMm, drill.size?.diameterMm ?? 0),
-    mouthMm: mouth,
-    thread
-  })
+  const found = neckOnRim(neckMm, hole, part)
   const accepted = 'a neck that goes into the hole, or undercut: its length under the shoulder, no more than stack and mouth take up'
-  return found === null ? [] : [{ found, accepted, path: [...body!.path, 'neck'] }]
+  return found === null ? [] : [{ found, accepted, path: [...part.body!.path, 'neck'] }]
 }
 
 function mouthLinks({ mouth, path }: Hole, shoulder: NonNullable<Job['parts'][string]['shoulder']>, thread: Thread): readonly LinkFault[] {

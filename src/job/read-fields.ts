@@ -6,7 +6,7 @@ import { nearest } from '../quantity/near.ts'
 import { parseQuantity } from '../quantity/parse-quantity.ts'
 import { quoted } from '../quantity/quoted.ts'
 import { blankOf } from './blank.ts'
-import type { Field, Fields, MapField, NamedField, Path, ScalarField } from './field.ts'
+import { type Field, type Fields, LEFT_OUT, type MapField, type NamedField, type Path, type ScalarField } from './field.ts'
 import { homesOf } from './field-homes.ts'
 import { otherName } from './other-names.ts'
 import { describe, kindOf, readScalar } from './read-scalar.ts'
@@ -62,7 +62,7 @@ export class FieldReader {
     if (node !== undefined) return this.read(field, node, [...path, name])
     if (field.is === 'map' && field.optional !== true && field.required !== true) return this.map(field, null, [...path, name])
     if (field.is === 'named') return Object.create(null)
-    if (field.is === 'list') return []
+    if (field.is === 'list') return LEFT_OUT
     if (field.required === true) return this.refuse(bad(`no ${name}`, describe(field)).fault, parent, [...path, name])
     return 'default' in field && field.default !== undefined ? this.defaulted(field, field.default, [...path, name]) : null
   }

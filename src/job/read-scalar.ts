@@ -2,8 +2,9 @@ import { isScalar, isSeq, type Node } from 'yaml'
 import { Given } from '../formula/given.ts'
 import { bad, good, type Outcome } from '../quantity/fault.ts'
 import { nearest } from '../quantity/near.ts'
-import { parseQuantity, parseSpan } from '../quantity/parse-quantity.ts'
+import { parseSpan } from '../quantity/parse-quantity.ts'
 import { quoted } from '../quantity/quoted.ts'
+import { parseWithin } from '../quantity/within.ts'
 import type { Field, Path, ScalarField } from './field.ts'
 
 /** Reads the text of one field. */
@@ -18,7 +19,7 @@ export function readScalar(field: ScalarField, text: string, at: Path): Outcome<
     case 'span':
       return parseSpan(field.kind, text)
     case 'quantity': {
-      const amount = parseQuantity(field.kind, text)
+      const amount = parseWithin(field.kind, text, field)
       return amount.ok ? good(new Given(amount.value.value, { low: amount.value.low, high: amount.value.high, at })) : amount
     }
   }

@@ -45,6 +45,8 @@ export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & Thr
     readonly lacksRing?: Lack | null
     /** Whether the strength of the casting is that of its alloy. */
     readonly typical: boolean
+    /** Whether the strength of the part is its least, as a class or a sheet promises it. */
+    readonly leastOfPart: boolean
     readonly castingMetal: { readonly tensileMpa: number; readonly yieldMpa: number | null } | null
   }
 
@@ -58,6 +60,7 @@ export type JointFigure = keyof Pick<
   | 'bodyMarginMpa'
   | 'breakMarginMpa'
   | 'engagementSpareMm'
+  | 'engagementRequiredMm'
   | 'bearingPressureMpa'
   | 'lowestTorqueNm'
   | 'highestTorqueNm'

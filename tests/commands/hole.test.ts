@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { outputOf } from '../docs/example-output.ts'
 import { answerOf, figureOf } from './answer-of.ts'
+import { ran } from './run.ts'
 
 const found = (diameter: string, depth: string) => ['--found-diameter', diameter, '--found-depth', depth]
 const ELBOW = [
@@ -174,4 +175,10 @@ describe('a cone whose angle nobody gave', () => {
     const careful = await stopAt()
     for (const angle of [90, 100, 118, 130, 140]) expect(careful).toBeLessThanOrEqual(await stopAt('--bottom-angle', `${angle}°`))
   })
+})
+
+it.each(['-0.2 mm', '0.1 mm ± 0.2 mm'])('a stop error of %s, meant as ±, has no sign', async stop => {
+  const { exit, err } = await ran(['hole', '--thread', 'M12x1.5', ...found('9.5 mm', '20 mm'), '--stop-error', stop])
+  expect(exit).toBe(2)
+  expect(err).toContain(`--stop-error: error: found "${stop}"; accepted: 0 mm and more`)
 })

@@ -93,3 +93,15 @@ describe('the rules of a job', () => {
     expect(await verdicts(...words, '--torque', '9 N·m')).toEqual({ 'joint/outside-band': 'not-judged' })
   })
 })
+
+it('a proof stress above the tensile strength is refused; a class that is not made so large has no answer still', async () => {
+  const proof = (part: string, thread = 'M12') =>
+    answerOf('joint', '--thread', thread, '--engagement', '9 mm', '--casting', 'A380', '--part', part, '--proof', '500 MPa')
+  expect(await proof('380 MPa')).toMatchObject({
+    exit: 2,
+    errors: [{ found: 'a proof stress of 500 MPa above a tensile strength of 380 MPa' }]
+  })
+  // Class 8.8 up to M16: Rm 800 MPa (ISO 898-1, read-secondary).
+  expect((await proof('8.8')).exit).toBe(0)
+  expect((await proof('9.8', 'M20')).exit).toBe(1)
+})

@@ -121,3 +121,33 @@ it('takes a unified thread', async () => {
   )
   expect(figureOf(answer, 'turns-to-shoulder')).toBeCloseTo(11, 9)
 })
+
+it('a mouth above the face is refused', async () => {
+  const { exit, err } = await ran([...SEAT, '--stack', '1 mm', '--mouth', '-1 mm'])
+  expect(exit).toBe(2)
+  expect(err).toContain('--mouth: error: found "-1 mm"; accepted: 0 mm and more')
+})
+
+describe('a plain length under the shoulder', () => {
+  const plain = (...undercut: string[]) => answerOf('seat', ...BARE, '--stack', '1 mm', '--need', '7 mm', ...undercut)
+  const BARE = ['--thread', 'M12x1.5', '--thread-length', '12 mm', '--thread-depth', '16 mm', '--mouth', '0 mm', '--crush', '0 mm']
+  const verdictIn = (answer: Awaited<ReturnType<typeof plain>>) =>
+    answer.findings.find(({ rule }) => rule === 'seat/stack-too-thick')?.verdict
+
+  it('is off the engagement; left out, it stands with what was assumed', async () => {
+    // 12 − 1 = 11 mm engaged; behind a regular undercut of 5.25 mm, 12 − 5.25 = 6.75 mm, less than the 7 mm wanted.
+    const [untold, told] = [await plain(), await plain('--undercut', '5.25 mm')]
+    expect(figureOf(untold, 'engagement')).toBeCloseTo(11, 9)
+    expect(untold.inputs['undercut']).toMatchObject({ value: 0, assumed: 'default: threaded up to the shoulder' })
+    expect(figureOf(told, 'engagement')).toBeCloseTo(6.75, 9)
+    expect([verdictIn(untold), verdictIn(told)]).toEqual(['pass', 'fail'])
+    expect(told.cautions.join()).not.toContain('threaded up to its shoulder')
+  })
+
+  it('as long as its thread is refused', async () => {
+    expect(await plain('--undercut', '12 mm')).toMatchObject({
+      exit: 2,
+      errors: [{ found: 'a part that is plain down to where its thread ends' }]
+    })
+  })
+})

@@ -13,8 +13,13 @@ export const ASK_FIRST = map('to be known before the first cut', {
     'how the casting is tested for leaks where something is behind the metal',
     {
       medium: text('what it is tested with', { required: true, example: 'its own oil' }),
-      pressure: quantity('pressure', 'pressure of the test', { required: true, example: '1.5 bar', measure: "the maker's manual" }),
-      hold: quantity('time', 'how long it is held', { example: '10 min' })
+      pressure: quantity('pressure', 'pressure of the test', {
+        required: true,
+        least: 0,
+        example: '1.5 bar',
+        measure: "the maker's manual"
+      }),
+      hold: quantity('time', 'how long it is held', { least: 0, example: '10 min' })
     },
     { optional: true }
   )

@@ -1,5 +1,8 @@
+import { mouthAcrossMm } from '../../trade/thread/mouth-chamfer.ts'
 import { readDrill } from '../../trade/thread/read-drill.ts'
 import { choice, list, map, quantity, text, word } from '../field.ts'
+
+const [, LEAST_MOUTH_MM, GREATEST_MOUTH_MM] = mouthAcrossMm.inputs.mouthMm
 
 /** A blind hole to be opened and tapped. */
 export const HOLE = map('a hole to be opened', {
@@ -72,6 +75,8 @@ export const HOLE = map('a hole to be opened', {
     example: '0.8 mm'
   }),
   mouth: quantity('length', "depth of the mouth's 90° countersink: no thread there; without it the plan cuts none", {
+    least: LEAST_MOUTH_MM,
+    most: GREATEST_MOUTH_MM,
     default: '0 mm',
     why: 'no countersink',
     example: '0.8 mm',
@@ -87,7 +92,12 @@ export const HOLE = map('a hole to be opened', {
     'what lies under the shoulder of the part',
     map('a terminal or washer', {
       what: text('what it is', { required: true, example: 'ring terminal' }),
-      thickness: quantity('length', 'thickness', { required: true, example: '1.0 mm ± 0.05 mm', measure: 'micrometer on the real one' }),
+      thickness: quantity('length', 'thickness', {
+        required: true,
+        least: 0,
+        example: '1.0 mm ± 0.05 mm',
+        measure: 'micrometer on the real one'
+      }),
       hole: quantity('length', 'its hole', { example: '12.5 mm', measure: 'calliper', usual: ['10.5 mm', '14.5 mm'] })
     })
   ),

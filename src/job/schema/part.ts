@@ -53,6 +53,7 @@ export const PART = map('a part to be fitted', {
     usual: ['10 mm', '18 mm']
   }),
   shoulder: quantity('length', 'diameter of the face under the shoulder', {
+    least: 0,
     example: '17 mm',
     measure: 'calliper, across the face',
     usual: ['14 mm', '19 mm']
@@ -73,6 +74,7 @@ export const PART = map('a part to be fitted', {
         usual: ['150 MPa', '400 MPa']
       }),
       neck: quantity('length', 'diameter of the neck between shoulder and thread', {
+        least: 0,
         example: '10 mm',
         measure: 'calliper',
         usualTimes: { of: 'major', times: [0.7, 0.8] }
@@ -102,5 +104,5 @@ export const PART = map('a part to be fitted', {
     },
     { optional: true }
   ),
-  mass: quantity('mass', 'mass of the part', { example: '41 g', measure: 'scales' })
+  mass: quantity('mass', 'mass of the part', { least: 0, example: '41 g', measure: 'scales' })
 })

@@ -11,11 +11,12 @@ export const TOOLS = map('the tools of the bench', {
         measure: 'read the marks',
         usual: ['2..10 N·m', '20..100 N·m']
       }),
-      accuracy: quantity('percent', 'accuracy, meant as ±', { example: '4 %', measure: 'its certificate', usual: ['2 %', '6 %'] })
+      accuracy: quantity('percent', 'accuracy, meant as ±', { least: 0, example: '4 %', measure: 'its certificate', usual: ['2 %', '6 %'] })
     },
     { optional: true }
   ),
   'stop-error': quantity('length', 'how far the depth stop may be off, meant as ±', {
+    least: 0,
     default: '0 mm',
     why: 'an exact stop',
     example: '0.2 mm',

@@ -45,7 +45,7 @@ const HEAT_TEST = map(
     power: quantity('power', 'power of the heater in the test', { required: true, example: '45 W ± 2 %', measure: 'volts times amperes' }),
     air: quantity('temperature', 'air in the test', { required: true, example: '12 °C' }),
     'air-was': choice(['moving', 'still'], 'whether it moved as it does in work, or stood', { required: true, example: 'still' }),
-    accuracy: quantity('difference', 'how far one reading may be off, meant as ±', { required: true, example: '0.3 K' }),
+    accuracy: quantity('difference', 'how far one reading may be off, meant as ±', { least: 0, required: true, example: '0.3 K' }),
     readings: list(
       'temperatures of the metal from switch-on: five or more',
       map('a reading', {

@@ -4,6 +4,7 @@ import { castingMarginN as facts } from '../../trade/joint/strip.ts'
 import { atLeast, doubted, type Lack, missing } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 import { type ThreadPlace, threadDoubts } from '../thread-doubts.ts'
+import { LEAST_FACTOR, OF_BARS } from '../typical-strength.ts'
 
 interface Subject extends ThreadPlace {
   readonly castingMarginN: Bounded | null
@@ -13,9 +14,6 @@ interface Subject extends ThreadPlace {
   readonly typical: boolean
   readonly lacks: Lack | null
 }
-
-/** A wall in a real casting may be half as strong as a bar cast apart (common practice). */
-const LEAST_FACTOR = 1.5
 
 /** Whether the thread in the casting holds what the torque pulls. */
 export const castingStrips: Rule<Subject> = {
@@ -33,9 +31,7 @@ export const castingStrips: Rule<Subject> = {
       ...(holdsN < pullN
         ? [`a wall so thin may leave ${Math.floor(100 * shareFactor)} % of that strength, which is less than the pull`]
         : []),
-      ...(typical && holdsN < LEAST_FACTOR * pullN
-        ? [`less than ${LEAST_FACTOR} times the pull, and the strength is that of cast bars, not of this wall`]
-        : []),
+      ...(typical && holdsN < LEAST_FACTOR * pullN ? [`less than ${LEAST_FACTOR} times the pull, ${OF_BARS}`] : []),
       ...threadDoubts(place)
     ])
   }

@@ -4,11 +4,20 @@ import { engagementSpareMm as facts } from '../../trade/joint/strip.ts'
 import { atLeast, doubted, type Lack, missing, neverFails } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 import { type ThreadPlace, threadDoubts } from '../thread-doubts.ts'
+import { LEAST_FACTOR, OF_BARS } from '../typical-strength.ts'
 
 interface Subject extends ThreadPlace {
   readonly engagementSpareMm: Bounded | null
+  readonly engagementRequiredMm: Bounded | null
+  /** Whether the strength of the casting is that of cast bars of the alloy. */
+  readonly typical: boolean
+  /** Whether the strength of the part is its least, as a class or a sheet promises it. */
+  readonly leastOfPart: boolean
   readonly lacks: Lack | null
 }
+
+/** Of the least strength of a part, the greatest that it may have (VDI 2230, memory). */
+const STRONGEST_FACTOR = 1.2
 
 /** Whether the part would break before the casting strips: worth saying, no fail, since the torque is judged by itself. */
 export const engagementShort: Rule<Subject> = {
@@ -17,6 +26,15 @@ export const engagementShort: Rule<Subject> = {
   why: 'Whoever overtightens it one day should find a broken part, not a casting without a thread.',
   change: 'engage more thread: tap deeper, a thinner stack, a part with a longer thread; or mark the torque on the part',
   source: SOURCES['h28-2b'],
-  judge: ({ engagementSpareMm, lacks, ...place }) =>
-    engagementSpareMm === null ? missing(lacks) : doubted(neverFails(atLeast(facts, engagementSpareMm, { value: 0 })), threadDoubts(place))
+  judge: ({ engagementSpareMm, engagementRequiredMm, lacks, typical, leastOfPart, ...place }) => {
+    if (engagementSpareMm === null || engagementRequiredMm === null) return missing(lacks)
+    const within = (factor: number) => engagementSpareMm.low < (factor - 1) * engagementRequiredMm.high
+    return doubted(neverFails(atLeast(facts, engagementSpareMm, { value: 0 })), [
+      ...(typical && within(LEAST_FACTOR) ? [`less than ${LEAST_FACTOR} times what that takes, ${OF_BARS}`] : []),
+      ...(leastOfPart && within(STRONGEST_FACTOR)
+        ? [`the part may be ${STRONGEST_FACTOR} times as strong as its least (VDI 2230, memory), and then the casting strips first`]
+        : []),
+      ...threadDoubts(place)
+    ])
+  }
 }

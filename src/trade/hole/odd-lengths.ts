@@ -78,9 +78,6 @@ function seen(mm: number): string {
 
 /** A mouth as wide as the shoulder leaves it nothing to stand on. */
 export function swallowed(mouthMm: Given, shoulderMm: Given, thread: Thread): string | null {
-  // What is no countersink at all is told where it is worked with.
-  const [, least, greatest] = mouthAcrossMm.inputs.mouthMm
-  if (!(mouthMm.low >= least && mouthMm.low <= greatest)) return null
   const acrossMm = mouthAcross(mouthMm.low, thread)
   return acrossMm >= shoulderMm.high ? `a mouth ${acrossMm.toFixed(1)} mm across under a shoulder of ${shoulderMm.value} mm` : null
 }

@@ -1,3 +1,4 @@
+import type { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { bad, good, type Outcome } from '../../quantity/fault.ts'
 import { nearest } from '../../quantity/near.ts'
@@ -18,6 +19,13 @@ export function readPartClass(text: string): Outcome<PartClass> {
 
 function plain(text: string): string {
   return text.toLowerCase().replace(/class|[\s-]/g, '')
+}
+
+/** Nothing stretches for good only beyond where it breaks; in words, null where it can be. */
+export function proofAbove(proofMpa: Given, tensileMpa: Given): string | null {
+  return proofMpa.low > tensileMpa.high
+    ? `a proof stress of ${proofMpa.value} MPa above a tensile strength of ${tensileMpa.value} MPa`
+    : null
 }
 
 /** What a class promises for one size of thread. */

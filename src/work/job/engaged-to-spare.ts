@@ -1,25 +1,27 @@
 import type { jointFit } from '../../fitting/joint-fit.ts'
 import type { Bounded, BoundsOf } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
+import { LEAST_FACTOR } from '../../rules/typical-strength.ts'
 
 type Joint = BoundsOf<ReturnType<typeof jointFit>>
 
 /**
  * Whether the joint holds, at its worst ends, with so much less engaged: loads that strip, and the torque that would, keep at least the
- * share of the thread that is left. What is certain here need not be worked out again.
+ * share of the thread that is left, and the casting so much more as lets it pass beside its wall. What is certain here need not be worked
+ * out again.
  */
-export function engagedToSpare(joint: Joint, engagedMm: Bounded, lessMm: Given): boolean {
+export function engagedToSpare(joint: Joint, engagedMm: Bounded, lessMm: Given, wallFactor: number): boolean {
   const share = 1 - lessMm.high / engagedMm.low
-  const { internalStripLoadN, externalStripLoadN, preloadN, engagementSpareMm, highestTorqueNm, torqueNm } = joint
+  const { internalStripLoadN, externalStripLoadN, preloadN, engagementSpareMm, engagementRequiredMm, highestTorqueNm, torqueNm } = joint
   return (
     share > 0 &&
-    isLeft(internalStripLoadN, share, preloadN) &&
+    isLeft(internalStripLoadN, share * wallFactor, preloadN, LEAST_FACTOR) &&
     isLeft(externalStripLoadN, share, preloadN) &&
     isLeft(highestTorqueNm, share, torqueNm) &&
-    (engagementSpareMm === null || engagementSpareMm.low >= lessMm.high)
+    (engagementSpareMm === null || engagementSpareMm.low - (LEAST_FACTOR - 1) * engagementRequiredMm.high >= lessMm.high)
   )
 }
 
-function isLeft(holds: Bounded | null, share: number, pulls: Bounded | null): boolean {
-  return holds === null || pulls === null || share * holds.low >= pulls.high
+function isLeft(holds: Bounded | null, share: number, pulls: Bounded | null, timesFactor = 1): boolean {
+  return holds === null || pulls === null || share * holds.low >= timesFactor * pulls.high
 }

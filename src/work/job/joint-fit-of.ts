@@ -1,6 +1,7 @@
 import type { HoleFit } from '../../fitting/hole-fit.ts'
 import type { JointFit } from '../../fitting/joint-fit.ts'
 import { Given } from '../../formula/given.ts'
+import { LEFT_OUT } from '../../job/field.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Lack } from '../../rules/judge.ts'
 import { mouthAcross } from '../../trade/hole/odd-lengths.ts'
@@ -31,16 +32,16 @@ export function jointFitOf({ tools, parts }: Job, hole: JobHole, { fit, metal }:
   const lacks = lackOf(part, hole, { shearMpa, strength, nutFactor })
   if (lacks !== null || shearMpa === null || strength === null || nutFactor === null)
     return { fit: null, lacks: lacks ?? { field: 'friction', measure: 'a trial with a load cell', at: hole.path } }
-  const bearing = bearingOf(hole, part)
+  const ring = ringLack(hole, part)
   const holds = {
     thread: jointThread(part.thread, wideFit(part, fit)?.widestMm),
     castingShearMpa: shearMpa,
     ...strength,
     neckMm: part.body?.neck ?? null,
     boreMm: part.body?.bore ?? null,
-    friction: { by: 'nut-factor', nutFactor, bearingDiameterMm: bearing === null ? usualBearing(part) : null },
+    friction: { by: 'nut-factor', nutFactor, bearingDiameterMm: ring === null ? null : usualBearing(part.thread, ring) },
     clampN: hole.clamp,
-    bearing
+    bearing: bearingOf(hole, part)
   } as const
   return { fit: { ...fit, holds, torque: torqueOf(part, tools) }, lacks: null }
 }
@@ -111,11 +112,13 @@ function castingLack({ casting: { alloy } }: JobHole): Omit<Lack, 'at'> {
   return { field: 'casting.shear', measure: `${read.fault.found}${near}` }
 }
 
-/** The face under the shoulder less the widest hole under it; without either, nothing is known of the ring. */
+/** The face under the shoulder less the widest hole under it; without either, nothing is known of the ring. A bare shoulder stands around its thread. */
 function bearingOf(hole: JobHole, { shoulder, thread }: JobPart): Joint['bearing'] {
-  const holes = hole['under-shoulder'].flatMap(item => (item.hole === null ? [] : [item.hole]))
-  if (shoulder === null || holes.length === 0) return null
-  return { faceMm: shoulder, holeMm: [...holes, mouthOf(hole, thread)].reduce((a, b) => (b.high > a.high ? b : a)) }
+  const under = hole['under-shoulder']
+  const holes = under.map(item => item.hole)
+  if (shoulder === null || under === LEFT_OUT || !holes.every(one => one !== null)) return null
+  const widest = [new Given(thread.majorMm), ...holes, mouthOf(hole, thread)].reduce((a, b) => (b.high > a.high ? b : a))
+  return { faceMm: shoulder, holeMm: widest }
 }
 
 /** Where the mouth is cut away there is no face to bear on. */
@@ -125,18 +128,21 @@ function mouthOf({ mouth: { value, low, high, assumed, at } }: JobHole, thread: 
 }
 
 /** What is missing of that ring. */
-export function ringLack(job: Job, hole: JobHole): Lack | null {
-  const part = job.parts[hole.takes]!
+export function ringLack(hole: JobHole, part: JobPart): Lack | null {
   if (bearingOf(hole, part) !== null) return null
   if (part.shoulder === null) return { field: 'shoulder', measure: 'calliper, across the face under the shoulder', at: part.path }
-  const under = hole['under-shoulder'][0]
-  return under === undefined
-    ? { field: 'under-shoulder', measure: 'what lies under the shoulder, and the hole of it', at: hole.path }
-    : { field: 'hole', measure: 'calliper, the hole of what lies under the shoulder', at: under.path }
+  const under = hole['under-shoulder'].find(item => item.hole === null)
+  if (under === undefined)
+    return { field: 'under-shoulder', measure: 'what lies under the shoulder, and the hole of it; [] for nothing', at: hole.path }
+  return { field: 'hole', measure: 'calliper, the hole of what lies under the shoulder', at: under.path }
 }
 
-function usualBearing({ thread: { majorMm }, path }: JobPart): Given {
-  return new Given(usualBearingDiameterMm({ majorMm }), { assumed: 'default: that of a hexagon, 1.25 d', at: [...path, 'shoulder'] })
+/** In place of what is missing of the ring. */
+function usualBearing(thread: JobPart['thread'], { at, field }: Lack): Given {
+  return new Given(usualBearingDiameterMm({ majorMm: thread.majorMm }), {
+    assumed: 'default: that of a hexagon, 1.25 d',
+    at: [...at, field]
+  })
 }
 
 /** The card is what is set; the accuracy of the wrench is what the part may get instead. */

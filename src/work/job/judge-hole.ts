@@ -18,6 +18,7 @@ import { holeFitOf, type JobHole, type JobPart } from './hole-fit-of.ts'
 import { wideFit } from './joint-fit-of.ts'
 import { judgeJoint } from './judge-joint.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
+import { neckDoubted } from './neck-doubt.ts'
 import { undercutDoubted } from './undercut-doubt.ts'
 
 /** One hole with its part: results under the names of the quick commands, and every rule asked. */
@@ -32,7 +33,11 @@ export function judgeHole(job: Job, hole: JobHole): JudgedThing {
     results: [...prefixed('hole', [...resultsBy(HOLE_RESULTS, bounds.hole), ...tapResults(bounds.hole)]), ...seated, ...held.results],
     findings: [
       ...undercutDoubted(
-        HOLE_RULES.map(rule => asked(rule, subject)),
+        neckDoubted(
+          HOLE_RULES.map(rule => asked(rule, subject)),
+          hole,
+          part
+        ),
         part,
         mm => behind(subject, fit, mm)
       ),

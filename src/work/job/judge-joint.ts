@@ -34,7 +34,8 @@ export function judgeJoint(job: Job, hole: JobHole, { fit, wallLeftMm, engagedMm
     const found = jointFitOf(job, hole, { fit, metal })
     const bounds = found.fit === null ? null : boundsOf(found.fit, jointFit)
     const place = placeOf(job, hole, { fit, wallLeftMm })
-    const spared = (mm: Given) => bounds !== null && engagedMm !== null && engagedToSpare(bounds, engagedMm, mm)
+    const spared = (mm: Given) =>
+      bounds !== null && engagedMm !== null && engagedToSpare(bounds, engagedMm, mm, place.wall?.shareFactor ?? 1)
     const judgedBy = (by: Seen['bounds']) => JOINT_RULES.map(rule => asked(rule, subjectOf(job, hole, { found, bounds: by, metal, place })))
     const results = bounds === null ? [] : prefixed('joint', [...resultsBy(JOINT_RESULTS, bounds), ...resultsBy(TORQUE_RESULT, bounds)])
     return {
@@ -60,15 +61,17 @@ interface Seen {
 }
 
 function subjectOf(job: Job, hole: JobHole, { found, bounds, metal, place }: Seen): JointSubject {
-  const { body, path } = job.parts[hole.takes]!
+  const part = job.parts[hole.takes]!
+  const { body, path } = part
   return {
     ...place,
-    lacks: found.lacks ?? (job.parts[hole.takes]!.torque === null ? withoutCard(hole) : null),
-    lacksRing: ringLack(job, hole),
+    lacks: found.lacks ?? (part.torque === null ? withoutCard(hole) : null),
+    lacksRing: ringLack(hole, part),
     solid: (body?.bore ?? null) === null,
     noNeck: (body?.neck ?? null) === null,
     bodyAt: [...path, 'body'],
     typical: metal !== null && hole.casting.shear === null,
+    leastOfPart: isOneFigure(found.fit?.holds.tensileMpa),
     castingMetal: metal,
     ...figuresOf(bounds)
   }
@@ -77,6 +80,11 @@ function subjectOf(job: Job, hole: JobHole, { found, bounds, metal, place }: See
 function placeOf({ parts }: Job, { takes }: JobHole, { fit, wallLeftMm: leftMm }: Omit<Opened, 'engagedMm'>): ThreadPlace {
   const part = parts[takes]!
   return { wall: wallBeside({ leftMm, majorMm: part.thread.majorMm }), wide: wideFit(part, fit) }
+}
+
+/** Told with bounds, a strength is that of this part. */
+function isOneFigure(tensileMpa: Given | undefined): boolean {
+  return tensileMpa !== undefined && tensileMpa.low === tensileMpa.high
 }
 
 /** Without a torque nothing pulls. */
@@ -95,6 +103,7 @@ function figuresOf(bounds: Seen['bounds']): { readonly [K in JointFigure]: Bound
     bodyMarginMpa: bounds?.bodyMarginMpa ?? null,
     breakMarginMpa: bounds?.breakMarginMpa ?? null,
     engagementSpareMm: bounds?.engagementSpareMm ?? null,
+    engagementRequiredMm: bounds?.engagementRequiredMm ?? null,
     bearingPressureMpa: bounds?.bearingPressureMpa ?? null,
     lowestTorqueNm: bounds?.lowestTorqueNm ?? null,
     highestTorqueNm: bounds?.highestTorqueNm ?? null,

@@ -4,6 +4,7 @@ import { Given } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import type { Job } from '../../job/read-job.ts'
 import { type ResultMap, resultsBy } from '../../report/result-map.ts'
+import { doubted } from '../../rules/judge.ts'
 import { MASS_RULES } from '../../rules/list.ts'
 import { asked, type SubjectOf } from '../../rules/rule.ts'
 import * as moment from '../../trade/mass/moment.ts'
@@ -17,13 +18,13 @@ type MassSubject = SubjectOf<(typeof MASS_RULES)[number]>
 type JobMass = NonNullable<Job['mass']>
 
 /** Mass and centre of the machine after the work. */
-export function judgeMass({ parts }: Job, mass: JobMass): JudgedThing {
+export function judgeMass({ parts, holes }: Job, mass: JobMass): JudgedThing {
   const bounds = boundsOf(treeOf(parts, mass), massFit)
   const subject = subjectOf(mass, bounds)
   const { after, loaded } = bounds
   return {
     results: prefixed('mass', [...resultsBy(MASS_RESULTS, after), ...(loaded === null ? [] : resultsBy(LOADED_RESULTS, loaded))]),
-    findings: MASS_RULES.map(rule => asked(rule, subject))
+    findings: MASS_RULES.map(rule => doubted(asked(rule, subject), fewerThanHoles(holes, mass)))
   }
 }
 
@@ -40,6 +41,17 @@ function massOf(parts: Job['parts'], part: string | null, mass: Given | null): G
   const found = part === null ? mass : (parts[part]?.mass ?? null)
   if (found === null) throw new Error('a change without a mass came to be judged')
   return found
+}
+
+/** Each line of `adds` is one part at one arm: a part that goes into more holes weighs more than it was counted. */
+function fewerThanHoles(holes: Job['holes'], { adds }: JobMass): readonly string[] {
+  const takers = Object.values(holes).map(({ takes }) => takes)
+  return [...new Set(adds.flatMap(({ part }) => part ?? []))].flatMap(name => {
+    const [taken, counted] = [takers.filter(one => one === name).length, adds.filter(({ part }) => part === name).length]
+    return taken > counted
+      ? [`${name} goes into ${taken} holes and is counted ${counted === 1 ? 'once' : `${counted} times`} in mass.adds`]
+      : []
+  })
 }
 
 type Loaded = NonNullable<BoundsOf<ReturnType<typeof massFit>>['loaded']>

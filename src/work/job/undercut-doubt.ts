@@ -2,7 +2,7 @@ import { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { silently } from '../../formula/working.ts'
 import { showNumber } from '../../quantity/show.ts'
-import type { Finding } from '../../rules/finding.ts'
+import { type Finding, rankOf } from '../../rules/finding.ts'
 import { USUAL_UNDERCUT_TURNS } from '../../trade/thread/undercut.ts'
 import type { JobPart } from './hole-fit-of.ts'
 
@@ -31,13 +31,23 @@ function isHopeful({ verdict }: Finding): boolean {
   return verdict === 'pass' || verdict === 'caution'
 }
 
-/** How much worse it is, in words; null where the verdict stands either way. */
+/** How much worse it is, in words, or what else is then said; null where the verdict stands either way. */
 function lessOf(finding: Finding, others: readonly Finding[] | null): string | null {
   if (!isHopeful(finding)) return null
   if (others === null) return 'nothing holds it'
   const other = others.find(({ rule }) => rule === finding.rule)
-  if (other === undefined || other.margin === null || other.margin >= 0 || (finding.margin ?? 0) < 0) return null
-  return `the margin is ${showNumber(other.margin, 'plain')} ${other.unit}`
+  if (other === undefined) return null
+  if (other.margin !== null && other.margin < 0)
+    return (finding.margin ?? 0) < 0 ? null : `the margin is ${showNumber(other.margin, 'plain')} ${other.unit}`
+  return rankOf(other.verdict) > rankOf(finding.verdict) ? newIn(other.says, finding.says) : null
+}
+
+function newIn(says: string, known: string): string {
+  const parts = known.split('; ')
+  return says
+    .split('; ')
+    .filter(part => !parts.includes(part))
+    .join(', ')
 }
 
 /** Null where no thread is left to reckon with. */

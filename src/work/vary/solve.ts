@@ -25,6 +25,8 @@ export interface Solved {
 }
 
 const HALVINGS = 50
+/** What fits no more is told at this share of a step beyond: at the edge itself it fails by rounding alone. */
+const SEEN = 100
 
 /** Looks from the end that is asked for to the first place that fits, then halves the step before it. */
 export function solve(read: ReadJob, field: VariedField, question: Question): Solved {
@@ -63,5 +65,6 @@ function closedIn(
     if (fits(job)) good = { value, job }
     else bad = { value, job }
   }
-  return { value: good.value, job: good.job, beyond: bad.job }
+  const seen = judged(good.value + (outside.value - inside.value) / SEEN)
+  return { value: good.value, job: good.job, beyond: fits(seen) ? bad.job : seen }
 }

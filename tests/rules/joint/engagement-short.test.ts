@@ -1,8 +1,11 @@
 // table: engagement beyond that at which the part breaks first, never a fail; the numbers are invented
 import { expect, it } from 'vitest'
 import { engagementShort } from '../../../src/rules/joint/engagement-short.ts'
+import { asked } from '../../../src/rules/rule.ts'
 import { assumed, between, expectDoubted, verdictOf } from '../bounded.ts'
 import { expectLacking } from './lacking.ts'
+
+const KNOWN = { engagementRequiredMm: between(5, 6), typical: false, leastOfPart: false, lacks: null }
 
 it.each([
   ['long enough', between(0.01, 2), 'pass'],
@@ -10,15 +13,15 @@ it.each([
   ['far too short', between(-9, -8), 'caution'],
   ['just so long', between(0, 2), 'caution']
 ])('%s', (_, engagementSpareMm, verdict) => {
-  expect(verdictOf(engagementShort, { engagementSpareMm, lacks: null })).toBe(verdict)
+  expect(verdictOf(engagementShort, { engagementSpareMm, ...KNOWN })).toBe(verdict)
 })
 
 it('on an assumed value is a caution at best', () => {
-  expectDoubted(engagementShort, { engagementSpareMm: assumed(between(4, 5)), lacks: null })
+  expectDoubted(engagementShort, { engagementSpareMm: assumed(between(4, 5)), ...KNOWN })
 })
 
 it('names what is missing', () => {
-  expectLacking(engagementShort, { engagementSpareMm: null, lacks: null })
+  expectLacking(engagementShort, { engagementSpareMm: null, ...KNOWN })
 })
 
 it.each([
@@ -26,5 +29,19 @@ it.each([
   ['beside a wall that nobody measured', { wall: { leftMm: null, shareFactor: null, leastMm: 2.4 } }],
   ['in a hole wider than its thread allows', { wide: { widestMm: 13.2, minorMaxMm: 12.676, sure: true } }]
 ])('%s is a caution at best', (_, place) => {
-  expect(verdictOf(engagementShort, { engagementSpareMm: between(1, 2), lacks: null, ...place })).toBe('caution')
+  expect(verdictOf(engagementShort, { engagementSpareMm: between(1, 2), ...KNOWN, ...place })).toBe('caution')
+})
+
+// 6 mm are required at most: half as much again is 3 mm to spare, a fifth more 1.2 mm (VDI 2230, memory).
+it.each([
+  [2.99, { typical: true }, 'caution', /less than 1\.5 times what that takes, and the strength is that of cast bars/],
+  [3, { typical: true }, 'pass', /./],
+  [2.99, {}, 'pass', /./],
+  [1.19, { leastOfPart: true }, 'caution', /1\.2 times as strong as its least \(VDI 2230, memory\), and then the casting strips first/],
+  [1.2, { leastOfPart: true }, 'pass', /./]
+])('%d mm to spare with %j: %s', (low, doubts, verdict, says) => {
+  expect(asked(engagementShort, { ...KNOWN, engagementSpareMm: between(low, 5), ...doubts })).toMatchObject({
+    verdict,
+    says: expect.stringMatching(says)
+  })
 })

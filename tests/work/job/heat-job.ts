@@ -23,8 +23,8 @@ circuit:
 `
 
 /** The job judged: its findings by rule, its results by id, what it could not read. */
-export function judged(text: string) {
-  const { findings, results, errors, cautions } = judgeJob('x.yaml', HEAD + text)
+export function judged(text: string, change: (head: string) => string = head => head) {
+  const { findings, results, errors, cautions } = judgeJob('x.yaml', change(HEAD) + text)
   return {
     errors,
     cautions: cautions.join('\n'),

@@ -83,6 +83,20 @@ describe('a whole joint', () => {
     expect(short[0]!.assumes).toContainEqual(['parts', 'part', 'undercut'])
   })
 
+  // Strip load a mm: π/1.5 · 11.732 · (0.75 + 0.57735 · (11.732 − 11.216)) mm² · 190 MPa = 4892 N (limits of M12x1.5, ISO 965-1); 33.0 kN over
+  // 6.75 mm, 53.8 kN over 11 mm. The pull: 1.04 · 50 N·m / (0.16 · 12 mm) = 27.1 kN, and 1.5 times that 40.6 kN.
+  it('what only a typical strength would hold behind a regular undercut is no pass without a word of it', () => {
+    const strips = (undercut: string) =>
+      joint(judged(text => necked(text).replace('    undercut: 0 mm\n', undercut).replace('card: 12', 'card: 50')))[0]!
+    expect(strips('    undercut: 0 mm\n').verdict).toBe('pass')
+    expect(strips('    undercut: 5.25 mm\n').verdict).toBe('caution')
+    expect(strips('')).toMatchObject({
+      verdict: 'caution',
+      says: expect.stringMatching(/regular undercut of 5\.25 mm.*less than 1\.5 times/)
+    })
+    expect(strips('').assumes).toContainEqual(['parts', 'part', 'undercut'])
+  })
+
   it('a short thread behind an undercut that nobody told may be none', () => {
     const judging = (mm: string) =>
       judged(text => text.replace('thread-length: 12 mm\n    undercut: 0 mm', `thread-length: ${mm}`)).findings
@@ -92,6 +106,30 @@ describe('a whole joint', () => {
     expect(engaged('7 mm')?.verdict).toBe('pass')
   })
 
+  // M12x1.5, D1 10.376, drilled 10.5: 12 mm wide stands on the rim. 5 − 1 of terminal: 4 mm; a mouth 1 mm deep is 12.376 across and takes
+  // 1 − (12 − 10.376)/2 = 0.188 mm of it.
+  it.each([
+    ['5 mm', '0 mm', '4.00 mm'],
+    ['5 mm', '1 mm', '3.81 mm'],
+    ['1 mm', '0 mm', null],
+    ['1.1 mm', '1 mm', null]
+  ])('a plain length of %s, a mouth of %s, and no word of its width', (undercut, mouth, gap) => {
+    const text = (job: string) =>
+      job.replace('undercut: 0 mm', `overall: 13 mm\n    undercut: ${undercut}`).replace('mouth: 0 mm', `mouth: ${mouth}`)
+    const bodies = [text(JOB).replace('neck: 12 mm, ', ''), text(JOB).replace(/ {4}body: .*\n/, '')]
+    for (const body of bodies) {
+      const seats = judged(() => body).findings.filter(({ rule }) => /^seat\/(?!stack)/.test(rule))
+      expect(seats).toHaveLength(4)
+      for (const { verdict, says, assumes } of gap === null ? [] : seats) {
+        expect(verdict).not.toBe('pass')
+        expect(says).toMatch(/parts\.part\.body\.neck is not given/)
+        expect(says).toContain(`${gap} before the shoulder lands`)
+        expect(assumes).toContainEqual(['parts', 'part', 'body', 'neck'])
+      }
+      if (gap === null) expect(seats.some(({ says }) => says.includes('neck'))).toBe(false)
+    }
+  })
+
   it('bears on no metal that the mouth took away', () => {
     const pressure = (mouth: string) =>
       judged(text => text.replace('mouth: 0 mm', `mouth: ${mouth}`)).results.find(({ id }) => id.endsWith('bearing-pressure'))
@@ -99,6 +137,29 @@ describe('a whole joint', () => {
     expect(pressure('1 mm')?.value).toBeCloseTo(47.96, 2)
     expect(pressure('1.5 mm')?.value).toBeCloseTo(57.83, 2)
     expect(pressure('1.5 mm ± 0.2 mm')?.high).toBeGreaterThan(60)
+  })
+
+  // A bare shoulder stands on the face around its thread, 12 mm, or around a wider mouth: 1.5 mm deep 13.376 across.
+  // 4·5000/(π(17² − 12²)) = 43.90 MPa, 4·5000/(π(17² − 13.376²)) = 57.83 MPa.
+  it.each([
+    ['0 mm', 43.9],
+    ['1.5 mm', 57.83]
+  ])('a bare shoulder bears around its mouth of %s', (mouth, mpa) => {
+    const bare = (text: string) => text.replace(/under-shoulder: .*/, 'under-shoulder: []').replace('mouth: 0 mm', `mouth: ${mouth}`)
+    const job = judged(bare)
+    expect(job.results.find(({ id }) => id.endsWith('bearing-pressure'))?.value).toBeCloseTo(mpa, 2)
+    expect(joint(job).find(({ rule }) => rule === 'joint/crushes-under-shoulder')?.verdict).toBe('pass')
+    expect(joint(job).filter(({ says }) => says.includes('hexagon'))).toEqual([])
+  })
+
+  it('a layer whose hole nobody told is no better beside one that is told', () => {
+    const found = joint(judged(text => text.replace('[{ what: terminal', '[{ what: washer, thickness: 0.5 mm }, { what: terminal')))
+    expect(found.find(({ rule }) => rule === 'joint/crushes-under-shoulder')).toMatchObject({
+      verdict: 'not-judged',
+      change: 'give holes.left.under-shoulder.0.hole'
+    })
+    const says = found.find(({ rule }) => rule === 'joint/body-yields')?.says
+    expect(says).toContain('hangs on what was assumed: holes.left.under-shoulder.0.hole (that of a hexagon')
   })
 
   it('a strength that the job gives goes before that of the alloy', () => {

@@ -11,6 +11,19 @@ it('takes the mass of a part of the file', () => {
   expect(finding('mass/change')?.verdict).toBe('pass')
 })
 
+it('a part that goes into two holes and is counted once is no pass', () => {
+  const second = (adds: string) =>
+    judged(`mass: { before: { mass: 700 kg, arm: 1 m }, limits: 0.9..1.1 m, adds: [${adds}] }\n`, text =>
+      text.replace(/^ {2}left: /m, '  other: { takes: cartridge, found: { diameter: 9.8 mm, depth: 19 mm } }\n  left: ')
+    ).finding('mass/outside-limits')
+  const one = '{ what: heater, part: cartridge, arm: 1 m }'
+  expect(second(one)).toMatchObject({
+    verdict: 'caution',
+    says: expect.stringContaining('cartridge goes into 2 holes and is counted once in mass.adds')
+  })
+  expect(second(`${one}, ${one}`)?.verdict).toBe('pass')
+})
+
 it('what is put on and what is taken off both count as change', () => {
   const { finding } = mass('adds: [{ what: new, mass: 0.3 kg, arm: 1 m }, { what: old, mass: -0.3 kg, arm: 1 m }]')
   expect(finding('mass/change')).toMatchObject({ verdict: 'caution', value: expect.closeTo(0.6, 9) })

@@ -197,8 +197,23 @@ describe('a leak test (its order and its cautions: common practice, no published
     [gas, gas],
     ['its own fluid', `${gas}, 8 bar`]
   ])
+  // Autogas is mostly propane; exhaust, boost and brake air are gases; nobody says that fuel or supply is a liquid.
+  const unsure = [
+    ['its own fuel', 'LP fuel line'],
+    ['its own fuel', 'liquefied petroleum'],
+    ['its own fuel', 'fuel'],
+    ['its own petrol', 'petrol and LP, one engine'],
+    ['fuel', 'fuel'],
+    ['its own boost pressure', 'boost air'],
+    ['its own charge air', 'charge air'],
+    ['its own oil mist', 'gear oil'],
+    ['exhaust', 'exhaust'],
+    ['its own pressure', 'pneumatic line'],
+    ['its own supply', 'brake air'],
+    ['its own vacuum', 'vacuum']
+  ]
 
-  it.each([...always.map(medium => [medium, 'petrol']), ...own])(
+  it.each([...always.map(medium => [medium, 'petrol']), ...own, ...unsure])(
     'with %s, where %s is, stands before filling and before the battery',
     (medium, behind) => {
       const of = tested(medium, behind)
@@ -217,7 +232,11 @@ describe('a leak test (its order and its cautions: common practice, no published
     ['coolant', 'Coolant'],
     ['its own coolant', 'ethylene glycol and water'],
     ['its own fuel', 'kerosene'],
-    ...['fuel', 'gasoline', 'diesel', 'jet fuel', 'methanol'].map(fuel => [fuel, fuel]),
+    ['its own fuel', 'diesel fuel, 0.4 bar'],
+    ['its own oil', 'hydraulic oil, up to 3 bar'],
+    ['its own brake fluid', 'brake fluid'],
+    ['coolant 1 bar hot', 'coolant, 1 bar hot'],
+    ...['gasoline', 'diesel', 'jet fuel', 'methanol'].map(fuel => [fuel, fuel]),
     ['water', 'water']
   ])('with %s, the liquid of the machine (%s), stands after filling and before the battery', (medium, behind) => {
     const of = tested(medium, behind)
@@ -232,6 +251,12 @@ describe('a leak test (its order and its cautions: common practice, no published
     const of = tested('its own LPG', 'LPG')
     expect(saying(of, /test for leaks with its own LPG/)[0]?.caution).toMatch(/burns.*waits: an inert gas first.*licensed/)
     expect(saying(of, /let the pressure off slowly/)[0]?.caution).toMatch(/burns.*taken back instead/)
+  })
+
+  it('with LP fuel that is called fuel: regulator, relief valve, and an inert gas first', () => {
+    const of = tested('its own fuel', 'LP fuel line')
+    expect(saying(of, /regulator.*relief valve/)).toHaveLength(1)
+    expect(saying(of, /test for leaks with its own fuel/)[0]?.caution).toMatch(/burns.*waits: an inert gas first/)
   })
 
   it('without one, what was filled up is looked at before the battery is on', () => {
@@ -271,6 +296,13 @@ describe('a leak test (its order and its cautions: common practice, no published
 })
 
 describe('the mouth', () => {
+  it('takes turns to the shoulder before the thread bites: where they are counted from is said (geometry)', () => {
+    const [byHand] = saying(withMouth('1 mm'), /count the turns to the shoulder/)
+    expect(byHand?.caution).toMatch(/^counted from its first full thread level with the face, less those .* dropped into the mouth/)
+    const [bare] = saying(plan({ stack: '[]' }), /count the turns to the shoulder/)
+    expect(bare?.caution).toMatch(/^counted from its first full thread/)
+  })
+
   const withMouth = (mouth: string) => planned(jobText({}).replace('keep-clear: 1.0 mm', `keep-clear: 1.0 mm\n    mouth: ${mouth}`))
 
   // M12x1.75: D1 12 − 1.0825·1.75 = 10.106; 90° and 1 mm deep: 12.106.

@@ -29,6 +29,14 @@ describe('the longest wire that loses no more than 3 %', () => {
     expect(beyond?.verdict).toBe('fail')
   })
 
+  it('is told by what fails a hundredth of a step beyond, not by rounding at the edge', () => {
+    // 50 steps from 1 to 100 m.
+    const ohm = (LONGEST_M + 99 / 50 / 100) * OHM_PER_M
+    const [finding] = solve(read, length, { ...base, from: 1, to: 100, want: 'greatest' }).beyond!.findings
+    expect(finding?.value).toBeCloseTo((100 * ohm) / (ohm + HEATER_OHM), 8)
+    expect(finding!.margin).toBeLessThan(-1e-4)
+  })
+
   it('whatever the steps', () => {
     for (const steps of [1, 2, 7, 300]) {
       const { value } = solve(read, length, { ...base, steps, from: 1, to: 100, want: 'greatest' })

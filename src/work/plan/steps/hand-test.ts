@@ -4,6 +4,9 @@ import { ofNumber, ofResult, written } from '../figure.ts'
 import { type HoleStepsOf, step } from '../step.ts'
 import { withoutText } from '../without-stack.ts'
 
+/** Where the turns to the shoulder are nought: a mouth that is countersunk takes some of them without a turn. */
+export const TURNS_FROM = 'counted from its first full thread level with the face, less those that it dropped into the mouth before it bit'
+
 /** By hand the whole way to the shoulder, with everything under it that will be there. */
 export const handTest: HoleStepsOf = hole => {
   const turns = ofResult(hole.result('seat.turns-to-shoulder'), 'turns', 'turns to the shoulder')
@@ -18,7 +21,7 @@ export const handTest: HoleStepsOf = hole => {
       `screw the ${part(hole)} in by hand on its ${stack(hole)}, and count the turns to the shoulder${expected}`,
       {
         figure: turns,
-        caution: withoutText(hole) ?? undefined,
+        caution: [TURNS_FROM, withoutText(hole)].filter(said => said !== null).join('. '),
         blank: 'turns by hand',
         source: 'geometry'
       }

@@ -3,6 +3,7 @@ import type { BigNumber, Block } from '../../../report/sheet/sheet.ts'
 import type { HoleInWork } from '../../job/judged-job.ts'
 import { drillMmOf } from '../../plan/drill-of.ts'
 import { inBoth, ofGiven, ofNumber, ofResult } from '../../plan/figure.ts'
+import { TURNS_FROM } from '../../plan/steps/hand-test.ts'
 import { tapsOf } from '../../plan/taps-of.ts'
 import type { SectionOf } from '../section.ts'
 
@@ -51,7 +52,13 @@ function seat({ hole, result }: HoleInWork): readonly BigNumber[] {
   const under = hole['under-shoulder'].map(({ what }) => what).join(' and ')
   return count === null
     ? []
-    : [{ value: count.text, name: 'by hand to the shoulder', says: under === '' ? 'on the bare shoulder' : `with ${under} under it` }]
+    : [
+        {
+          value: count.text,
+          name: 'by hand to the shoulder',
+          says: `${under === '' ? 'on the bare shoulder' : `with ${under} under it`}, ${TURNS_FROM}`
+        }
+      ]
 }
 
 function torque({ part }: HoleInWork): readonly BigNumber[] {
