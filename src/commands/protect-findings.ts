@@ -33,18 +33,14 @@ export function ratingFindings(words: ProtectWords, r: Found, wish: ProtectorWis
       ratingA,
       limit: r.limit,
       wireMarginA,
-      overload: overloadOf(r),
+      overload: r.heating,
       // The table of the aircraft practice asks for none of it; the sum of an overload does.
-      assumed: words.practice === 'aircraft' && r.overloadC === null ? null : assumedOf(wish)
+      assumed: words.practice === 'aircraft' && r.heating === null ? null : assumedOf(wish)
     }),
     ...(words.inrush === null ? [] : [asked(inrush, { protector, inrush: inrushOf(words, r), shortestS: r.inrush?.shortestS ?? null })]),
     ...(words.fault === null ? [] : faultFindings(words, r)),
     ...(words.fault === null && words.bus !== null ? voltageFindings(words, r) : [])
   ]
-}
-
-function overloadOf({ overloadC, insulationC }: Found) {
-  return overloadC === null ? null : { overloadC, insulationC }
 }
 
 function inrushOf({ inrush }: ProtectWords, { inrushA }: Found) {
