@@ -102,6 +102,15 @@ describe('a style without published times', () => {
     expect(found).toMatchObject({ verdict, says: expect.stringContaining(says) })
   })
 
+  it('is said to be why nobody knows what a short does', async () => {
+    const { findings } = await jsonOf(`protect ${BOAT} --style thermal --rating "7.5 A" --fault "60 A" --protector-at "25 °C"`)
+    expect(findings.find(({ rule }: { rule: string }) => rule === 'wire/short-circuit')).toMatchObject({
+      verdict: 'not-judged',
+      says: '7.5 A thermal breaker, manual reset, snap-in: no opening times are published for its style',
+      change: "take the maker's curve"
+    })
+  })
+
   it('of aircraft wire that lies outside the table is judged by what its rating makes of it', async () => {
     // By hand: 2.27 A at a rise of 5 K; u = (7.5/2.27)² · 5/339.5 = 0.1608; (100 + 234.5·u)/(1 − u) = 164 °C.
     const words = '--practice aircraft --wire "AWG 18" --current "2 A" --insulation "105 °C" --ambient "100 °C" --protector-at "29 °C"'
