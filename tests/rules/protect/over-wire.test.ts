@@ -84,6 +84,17 @@ describe('behind a style without published times', () => {
     expect(found).toMatchObject({ verdict, says: expect.stringContaining(says) })
     expect(found.says).toContain('what it carries for good is not known')
   })
+  it('the way out is its curve, where its rating is not too much', () => {
+    expect(asked(overWire, { ...subject, overload }).change).toContain("the maker's curve")
+    expect(asked(overWire, { ...subject, overload: { ...overload, overloadC: sharp(106) } }).change).toContain('smaller protector')
+  })
+  it('beside a table that does not hold for the wire tells that as well', () => {
+    const table = { ...limit, outsideCount: sharp(1) }
+    expect(asked(overWire, { ...subject, limit: table, overload })).toMatchObject({
+      verdict: 'caution',
+      says: expect.stringContaining('the wire lies outside what the table holds for')
+    })
+  })
   it('within a table that allows the pair is a caution', () => {
     const table = { ...limit, outsideCount: sharp(0) }
     for (const endC of [60, 106, 300])
