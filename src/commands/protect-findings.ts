@@ -1,4 +1,5 @@
 import type { BoundsOf } from '../formula/bounds.ts'
+import type { Unsure } from '../rules/missing.ts'
 import { farEndShort } from '../rules/protect/far-end-short.ts'
 import { inrush } from '../rules/protect/inrush.ts'
 import { interrupting } from '../rules/protect/interrupting.ts'
@@ -13,7 +14,7 @@ import { breakingOf } from '../trade/circuit/protection-breaking.ts'
 import { PROTECTOR_PLACES } from '../trade/circuit/protection-place.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import type { ProtectorWish } from '../trade/circuit/protector-choice.ts'
-import { assumedOf } from '../trade/circuit/wire-choice.ts'
+import { assumedOf, figureOf } from '../trade/circuit/wire-choice.ts'
 import type { ProtectWords } from './protect-words.ts'
 
 export type Found = BoundsOf<ReturnType<typeof guardedWire>>
@@ -33,18 +34,14 @@ export function ratingFindings(words: ProtectWords, r: Found, wish: ProtectorWis
       ratingA,
       limit: r.limit,
       wireMarginA,
-      overload: overloadOf(r),
+      overload: r.heating,
       // The table of the aircraft practice asks for none of it; the sum of an overload does.
-      assumed: words.practice === 'aircraft' && r.overloadC === null ? null : assumedOf(wish)
+      assumed: words.practice === 'aircraft' && r.heating === null ? null : assumedOf(wish)
     }),
     ...(words.inrush === null ? [] : [asked(inrush, { protector, inrush: inrushOf(words, r), shortestS: r.inrush?.shortestS ?? null })]),
-    ...(words.fault === null ? [] : faultFindings(words, r)),
+    ...(words.fault === null ? [] : faultFindings(words, r, wish)),
     ...(words.fault === null && words.bus !== null ? voltageFindings(words, r) : [])
   ]
-}
-
-function overloadOf({ overloadC, insulationC }: Found) {
-  return overloadC === null ? null : { overloadC, insulationC }
 }
 
 function inrushOf({ inrush }: ProtectWords, { inrushA }: Found) {
@@ -68,14 +65,21 @@ function interruptingOf(words: ProtectWords, { ratingA, faultA, busV }: Found) {
   } as const
 }
 
-function faultFindings(words: ProtectWords, r: Found) {
+function faultFindings(words: ProtectWords, r: Found, wish: ProtectorWish) {
   const faultA = r.faultA!
   const protector = nameOf(words, r)
   return [
     asked(farEndShort, { protector, faultA, longestS: r.opening?.longestS ?? null, edge: r.opening?.edge ?? null }),
     asked(interrupting, interruptingOf(words, r)),
-    asked(shortCircuit, { protector, short: r.short })
+    asked(shortCircuit, { protector, short: r.short, lacks: shortLack(words, r, wish) })
   ]
+}
+
+/** Why nobody knows how hot a short makes the wire: nothing is known of the wire, or of when its protector opens. */
+function shortLack(words: ProtectWords, r: Found, wish: ProtectorWish): Unsure {
+  const figure = figureOf(wish)
+  if (figure.kind === 'no figure') return { says: figure.says, change: 'take a size of wire that the practice has a figure for' }
+  return { says: `${nameOf(words, r)}: no opening times are published for its style`, change: "take the maker's curve" }
 }
 
 export function placeFindings(words: ProtectWords, r: Found) {

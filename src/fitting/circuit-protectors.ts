@@ -5,7 +5,7 @@ import { loadRoomA } from '../trade/circuit/guarded-wire.ts'
 import { loadPercent } from '../trade/circuit/protection.ts'
 import { allowedLoad } from '../trade/circuit/protection-ambient.ts'
 import { breakingCapacity } from '../trade/circuit/protection-breaking.ts'
-import { bandHeating } from '../trade/circuit/protection-heating.ts'
+import { overloadedTo } from '../trade/circuit/protection-heating.ts'
 import { openingTime } from '../trade/circuit/protection-opening.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../trade/circuit/protection-wire-limit.ts'
@@ -77,7 +77,7 @@ const MOST_A = 1000
 
 /** How hot the wire that stands least gets at a current that the protector, with what feeds it beside, clears slowly or never; null where that is not known. */
 function overloadOf(
-  { style, wire, holds }: Plain<FittedProtector>,
+  { style, placeC, wire, holds }: Plain<FittedProtector>,
   { throughA, wireA }: { readonly throughA: number; readonly wireA: number }
 ) {
   const heated = wire === null || throughA > MOST_A ? null : asHeated(wire)
@@ -85,8 +85,10 @@ function overloadOf(
   const { insulationC } = heated
   const startC = loadedC(heated, wireA)
   const styles = [...new Set([style, ...holds.beside.map(one => one.style)])]
-  const found = styles.flatMap(
-    each => bandHeating({ style: each, ratingA: throughA, wire: heated.wire, startC, limitC: insulationC }) ?? []
+  const coldestC = Math.min(placeC, ...holds.beside.map(one => one.placeC))
+  const found = styles.map(each =>
+    overloadedTo({ style: each, ratingA: throughA, placeC: coldestC, wire: heated.wire, startC, limitC: insulationC })
   )
-  return found.length === 0 ? null : { overloadC: Math.max(...found.map(({ worstC }) => worstC)), insulationC }
+  const worst = found.reduce((most, one) => (one.overloadC > most.overloadC ? one : most))
+  return { ...worst, insulationC, edge: found.some(one => one.edge === 'unknown') ? ('unknown' as const) : ('published' as const) }
 }

@@ -95,7 +95,7 @@ export interface Holding {
   /** The run of that wire. */
   readonly run: string | null
   /** What feeds that wire at once with it. */
-  readonly beside: readonly { readonly name: string; readonly style: StyleId; readonly ratingA: Given }[]
+  readonly beside: readonly { readonly name: string; readonly style: StyleId; readonly ratingA: Given; readonly placeC: Given }[]
   /** Others beside it, of which rating or style is not given. */
   readonly unknown: readonly string[]
   /** Smaller ones in the same way, which hold that wire before it does. */

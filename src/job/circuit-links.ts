@@ -31,13 +31,13 @@ export function circuitLinks(job: Job): readonly LinkFault[] {
       unknownName(
         mark,
         items.map(({ mark: known }) => known),
-        'switch, fuse or breaker',
+        { what: 'switch, fuse or breaker', named: 'in a run, as "through: [{ switch: S4, rating: 16 A }]"' },
         [...path, 'labels', mark]
       )
     ),
     ...(cranking === null
       ? []
-      : unknownName(cranking.at, [...new Set(runs.flatMap(({ from, to }) => [from, to]))], 'point', [...cranking.path, 'at']))
+      : unknownName(cranking.at, [...new Set(runs.flatMap(({ from, to }) => [from, to]))], { what: 'point' }, [...cranking.path, 'at']))
   ]
 }
 

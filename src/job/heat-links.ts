@@ -64,7 +64,7 @@ function massLinks({ mass, parts }: Job): readonly LinkFault[] {
     if (part === null) return own === null ? [{ found: 'a change without a mass', accepted: 'mass, or the part that it is', path }] : []
     if (own !== null) return [{ found: 'a mass beside the part', accepted: 'one of the two', path: [...path, 'mass'] }]
     const at = [...path, 'part']
-    if (!Object.hasOwn(parts, part)) return unknownName(part, Object.keys(parts), 'part', at)
+    if (!Object.hasOwn(parts, part)) return unknownName(part, Object.keys(parts), { what: 'part' }, at)
     return parts[part]!.mass === null
       ? [{ found: `the part ${quoted(part)} without a mass`, accepted: 'a part with its mass', path: at }]
       : []

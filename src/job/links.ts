@@ -23,7 +23,7 @@ export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): r
 
 function holeLinks({ parts }: Job, { takes, found, path }: Job['holes'][string]): readonly LinkFault[] {
   return [
-    ...unknownName(takes, Object.keys(parts), 'part', [...path, 'takes']),
+    ...unknownName(takes, Object.keys(parts), { what: 'part' }, [...path, 'takes']),
     ...(found.bottom === 'radius' && found['bottom-radius'] === null
       ? [{ found: 'bottom: radius without its fillet', accepted: 'bottom-radius, as 1 mm', path: [...path, 'found', 'bottom'] }]
       : [])

@@ -5,7 +5,7 @@ import { type LinkFault, unknownName } from './unknown-name.ts'
 
 /** A hole that is named for its heater: it must be there, and its part must tell power and voltage. */
 export function ratedLinks({ holes, parts }: Pick<Job, 'holes' | 'parts'>, name: string, path: Path): readonly LinkFault[] {
-  if (!Object.hasOwn(holes, name)) return unknownName(name, Object.keys(holes), 'hole', path)
+  if (!Object.hasOwn(holes, name)) return unknownName(name, Object.keys(holes), { what: 'hole' }, path)
   const part = Object.hasOwn(parts, holes[name]!.takes) ? parts[holes[name]!.takes] : undefined
   if (part === undefined || part.rated !== null) return []
   return [

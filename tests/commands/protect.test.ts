@@ -80,6 +80,44 @@ describe('the overload of aircraft wire', () => {
   })
 })
 
+describe('a style without published times', () => {
+  const over = async (words: string) => {
+    const { findings, results } = await jsonOf(`protect ${words}`)
+    expect(results).not.toHaveProperty('overload-temperature')
+    return findings.find(({ rule }: { rule: string }) => rule === 'protect/over-wire')
+  }
+  const BOAT = '--practice boat --wire "1.5 mm2" --current "12 A" --insulation "105 °C" --ambient "30 °C" --bundle 1'
+
+  // By hand: 25 A at a rise of 75 K (33 CFR 183.425 table 5); u = (I/25)² · 75/339.5, and (30 + 234.5·u)/(1 − u) °C.
+  it.each([
+    ['thermal', '35 A', '25 °C', 'fail', '232.0 °C'],
+    ['hydraulic-magnetic', '35 A', '25 °C', 'fail', '232.0 °C'],
+    ['blade-mini', '30 A', '25 °C', 'caution', '153.4 °C'],
+    ['blade-mini', '15 A', '25 °C', 'caution', 'what it carries for good is not known'],
+    // 24 A / 0.76, by the row of -30 °C.
+    ['thermal', '24 A', '-20 °C', 'fail', '31.58 A'],
+    ['thermal', '24 A', '25 °C', 'caution', '24.00 A']
+  ])('%s of %s at %s', async (style, rating, place, verdict, says) => {
+    const found = await over(`${BOAT} --style ${style} --rating "${rating}" --protector-at "${place}"`)
+    expect(found).toMatchObject({ verdict, says: expect.stringContaining(says) })
+  })
+
+  it('is said to be why nobody knows what a short does', async () => {
+    const { findings } = await jsonOf(`protect ${BOAT} --style thermal --rating "7.5 A" --fault "60 A" --protector-at "25 °C"`)
+    expect(findings.find(({ rule }: { rule: string }) => rule === 'wire/short-circuit')).toMatchObject({
+      verdict: 'not-judged',
+      says: '7.5 A thermal breaker, manual reset, snap-in: no opening times are published for its style',
+      change: "take the maker's curve"
+    })
+  })
+
+  it('of aircraft wire that lies outside the table is judged by what its rating makes of it', async () => {
+    // By hand: 2.27 A at a rise of 5 K; u = (7.5/2.27)² · 5/339.5 = 0.1608; (100 + 234.5·u)/(1 − u) = 164 °C.
+    const words = '--practice aircraft --wire "AWG 18" --current "2 A" --insulation "105 °C" --ambient "100 °C" --protector-at "29 °C"'
+    expect(await over(`${words} --style thermal --rating "7.5 A" --bundle 30`)).toMatchObject({ verdict: 'fail', limit: 160, unit: '°C' })
+  })
+})
+
 it('finds a fuse for aircraft wire that the guide allows', async () => {
   // 4 A at 75 % of the rating is 5.33 A; FAA AC 43.13-1B table 11-3 has up to 10 A for AWG 18 (read-secondary).
   const { results } = await jsonOf('protect --current 4A --wire "AWG 18" --practice aircraft')

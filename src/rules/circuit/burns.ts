@@ -51,8 +51,8 @@ function unknownOf(unknown: readonly UnknownWire[]): Judged {
   const named = (some: readonly UnknownWire[]) => some.map(({ id }) => id).join(', ')
   const alike = unknown.filter(one => reasonOf(one) === reasonOf(unknown[0]!))
   const others = unknown.filter(one => !alike.includes(one))
-  const rest = others.length === 0 ? '' : `; nor what ${named(others)} may carry (${[...new Set(others.map(reasonOf))].join(', ')})`
-  const says = `what ${named(alike)} may carry is not known`
+  const rest = others.length === 0 ? '' : `; nor of ${named(others)} (${[...new Set(others.map(reasonOf))].join(', ')})`
+  const says = `whether ${named(alike)} burns is not known`
   if (isMissing(lacks)) return notJudged(lacks.field, `${says}: ${lacks.measure}${rest}`, lacks.at)
   return { ...plainly('not-judged', `${says}: ${lacks.says}${rest}`), change: lacks.change }
 }

@@ -1,13 +1,11 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES, type Source } from '../../formula/source.ts'
-import { shortTimeLimitC } from '../../trade/circuit/short-heating-material.ts'
-import { atLeast, figure, figuresApart, neverFails, notJudged, plainly } from '../judge.ts'
+import { atLeast, figuresApart, neverFails, notJudged, plainly } from '../judge.ts'
 import { lacking, type Missing, type Unsure } from '../missing.ts'
+import { byTableAlone, type Overload, withOverload } from '../overload.ts'
 import type { Judged, Rule } from '../rule.ts'
 import { thinDoubt } from '../thin-doubt.ts'
-
-type Overload = NonNullable<Subject['overload']>
 
 interface Subject {
   readonly protector: string
@@ -16,7 +14,7 @@ interface Subject {
   readonly limit: Limit | null
   readonly wireMarginA: Bounded | null
   /** Its wire at a current that it clears slowly or never; null where that cannot be worked out. */
-  readonly overload: { readonly overloadC: Bounded; readonly insulationC: Bounded } | null
+  readonly overload: Overload | null
   /** What the limit was looked up by and nobody gave. */
   readonly assumed: string | null
   /** Its rating with those of all that feed the wire at once with it. */
@@ -70,7 +68,10 @@ export const overWire: Rule<Subject> = {
     const source = holds.beside.length === 0 ? limit.source : SOURCES['iec-60364-4-43']
     const rests = [assumed, thinDoubt(throughA, limit.printedA)].filter(one => one !== null).join('; ')
     const judged = atLeast(wireMarginA, marginA, { value: 0, source, ...(rests === '' ? {} : { assumed: rests }) }, says)
-    return inCompany(overload === null ? judged : withOverload(judged, overload, limit), holds)
+    return inCompany(
+      overload === null ? byTableAlone(judged, limit.outsideCount) : withOverload(judged, overload, limit.outsideCount),
+      holds
+    )
   }
 }
 
@@ -100,24 +101,3 @@ function inCompany(judged: Judged, { beside, unknown, backedBy }: Holds): Judged
 }
 
 const APART = 'take smaller protectors or thicker wire, or put one protector where the ways meet'
-
-const TEMPERATURE = fact('overloadC', { says: 'wire at an overload', symbol: 'To', source: SOURCES.practice })
-
-/**
- * A fuse carries more than its rating for long. Beyond its rating the insulation ages; beyond what it stands for seconds it is lost,
- * whatever the practice allows. Where a published table allows the pair as the wire lies, such a sum is no more than a caution: it
- * counts every wire of a bundle as loaded, and the overload as lasting.
- */
-function withOverload(judged: Judged, { overloadC, insulationC }: Overload, { outsideCount }: Limit): Judged {
-  if (overloadC.high <= insulationC.low) return judged
-  const limitC = shortTimeLimitC({ kind: 'unknown', insulationC: insulationC.low })
-  const lost = overloadC.high > limitC
-  const printed = lost && outsideCount?.high === 0
-  const beyond = lost ? `, and above the ${figure(limitC, TEMPERATURE)} that it stands for seconds` : ''
-  const [is, stands] = figuresApart(overloadC.high, insulationC.low, TEMPERATURE)
-  const says = `an overload that it clears slowly or never brings the wire to ${is}: above the ${stands} of its insulation${beyond}`
-  const verdict = judged.verdict === 'fail' || (lost && !printed) ? 'fail' : 'caution'
-  return { ...judged, verdict, says: [judged.says, says, ...(printed ? [ALLOWED] : [])].join('; ') }
-}
-
-const ALLOWED = 'the table allows the pair for wire that lies like this, and the sum counts every wire of a bundle as loaded'

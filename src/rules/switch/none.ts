@@ -1,4 +1,5 @@
 import { SOURCES } from '../../formula/source.ts'
+import { threeDigits } from '../../trade/circuit/three-digits.ts'
 import { plainly } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
@@ -6,6 +7,8 @@ interface Subject {
   readonly load: string
   /** What stands in the circuit to take the power off it, alone or with others beside it; empty where nothing does. */
   readonly switchedBy: readonly string[]
+  /** What it still takes through others with everything off that can be; without a power where that is not known. */
+  readonly left?: { readonly off: readonly string[]; readonly through: readonly string[]; readonly powerW: number | null }
 }
 
 /** Whether a heater can be switched off at all. A fuse is no switch: it is pulled with a live arc, and by nobody in a hurry. */
@@ -16,8 +19,15 @@ export const none: Rule<Subject> = {
   change:
     'put a switch, a relay, a thermostat or a breaker into its feed, as "through: [{ switch: S4, rating: 16 A }]", a relay as "switch: K1", or draw the one it has',
   source: SOURCES.practice,
-  judge: ({ load, switchedBy }) =>
-    switchedBy.length === 0
+  judge: ({ load, switchedBy, left }) => {
+    if (left !== undefined) return plainly('caution', `nothing that is drawn switches ${load} off: ${leftText(left)}`)
+    return switchedBy.length === 0
       ? plainly('caution', `nothing that is drawn switches ${load} off: no switch, relay, thermostat or breaker stands on its way`)
       : plainly('pass', `${switchedBy.join(', ')}: the power of ${load} can be taken off`)
+  }
+}
+
+function leftText({ off, through, powerW }: NonNullable<Subject['left']>): string {
+  const switched = off.length === 0 ? 'it' : `with ${off.join(', ')} off it still`
+  return `${switched} takes ${powerW === null ? 'current' : `${threeDigits(powerW)} W`} through ${through.join(' and ')}`
 }

@@ -5,7 +5,13 @@ import type { Rule } from '../rule.ts'
 
 interface Subject {
   /** Heaters that no thermostat of the circuit takes the power from; or what is not drawn. */
-  readonly uncut: Missing | readonly string[]
+  readonly uncut: Missing | readonly Uncut[]
+}
+
+export interface Uncut {
+  readonly name: string
+  /** Runs that lead round its thermostat. */
+  readonly round: readonly string[]
 }
 
 /** Whether the thermostat that the warm-up counts on stands in the circuit. */
@@ -17,11 +23,13 @@ export const thermostatNotWired: Rule<Subject> = {
   source: SOURCES.practice,
   judge: ({ uncut }) => {
     if (isMissing(uncut)) return notJudgedFor(uncut)
-    return uncut.length === 0
-      ? plainly('pass', 'a thermostat takes the power from every heater')
-      : plainly(
-          'fail',
-          `no thermostat stands on the way to ${uncut.join(', ')}: warm.thermostat takes no power off there, and is not counted`
-        )
+    if (uncut.length === 0) return plainly('pass', 'a thermostat takes the power from every heater')
+    const names = uncut.map(({ name }) => name).join(', ')
+    const round = [...new Set(uncut.flatMap(one => one.round))]
+    if (uncut.some(one => one.round.length === 0)) return plainly('fail', `no thermostat stands alone on the way to ${names}: ${UNCOUNTED}`)
+    const leads = `${round.join(' and ')} ${round.length === 1 ? 'leads' : 'lead'}`
+    return { ...plainly('fail', `${leads} round the thermostat of ${names}: ${UNCOUNTED}`), change: `take out ${round.join(' and ')}` }
   }
 }
+
+const UNCOUNTED = 'warm.thermostat takes no power off there, and is not counted'

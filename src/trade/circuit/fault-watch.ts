@@ -1,3 +1,4 @@
+import { bridgedLoads } from './bridged-loads.ts'
 import { directNodes } from './direct-nodes.ts'
 import type { FactoredNetwork } from './factored-network.ts'
 import type { FaultGiven } from './fault.ts'
@@ -33,6 +34,8 @@ export class FaultWatch {
   private readonly elements: ReadonlyMap<string, PlainElement>
   private readonly loads: ReadonlySet<string>
   private readonly direct: ReadonlySet<string>
+  /** Loads but those that wires lead round: a bridge is no switch that is off, and in series with the bridge off is how they are meant. */
+  private readonly unbridged: ReadonlySet<string>
   private readonly before: At
   private readonly offV: number
 
@@ -42,7 +45,9 @@ export class FaultWatch {
     this.currents = new FaultCurrents(factored)
     this.elements = new Map(factored.network.elements.map(element => [element.id, element]))
     this.loads = new Set(given.loads)
-    this.direct = directNodes(factored.network, this.loads)
+    const bridged = bridgedLoads(factored.network, this.loads)
+    this.unbridged = new Set(given.loads.filter(id => !bridged.has(id)))
+    this.direct = directNodes(factored.network, this.unbridged)
     this.before = this.currents.after([])
     this.offV = Math.max(
       ROUNDING * Math.max(0, ...factored.network.elements.map(element => (element.kind === 'source' ? Math.abs(element.sourceV) : 0))),
@@ -110,14 +115,16 @@ export class FaultWatch {
   /** Loads whose current turned round, that were off and are not, and that had it straight from the source and now have it through another load. */
   private backwards(change: Change, at: At): readonly FedBackwards[] {
     // What joins two nodes takes no straight way from any load.
-    const direct = change.kind === 'joined' ? this.direct : directNodes(this.factored.network, this.loads, change.element)
+    const direct = change.kind === 'joined' ? this.direct : directNodes(this.factored.network, this.unbridged, change.element)
     const straight = (nodes: ReadonlySet<string>, { from, to }: PlainElement) => nodes.has(from) && nodes.has(to)
     return this.given.loads.flatMap((id): readonly FedBackwards[] => {
       const element = this.element(id)
       const { currentA, dropV } = at(element)
       const before = this.before(element)
       if (Math.abs(before.dropV) <= this.offV)
-        return Math.abs(dropV) <= this.offV ? [] : [{ id, how: dropV < 0 ? 'reversed' : 'though switched off', dropV }]
+        return Math.abs(dropV) <= this.offV || !this.unbridged.has(id)
+          ? []
+          : [{ id, how: dropV < 0 ? 'reversed' : 'though switched off', dropV }]
       const share = currentA / before.currentA
       if (!(Math.abs(share) > NOTHING)) return []
       if (share < 0) return [{ id, how: 'reversed', dropV }]

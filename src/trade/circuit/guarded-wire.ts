@@ -8,7 +8,7 @@ import { conductorBySize } from './ampacity-conductor.ts'
 import type { Conductor } from './conductor.ts'
 import { heatedWire } from './heated-wire.ts'
 import { type ProtectionGiven, protection } from './protection.ts'
-import { bandHeating } from './protection-heating.ts'
+import { overloadedTo } from './protection-heating.ts'
 import { type SwitchGiven, switchNeed } from './switch.ts'
 import type { Lying, Protector } from './wire.ts'
 import { wireShort } from './wire-short.ts'
@@ -58,15 +58,25 @@ export function guardedWire(x: Plain<GuardedWireGiven>) {
 }
 
 /** How hot the wire gets: at its load, at an overload that is never cleared or only slowly, in a short at its far end. */
-function heatingOf({ style, ratingA, loadA, faultA, insulationC, ambientC, conductor, ...lies }: Plain<GuardedWireGiven>) {
+function heatingOf({
+  style,
+  ratingA,
+  protectorC: placeC,
+  loadA,
+  faultA,
+  insulationC,
+  ambientC,
+  conductor,
+  ...lies
+}: Plain<GuardedWireGiven>) {
   const current = ampacity({ ...lies, insulationC, ambientC, conductor: conductorBySize(conductor.size) })
-  if (current.kind === 'no figure') return { loadedC: null, overloadC: null, short: null }
+  if (current.kind === 'no figure') return { loadedC: null, heating: null, short: null }
   const wire = heatedWire({ conductor, current, insulationC, ambientC })
   const loadedC = loadedWireC({ current, currentA: loadA, insulationC, ambientC })
   const opened = faultA === null ? null : wireShort({ style, ratingA, faultA, wire, insulationC, loadedC })
   return {
     loadedC,
-    overloadC: bandHeating({ style, ratingA, wire, startC: loadedC, limitC: insulationC })?.worstC ?? null,
+    heating: { insulationC, ...overloadedTo({ style, ratingA, placeC, wire, startC: loadedC, limitC: insulationC }) },
     short: faultA === null || opened === null ? null : { faultA, ...opened }
   }
 }

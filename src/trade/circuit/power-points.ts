@@ -66,9 +66,11 @@ function noPoint(loads: readonly PartOf<'power'>[], ports: Ports): NoAnswer {
   const share = greatestShare(ports)
   const names = loads.map(({ id, powerW }) => `${quoted(id)} takes ${threeDigits(powerW)} W`).join(' and ')
   const most = loads.map(({ id, powerW }) => `${quoted(id)} ${threeDigits(share * powerW, 'down')} W`).join(' with ')
+  const [only] = loads
+  const less = loads.length > 1 ? `${threeDigits(100 * share, 'down')} % of their powers` : `${threeDigits(share * only!.powerW, 'down')} W`
   return new NoAnswer(
     `no operating point: ${names} whatever the voltage; the most that can arrive is ${most}`,
-    `take no more than ${threeDigits(100 * share, 'down')} % of that, or use thicker or shorter wire, better joints, a higher bus`
+    `take no more than ${less}, or use thicker or shorter wire, better joints, a higher bus`
   )
 }
 

@@ -66,3 +66,9 @@ export function coldRatingA(
     throw new OutsideRange('coldRatingA', 'ambientC', ambientC, THERMAL_MULTIPLIERS[0].ambientC, THERMAL_MULTIPLIERS[5].ambientC)
   return ratingA / row.factor
 }
+
+/** What any protector holds for good at the least: its rating, a thermal breaker in the cold more. Colder than printed it holds what it does at the coldest row, or more. */
+export function leastHeldA(style: ProtectionStyle, x: { readonly ratingA: number; readonly ambientC: number }): number {
+  const ambientC = Math.max(x.ambientC, THERMAL_MULTIPLIERS[0].ambientC)
+  return Math.max(x.ratingA, coldRatingA(style, { ratingA: x.ratingA, ambientC }))
+}

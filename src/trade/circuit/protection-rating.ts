@@ -16,7 +16,7 @@ export interface RatingNeed {
   /** Null where the practice has no figure for the wire: then no rating is turned down for it. */
   readonly wireLimitA: number | null
   /** The wire under its load, to be heated by an overload; null where the practice has a published limit, or nothing is known of the wire. */
-  readonly heated: Pick<Plain<BandHeatingGiven>, 'wire' | 'startC' | 'limitC'> | null
+  readonly heated: Pick<Plain<BandHeatingGiven>, 'placeC' | 'wire' | 'startC' | 'limitC'> | null
   readonly inrush: { readonly currentA: number; readonly timeS: number } | null
   /** Highest voltage of the bus; null where it is not known. */
   readonly busV: number | null
@@ -72,11 +72,15 @@ function aboveWire({ wireLimitA }: RatingNeed, ratingA: number): Objection {
 }
 
 function heatsWire({ style, heated }: RatingNeed, ratingA: number): Objection {
-  const worstC = heated === null ? undefined : bandHeating({ style: style.id, ratingA, ...heated })?.worstC
-  if (heated === null || worstC === undefined) return undefined
+  if (heated === null) return undefined
+  const { worstC, held, edge } = bandHeating({ style: style.id, ratingA, ...heated })
   const bearsC = shortTimeLimitC({ kind: 'unknown', insulationC: heated.limitC })
   if (worstC <= bearsC) return undefined
-  return `an overload that it clears slowly or never brings the wire to ${threeDigits(worstC)} °C, it stands ${threeDigits(bearsC)} °C for seconds`
+  const overload =
+    edge === 'unknown'
+      ? `the ${threeDigits(held.currentA)} A that it holds for good at least bring`
+      : 'an overload that it clears slowly or never brings'
+  return `${overload} the wire to ${threeDigits(worstC)} °C, it stands ${threeDigits(bearsC)} °C for seconds`
 }
 
 function aboveVolts({ style, busV }: RatingNeed, ratingA: number): Objection {

@@ -1,7 +1,7 @@
 import { formula } from '../../formula/formula.ts'
 import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { allowedLoad, coldRatingA } from './protection-ambient.ts'
+import { allowedLoad } from './protection-ambient.ts'
 import { breakingCapacity } from './protection-breaking.ts'
 import { openingTime } from './protection-opening.ts'
 import type { ProtectionStyle, StyleId } from './protection-style.ts'
@@ -51,7 +51,6 @@ export function protection(x: Plain<ProtectionGiven>) {
     allowed,
     limit,
     wireMarginA: limit.wireLimitA === null ? null : limit.wireLimitA - ratingA,
-    coldRatingA: coldRatingA(style, { ratingA, ambientC }),
     overload: overloadOf(style, ratingA),
     opening: x.faultA === null ? null : openingTime(style, { currentA: x.faultA, ratingA }),
     inrush: x.inrush === null ? null : openingTime(style, { currentA: x.inrush.currentA, ratingA }),

@@ -31,7 +31,7 @@ export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, 
     loadA: loadA.high,
     ambientC: protectorC.high,
     wireLimitA: limit.wireLimitA,
-    heated: limit.outsideCount === 0 ? null : heatedBy(loadA.high, wire.conductor, lies),
+    heated: limit.outsideCount === 0 ? null : heatedBy({ placeC: protectorC.low, currentA: loadA.high, conductor: wire.conductor }, lies),
     busV: busV?.high ?? null,
     inrush: inrush === null ? null : { currentA: inrush.currentA.high, timeS: inrush.timeS.high },
     fault: faultA === null ? null : { leastA: faultA.low, greatestA: faultA.high }
@@ -39,12 +39,15 @@ export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, 
 }
 
 /** The wire under its load; null where nothing is known of what it carries. */
-function heatedBy(currentA: number, conductor: Conductor, lies: Plain<AmpacityGiven>): RatingNeed['heated'] {
+function heatedBy(
+  { placeC, currentA, conductor }: { readonly placeC: number; readonly currentA: number; readonly conductor: Conductor },
+  lies: Plain<AmpacityGiven>
+): RatingNeed['heated'] {
   const current = ampacity(lies)
   if (current.kind === 'no figure') return null
   const { insulationC, ambientC } = lies
   const startC = loadedWireC({ current, currentA, insulationC, ambientC })
-  return { wire: heatedWire({ conductor, current, insulationC, ambientC }), startC, limitC: insulationC }
+  return { placeC, wire: heatedWire({ conductor, current, insulationC, ambientC }), startC, limitC: insulationC }
 }
 
 /** In words, with what speaks against the ratings that come nearest. */

@@ -15,3 +15,13 @@ export function staysFed(
   const passed = loads.filter(one => way.passes.some(({ load }) => load === one.name))
   return loadWay({ runs: runs.filter(({ id }) => !open.includes(id)), loads: passed }, sources, name) !== null
 }
+
+/** Other loads through which a load still gets current when none of these runs conducts, as one that a switch bridges; null where it gets none. */
+export function fedThrough(
+  { bus, ground, runs, loads, sources = [{ id: bus, from: ground, to: bus }] }: Wiring,
+  name: string,
+  open: readonly string[]
+): readonly string[] | null {
+  const way = loadWay({ runs: runs.filter(({ id }) => !open.includes(id)), loads }, sources, name)
+  return way === null ? null : way.passes.flatMap(({ load }) => (load === name ? [] : [load]))
+}

@@ -1,6 +1,7 @@
+import type { CircuitFit } from '../../fitting/circuit.ts'
 import { type FaultRoles, faultsGiven } from '../../fitting/circuit-faults.ts'
 import { runId } from '../../fitting/circuit-parts.ts'
-import { nominalPlain } from '../../formula/given.ts'
+import { nominalPlain, type Plain } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { silently } from '../../formula/working.ts'
 import { markedItem } from '../../job/circuit-names.ts'
@@ -11,11 +12,12 @@ import { wayTo } from '../../trade/circuit/guarding.ts'
 import { openingTime } from '../../trade/circuit/protection-opening.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { type StatedFault, walkedAs, walkWithout } from '../../trade/circuit/switched-walk.ts'
-import type { FittedCircuit } from './circuit-fit-of.ts'
 import type { Guards } from './circuit-guards.ts'
+import type { CircuitJudged } from './circuit-judged.ts'
 import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
-import { allOn } from './positions-of.ts'
-import { figureLack } from './wire-lacks.ts'
+import { unseenLack } from './in-position.ts'
+import type { Tried } from './positions-of.ts'
+import { figureLack, type Lack } from './wire-lacks.ts'
 
 export interface CircuitWalk {
   readonly walk: readonly StatedFault[]
@@ -29,8 +31,8 @@ export interface CircuitWalk {
 }
 
 /** Every single fault of a circuit, worst first, at the nominal. A short before every protector, but no further from the source than one may stand, is none of them. */
-export function circuitWalk(circuit: JobCircuit, fitted: FittedCircuit): CircuitWalk {
-  const { fit, guards } = fitted
+export function circuitWalk(judged: CircuitJudged): CircuitWalk {
+  const { circuit, fit, guards, positions } = judged
   const { wiring, unguarded, protectors, bare } = guards
   const points = new Set([...wiring.runs, ...wiring.loads].flatMap(({ from, to }) => [from, to]))
   const { cranking } = circuit
@@ -53,39 +55,34 @@ export function circuitWalk(circuit: JobCircuit, fitted: FittedCircuit): Circuit
   return silently(() => {
     const drawn = nominalPlain(fit)
     const given = faultsGiven(drawn, roles)
-    const closed = closedGiven(circuit, fitted, roles)
-    const { capacities } = closed?.given ?? given
+    const switched = positions.tried.flatMap(one => switchedGiven(drawn, one, roles) ?? [])
+    const known = new Set([given, ...switched.map(one => one.given)].flatMap(({ capacities }) => capacities.map(({ id }) => id)))
     const unknown = fit.runs.flatMap(({ id, parts }) =>
-      parts.some(({ of }) => of === 'wire') && !capacities.some(one => one.id === runId(id))
-        ? [
-            {
-              id,
-              lacks: figureLack({ circuit, fit }, id) ?? { says: `no current gets to ${id}`, change: 'draw what joins it to a source' }
-            }
-          ]
-        : []
+      parts.some(({ of }) => of === 'wire') && !known.has(runId(id)) ? [{ id, lacks: lackOf(judged, id) }] : []
     )
-    const walk = [...walkFaults(given), ...(closed === null ? [] : walkedAs(closed.state, closed.given)), ...offWalks(circuit, given)]
-    return { walk, known: capacities.length, unknown, silent: silentOf(circuit, protectors), unsaid: bare.unsaid }
+    const walk = [...walkFaults(given), ...switched.flatMap(one => walkedAs(one.state, one.given)), ...offWalks(circuit, given)]
+    return { walk, known: known.size, unknown, silent: silentOf(circuit, protectors), unsaid: bare.unsaid }
   })
 }
 
-/** With what is drawn open closed: some day it is. Nothing where that has no answer, which is a finding of its own. */
-function closedGiven(
-  circuit: JobCircuit,
-  fitted: FittedCircuit,
+/** With its switches in another position. Nothing where that has no answer, which is a finding of its own. */
+function switchedGiven(
+  drawn: Plain<CircuitFit>,
+  { state, open }: Tried,
   roles: FaultRoles
 ): { readonly state: string; readonly given: FaultGiven } | null {
-  const on = allOn(circuit, fitted)
-  if (on === null) return null
-  const drawn = nominalPlain(fitted.fit)
-  const runs = drawn.runs.map(run => ({ ...run, state: on.open.has(run.id) ? ('open' as const) : ('closed' as const) }))
+  const runs = drawn.runs.map(run => ({ ...run, state: open.has(run.id) ? ('open' as const) : ('closed' as const) }))
   try {
-    return { state: on.state, given: faultsGiven({ ...drawn, runs }, { ...roles, cranking: null }) }
+    return { state, given: faultsGiven({ ...drawn, runs }, { ...roles, cranking: null }) }
   } catch (error) {
     if (!(error instanceof NoAnswer)) throw error
     return null
   }
+}
+
+/** Why nobody knows whether a wire burns. */
+function lackOf(judged: CircuitJudged, id: string): Lack {
+  return figureLack(judged, id) ?? unseenLack(judged, id) ?? { says: `no current gets to ${id}`, change: 'draw what joins it to a source' }
 }
 
 /** What is switched off stays off, whatever single fault comes. */

@@ -25,7 +25,7 @@ export function fittedProtector(guards: Guards, { item: _, ...one }: RatedProtec
     wire: held?.wire ?? null,
     holds: {
       run: held?.run ?? null,
-      beside: beside.map(({ name, style, ratingA }) => ({ name, style, ratingA })),
+      beside: beside.map(({ name, style, ratingA, placeC }) => ({ name, style, ratingA, placeC })),
       unknown: held?.group.unknown ?? [],
       backedBy: held?.backedBy ?? []
     }

@@ -1,5 +1,5 @@
 import type { Finding } from '../../rules/finding.ts'
-import { unsureOf } from '../../rules/missing.ts'
+import { type Unsure, unsureOf } from '../../rules/missing.ts'
 import { asked, type Rule } from '../../rules/rule.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns } from './circuit-wiring.ts'
@@ -49,19 +49,20 @@ export function offCount({ fit }: Position): number {
   return openRuns(fit).size
 }
 
+type Seen = Pick<CircuitJudged, 'circuit' | 'positions'>
+
 /** What is drawn open and closed in no position that could be worked out is not judged; null where there is one. */
-export function unseenFinding(
-  rule: Omit<Rule<never>, 'judge'>,
-  { circuit, positions }: Pick<CircuitJudged, 'circuit' | 'positions'>,
-  run: string
-): Finding | null {
+export function unseenFinding(rule: Omit<Rule<never>, 'judge'>, seen: Seen, run: string): Finding | null {
+  const unsure = unseenLack(seen, run)
+  return unsure === null ? null : asked({ ...rule, judge: () => unsureOf(unsure) }, null)
+}
+
+/** Why nobody knows what flows in it when it is closed. */
+export function unseenLack({ circuit, positions }: Seen, run: string): Unsure | null {
   if (!positions.unseen.has(run)) return null
   const names = namedRuns(circuit)
     .flatMap(({ id, run: { through } }) => (id === run ? switchNames(through) : []))
     .join(' and ')
   const says = `${names}, drawn open: what it carries when closed is not known`
-  return asked(
-    { ...rule, judge: () => unsureOf({ says, change: `judge it with ${names} closed, and with what else must be open then` }) },
-    null
-  )
+  return { says, change: `judge it with ${names} closed, and with what else must be open then` }
 }

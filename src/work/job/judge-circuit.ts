@@ -133,7 +133,7 @@ function wholeThing(judged: CircuitJudged): Placed {
   const marks = devicesOf(job)
     .filter(({ does }) => does !== 'joins')
     .map(({ mark }) => mark)
-  const subject = { ...circuitWalk(circuit, judged), marks, labels: circuit.labels }
+  const subject = { ...circuitWalk(judged), marks, labels: circuit.labels }
   const unprotected = guards.unguarded.loads.length > 0 || guards.bare.endless
   const findings = [
     shiftFinding(judged),

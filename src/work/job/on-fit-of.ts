@@ -9,5 +9,5 @@ import { allOn } from './positions-of.ts'
 export function onFitOf(job: Job, circuit: JobCircuit): CircuitFit {
   const fitted = fittedCircuit(job, circuit)
   const on = allOn(circuit, fitted)
-  return on === null ? fitted.fit : positionFit(fitted, circuit, on.open)
+  return on === null ? fitted.fit : positionFit(fitted, circuit, on)
 }

@@ -28,9 +28,17 @@ export interface Position {
   readonly fed: ReadonlySet<string>
 }
 
+/** A position by the runs that are open in it. */
+export interface Tried {
+  readonly state: string
+  readonly open: Opened
+}
+
 export interface Positions {
   /** As it is drawn, and those in which something carries more or another load is fed. */
   readonly worked: readonly [drawn: Position, ...others: Position[]]
+  /** Every one that was looked at besides. */
+  readonly tried: readonly Tried[]
   /** Runs that are closed in none that was looked at. */
   readonly unseen: ReadonlySet<string>
   /** Why there is none of one that could be. */
@@ -48,18 +56,19 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
   const switching = switchingOf(circuit, fitted)
   const asDrawn = new Set(switching.open)
   const drawn: Position = { state: null, fit: fitted.fit, ...workedIn(job, fitted.fit), fed: fedLoads(switching, asDrawn) }
-  const tried = switchPositions(switching)
-  if (tried.length === 0) return { worked: [drawn], unseen: asDrawn, unanswered: [] }
+  const tried = switchPositions(switching).map(open => ({ state: positionName(circuit, asDrawn, open), open }))
+  if (tried.length === 0) return { worked: [drawn], tried, unseen: asDrawn, unanswered: [] }
   const most = new MostCarried(drawn)
-  const found = tried.map(open => ({ open, ...inPosition(open) }))
+  const found = tried.map(one => ({ ...one, ...inPosition(one) }))
   return {
     worked: [drawn, ...found.flatMap(({ position }) => position ?? [])],
+    tried,
     unseen: new Set(switching.open.filter(id => !most.carried(id) && !found.some(one => one.failed === null && isClosing(one.open, id)))),
     unanswered: found.flatMap(({ failed }) => failed ?? []).slice(0, 1)
   }
 
-  function inPosition(open: Opened): { readonly position: Position | null; readonly failed: Finding | null } {
-    const [state, fit, fed] = [positionName(circuit, asDrawn, open), positionFit(fitted, circuit, open), fedLoads(switching, open)]
+  function inPosition({ state, open }: Tried): { readonly position: Position | null; readonly failed: Finding | null } {
+    const [fit, fed] = [positionFit(fitted, circuit, open), fedLoads(switching, open)]
     try {
       return { position: most.isLess({ fit, fed }) ? { state, fit, ...workedIn(job, fit), fed } : null, failed: null }
     } catch (error) {
@@ -80,11 +89,10 @@ function workedIn(job: Job, fit: CircuitFit): Pick<Position, 'bounds' | 'heated'
 }
 
 /** Everything on that can be, where that is not how it is drawn. */
-export function allOn(circuit: JobCircuit, fitted: FittedCircuit): { readonly state: string; readonly open: Opened } | null {
+export function allOn(circuit: JobCircuit, fitted: FittedCircuit): Opened | null {
   const switching = switchingOf(circuit, fitted)
-  const drawn = new Set(switching.open)
   const open = mostClosed(switching)
-  return open.size === drawn.size ? null : { state: positionName(circuit, drawn, open), open }
+  return open.size === switching.open.length ? null : open
 }
 
 function switchingOf(circuit: JobCircuit, { fit, guards: { wiring, threads } }: FittedCircuit): Switching {

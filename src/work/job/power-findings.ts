@@ -7,12 +7,12 @@ import { weak } from '../../rules/heater/weak.ts'
 import { type Unsure, unsureOf } from '../../rules/missing.ts'
 import { asked } from '../../rules/rule.ts'
 import { none } from '../../rules/switch/none.ts'
-import { staysFed } from '../../trade/circuit/switched-by.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import type { JobLoad } from './circuit-wiring.ts'
 import { feeding, inPosition, loadIn } from './in-position.ts'
-import { onTogether, switchRuns } from './on-together.ts'
+import { onTogether } from './on-together.ts'
 import { steadyOf } from './steady-of.ts'
+import { switchedOff } from './switched-off.ts'
 import { unfedLoad } from './unfed-loads.ts'
 
 /** Whether enough power arrives and not too much, and whether it can be taken off. */
@@ -20,7 +20,7 @@ export function powerFindings(judged: CircuitJudged, load: JobLoad, unsure: Unsu
   return [
     ...weakFinding(judged, load, unsure),
     ...ratingFinding(judged, load),
-    ...(heats(load) ? [asked(none, { load: loadName(load), switchedBy: switchedBy(judged, loadName(load)) })] : [])
+    ...(heats(load) ? [asked(none, { load: loadName(load), ...switchedOff(judged, loadName(load)) })] : [])
   ]
 }
 
@@ -59,20 +59,4 @@ function ratingFinding(judged: CircuitJudged, load: JobLoad): readonly Finding[]
 /** A heater, and what is drawn like one; a lamp, a motor or electronics has a switch of its own. */
 function heats({ heater, kind, voltage, resistance }: JobLoad): boolean {
   return heater !== null || ((kind ?? 'resistive') === 'resistive' && (voltage !== null || resistance !== null))
-}
-
-/** What stands in series with a load; else what takes the power off together, each beside the other. */
-function switchedBy({ circuit, guards: { wiring, guarding } }: CircuitJudged, name: string): readonly string[] {
-  const runs = switchRuns(circuit)
-  const open = runs.map(({ id }) => id)
-  if (staysFed(wiring, name, open)) return []
-  const inSeries = runs.filter(({ id }) => guarding.get(id)!.loads.includes(name))
-  const beside = runs.filter(({ id }) =>
-    staysFed(
-      wiring,
-      name,
-      open.filter(other => other !== id)
-    )
-  )
-  return (inSeries.length > 0 ? inSeries : beside).flatMap(({ items }) => items)
 }

@@ -32,7 +32,7 @@ export const PROTECT_RESULTS: ResultMap<ReturnType<typeof guardedWire>> = {
   ],
   'inrush.opening-time.shortest': [opens('opens no sooner, at the inrush', 'ti'), r => r.inrush?.shortestS],
   'overload.held': [heldA, r => r.overload?.heldA],
-  'overload-temperature': [overload, r => r.overloadC],
+  'overload-temperature': [overload, r => (r.heating?.edge === 'published' ? r.heating.overloadC : null)],
   'short-circuit-temperature': [shortEnd, r => (r.short?.edge === 'unknown' ? null : r.short?.endC)],
   'breaking-capacity': [breaking, r => r.breakingA],
   'switch.needed': [neededRatingA, r => (r.contacts === null || r.contacts.busV.high > MOST_SWITCH_V ? null : r.contacts.neededA)],

@@ -43,7 +43,7 @@ it('with a wire of which nobody knows what it may carry nothing passes, and what
       burns,
       { walk: [walked({})], known, unknown, silent: [] },
       'insulation',
-      'what thin may carry is not known: read the print'
+      'whether thin burns is not known: read the print'
     )
   expect(verdictOf(burns, { walk: [walked({ overloads: [over(Number.POSITIVE_INFINITY)] })], known: 1, unknown, silent: [] })).toBe('fail')
 })
@@ -55,12 +55,12 @@ it('tells each reason by its wires', () => {
     { id: 'two', lacks: lacksInsulation }
   ]
   expect(asked(burns, { walk: [walked({})], known: 1, unknown, silent: [] }).says).toBe(
-    'insulation is not given: what one, two may carry is not known: read the print; nor what odd may carry (no table has it)'
+    'insulation is not given: whether one, two burns is not known: read the print; nor of odd (no table has it)'
   )
   const odd = asked(burns, { walk: [walked({})], known: 1, unknown: [unknown[1]!], silent: [] })
   expect(odd).toMatchObject({
     verdict: 'not-judged',
-    says: 'what odd may carry is not known: no table has it',
+    says: 'whether odd burns is not known: no table has it',
     change: 'take another size'
   })
   expect(odd.lacks).toBeUndefined()

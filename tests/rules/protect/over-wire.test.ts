@@ -8,6 +8,8 @@ import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } fr
 const limit = { wireLimitA: sharp(15), says: 'table', source: SOURCES['ac-11-3'] }
 const subject = { protector: 'fuse', ratingA: sharp(10), limit, wireMarginA: sharp(5), overload: null, assumed: null }
 
+const held = { heldA: sharp(13.5), edge: 'published' } as const
+
 it.each([
   ['room', sharp(0.1), 'pass'],
   ['too large at the worst end', between(-0.1, 2), 'fail'],
@@ -40,7 +42,7 @@ it.each([
   ['at what it stands for seconds', 160, 'caution'],
   ['above that', 160.1, 'fail']
 ])('insulation of 105 °C at an overload, %s, whatever the limit', (_, endC, verdict) => {
-  const overload = { overloadC: between(80, endC), insulationC: sharp(105) }
+  const overload = { ...held, overloadC: between(80, endC), insulationC: sharp(105) }
   const noTable = { ...limit, source: SOURCES.practice }
   expect(verdictOf(overWire, { ...subject, limit: noTable, overload })).toBe(verdict)
   expect(verdictOf(overWire, { ...subject, overload })).toBe(verdict)
@@ -52,10 +54,60 @@ it.each([
   ['as the table has it', 0, 'caution'],
   ['in a hotter place than that', 1, 'fail']
 ])('a pair that a published table allows, the wire lying %s: a sum of what it would get to', (_, outside, verdict) => {
-  const overload = { overloadC: sharp(300), insulationC: sharp(105) }
+  const overload = { ...held, overloadC: sharp(300), insulationC: sharp(105) }
   const table = { ...limit, outsideCount: between(0, outside) }
   expect(verdictOf(overWire, { ...subject, limit: table, overload })).toBe(verdict)
   expect(verdictOf(overWire, { ...subject, limit: table, wireMarginA: sharp(-1), overload })).toBe('fail')
+})
+
+it('a failing overload is told by the temperature that fails', () => {
+  const overload = { ...held, overloadC: between(80, 172.5), insulationC: sharp(105) }
+  expect(asked(overWire, { ...subject, overload })).toMatchObject({
+    value: 172.5,
+    limit: 160,
+    margin: -12.5,
+    unit: '°C',
+    source: 'ac-11-3'
+  })
+  // Too large for the table as well: that is told.
+  expect(asked(overWire, { ...subject, wireMarginA: sharp(-1), overload })).toMatchObject({ value: -1, limit: 0, margin: -1, unit: 'A' })
+})
+
+describe('behind a style without published times', () => {
+  const overload = { heldA: sharp(10), edge: 'unknown', overloadC: sharp(60), insulationC: sharp(105) } as const
+  it.each([
+    [60, 'caution', '10.00 A at the least, which bring the wire to 60.0 °C of the 105.0 °C of its insulation'],
+    [106, 'caution', 'which bring the wire to 106.0 °C, above the 105.0 °C of its insulation'],
+    [160.1, 'fail', 'and above the 160.0 °C that it stands for seconds']
+  ])('its rating heats the wire to %s °C', (endC, verdict, says) => {
+    const found = asked(overWire, { ...subject, overload: { ...overload, overloadC: sharp(endC) } })
+    expect(found).toMatchObject({ verdict, says: expect.stringContaining(says) })
+    expect(found.says).toContain('what it carries for good is not known')
+  })
+  it('the way out is its curve, where its rating is not too much', () => {
+    expect(asked(overWire, { ...subject, overload }).change).toContain("the maker's curve")
+    expect(asked(overWire, { ...subject, overload: { ...overload, overloadC: sharp(106) } }).change).toContain('smaller protector')
+  })
+  it('beside a table that does not hold for the wire tells that as well', () => {
+    const table = { ...limit, outsideCount: sharp(1) }
+    expect(asked(overWire, { ...subject, limit: table, overload })).toMatchObject({
+      verdict: 'caution',
+      says: expect.stringContaining('the wire lies outside what the table holds for')
+    })
+  })
+  it('within a table that allows the pair is a caution', () => {
+    const table = { ...limit, outsideCount: sharp(0) }
+    for (const endC of [60, 106, 300])
+      expect(verdictOf(overWire, { ...subject, limit: table, overload: { ...overload, overloadC: sharp(endC) } })).toBe('caution')
+  })
+})
+
+it.each([
+  ['as the table has it', sharp(0), 'pass'],
+  ['no table', null, 'pass'],
+  ['maybe in a hotter place', between(0, 1), 'caution']
+])('where no overload can be worked out the table stands alone: %s', (_, outsideCount, verdict) => {
+  expect(verdictOf(overWire, { ...subject, limit: { ...limit, outsideCount } })).toBe(verdict)
 })
 
 it('passes a wire thinner than any table prints only up to a figure that one prints for it where it lies worse', () => {

@@ -16,3 +16,13 @@ it('what does is named', () => {
     says: 'switch S1, thermostat T1: the power of left can be taken off'
   })
 })
+
+it.each([
+  [
+    { off: ['switch S1'], through: ['dropper'], powerW: 23.04 },
+    'nothing that is drawn switches left off: with switch S1 off it still takes 23 W through dropper'
+  ],
+  [{ off: [], through: ['one', 'two'], powerW: null }, 'nothing that is drawn switches left off: it takes current through one and two']
+])('what is left through others is told: %j', (left, says) => {
+  expect(asked(none, { load: 'left', switchedBy: [], left })).toMatchObject({ verdict: 'caution', says })
+})

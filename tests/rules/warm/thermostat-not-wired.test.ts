@@ -6,8 +6,18 @@ import { expectNotJudged, verdictOf } from '../bounded.ts'
 
 it('passes where none is left out, fails and names those that are', () => {
   expect(verdictOf(thermostatNotWired, { uncut: [] })).toBe('pass')
-  expect(verdictOf(thermostatNotWired, { uncut: ['left'] })).toBe('fail')
-  expect(asked(thermostatNotWired, { uncut: ['left', 'right'] }).says).toContain('on the way to left, right:')
+  const bare = (name: string) => ({ name, round: [] })
+  expect(verdictOf(thermostatNotWired, { uncut: [bare('left')] })).toBe('fail')
+  expect(asked(thermostatNotWired, { uncut: [bare('left'), bare('right')] }).says).toContain('on the way to left, right:')
+})
+
+it('tells what leads round a thermostat that is there', () => {
+  const round = (name: string) => ({ name, round: ['bypass'] })
+  expect(asked(thermostatNotWired, { uncut: [round('left'), round('right')] })).toMatchObject({
+    verdict: 'fail',
+    says: expect.stringMatching(/^bypass leads round the thermostat of left, right:/),
+    change: 'take out bypass'
+  })
 })
 
 it('without a drawn circuit is not judged', () => {

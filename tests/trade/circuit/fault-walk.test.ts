@@ -119,6 +119,21 @@ describe('two loads on one strap', () => {
   })
 })
 
+describe('a load that a closed switch leads round', () => {
+  // A dropper before a lamp, bridged for full light: 12 V over 2 + 4 ohm without the bridge, as it is meant.
+  const elements = [ohm('dropper', 'bus', 'lamp+', 2), ohm('bridge', 'bus', 'lamp+', 0.004), ohm('lamp', 'lamp+', 'lamp-', 4)]
+  const back = ohm('back', 'lamp-', 'frame', 0.05)
+  it('is not switched off: with the bridge open both are on in series, as they are meant', () => {
+    const { backwards, currentsA } = named(given([...elements, back], { loads: ['dropper', 'lamp'] }), 'bridge open')
+    expect(currentsA.lamp).toBeCloseTo(12 / 6.06, 9)
+    expect(backwards).toEqual([])
+  })
+  it('whichever way round it is drawn', () => {
+    const turned = [ohm('dropper', 'lamp+', 'bus', 2), ...elements.slice(1), back]
+    expect(named(given(turned, { loads: ['dropper', 'lamp'] }), 'bridge open').backwards).toEqual([])
+  })
+})
+
 describe('the engine strap off while cranking', () => {
   // The block has a second way home: the return wire of the heater.
   const elements = [

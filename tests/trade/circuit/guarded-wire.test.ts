@@ -45,8 +45,8 @@ describe('a fuse of 10 A before AWG 16', () => {
       const risePerK = (75 * (currentA / 25) ** 2) / 339.5
       return (30 + 234.5 * risePerK) / (1 - risePerK)
     }
-    expect(guarded().overloadC).toBeGreaterThanOrEqual(settledC(13.5) - 1e-6)
-    expect(guarded().overloadC).toBeLessThan(settledC(20))
+    expect(guarded().heating!.overloadC).toBeGreaterThanOrEqual(settledC(13.5) - 1e-6)
+    expect(guarded().heating!.overloadC).toBeLessThan(settledC(20))
   })
   it('opens at a short of 40 A within 20/4² s', () => {
     expect(guarded().short).toMatchObject({ faultA: 40, longestS: expect.closeTo(1.25, 9) })
@@ -59,12 +59,12 @@ describe('a fuse of 10 A before AWG 16', () => {
   })
 })
 
-it('a style without published times says nothing of overload and short', () => {
-  expect(guarded({ style: 'thermal' })).toMatchObject({ overloadC: null, short: null, loadedC: expect.closeTo(35.88, 9) })
+it('a style without published times says nothing of a short, and of an overload that it is not known', () => {
+  expect(guarded({ style: 'thermal' })).toMatchObject({ heating: { edge: 'unknown' }, short: null, loadedC: expect.closeTo(35.88, 9) })
 })
 
 it('a wire below the table has no temperatures', () => {
-  expect(guarded({ conductor: wire('AWG 20', 'solid') })).toMatchObject({ loadedC: null, overloadC: null, short: null })
+  expect(guarded({ conductor: wire('AWG 20', 'solid') })).toMatchObject({ loadedC: null, heating: null, short: null })
 })
 
 describe('a rating is wanted', () => {

@@ -1,13 +1,13 @@
 // property: a wire behind its protector.
 import fc from 'fast-check'
-import { expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { boundsOf } from '../../../src/formula/bounds.ts'
 import { Given } from '../../../src/formula/given.ts'
 import { bandHeating } from '../../../src/trade/circuit/protection-heating.ts'
 
 /** Invented wire. */
 const wire = { areaMm2: 1.5, resistanceOhmPerM: 0.0133, ampacityA: 20, ratedC: 105, ambientC: 30 }
-const behind = (ratingA: number) => bandHeating({ style: 'blade', ratingA, wire, startC: 60, limitC: 105 })!
+const behind = (ratingA: number) => bandHeating({ style: 'blade', ratingA, placeC: 25, wire, startC: 60, limitC: 105 })!
 
 it('leaves the wire at its rating where what is never cleared is its continuous current', () => {
   // 1.35 · 14.8148 = 20 A
@@ -35,6 +35,7 @@ it('carries bounds', () => {
     {
       style: 'blade' as const,
       ratingA: given(10),
+      placeC: given(25),
       wire: {
         areaMm2: given(1.5),
         resistanceOhmPerM: given(0.0133),
@@ -51,6 +52,23 @@ it('carries bounds', () => {
   expect(found.worstC.high).toBeGreaterThan(found.worstC.value)
 })
 
-it('says nothing of a style without gates', () => {
-  expect(bandHeating({ style: 'thermal', ratingA: 10, wire, startC: 60, limitC: 105 })).toBeNull()
+describe('of a style without gates', () => {
+  const unknown = (style: 'thermal' | 'blade-mini', placeC: number, ratingA = 20) =>
+    bandHeating({ style, ratingA, placeC, wire, startC: 60, limitC: 105 })
+  it('takes the rating for what flows for good, and tells that more may', () => {
+    // 20 A is what this wire carries for good.
+    expect(unknown('blade-mini', -40)).toMatchObject({ edge: 'unknown', cleared: [], held: { currentA: 20 } })
+    expect(unknown('blade-mini', 25).worstC).toBeCloseTo(105, 8)
+    expect(behind(10).edge).toBe('published')
+  })
+  // Factors of the maker's sheet: 0.76 at -30 °C, 0.92 at 0 °C, 1 at 23 °C (thermal-breaker-sheet, read-secondary).
+  it.each([
+    [-35, 15.2 / 0.76],
+    [-20, 15.2 / 0.76],
+    [5, 15.2 / 0.92],
+    [25, 15.2],
+    [50, 15.2]
+  ])('a thermal breaker at %s °C holds what it does in the cold', (placeC, currentA) => {
+    expect(unknown('thermal', placeC, 15.2).held.currentA).toBeCloseTo(currentA, 9)
+  })
 })

@@ -51,9 +51,14 @@ it('does not let an overload without end bring the wire above what it stands for
   // By hand: 1.35 · 10 A in a wire of 15 A at 105 °C in 30 °C: u = 0.9² · 75/339.5 = 0.17894, (30 + 234.5 · u)/(1 − u) = 87.6 °C;
   // 1.35 · 15 A: u = 1.35² · 75/339.5 = 0.40262, 208.3 °C. No gate in between is as hot: each is over within 600 s.
   const wire = { areaMm2: 1, resistanceOhmPerM: 0.0195, ampacityA: 15, ratedC: 105, ambientC: 30 }
-  const heated = { wire, startC: 40, limitC: 105 }
+  const heated = { placeC: -20, wire, startC: 40, limitC: 105 }
   expect(objections({ ...NEED, heated, loadA: 1 }, 5)).toEqual([])
   expect(objections({ ...NEED, heated }, 15).join()).toContain('brings the wire to 208 °C, it stands 160 °C for seconds')
+  // A thermal breaker of 15 A holds 15/0.76 A in the cold: u = (19.7368/15)² · 75/339.5 = 0.38247, 193.8 °C; a miniature fuse its 15 A, 105 °C.
+  expect(objections({ ...NEED, heated, wireLimitA: null, loadA: 1, style: styleOf('thermal') }, 15)).toEqual([
+    'the 19.7 A that it holds for good at least bring the wire to 194 °C, it stands 160 °C for seconds'
+  ])
+  expect(objections({ ...NEED, heated, loadA: 1, style: styleOf('blade-mini') }, 15)).toEqual([])
 })
 
 it('outlasts an inrush by the quick edge', () => {

@@ -71,7 +71,13 @@ describe('a load of constant power', () => {
     )
     // Together they are one load of 120 W behind 0.5 ohm, where 12²/(4·0.5) = 72 W can arrive: 60 %, 36 W each.
     expect(says).toMatch(/first.* 36 W with .*second.* 36 W|first.* 35\.9 W with .*second.* 35\.9 W/)
-    expect(change).toMatch(/no more than (60|59\.9) % of that/)
+    expect(change).toMatch(/no more than (60|59\.9) % of their powers/)
+  })
+
+  it('one that takes too much is told how much may be taken', () => {
+    // Behind 0.5 ohm 12²/(4·0.5) = 72 W can arrive.
+    const { change } = refusal(circuit(battery(12), ohm('feed', 'bus', 'tee', 0.5), power('only', 'tee', 80)))
+    expect(change).toMatch(/^take no more than (72|71\.9) W, or use thicker/)
   })
 
   it('two that take too much are both named with what they take', () => {

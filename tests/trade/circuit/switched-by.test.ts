@@ -1,7 +1,7 @@
 // table: which open runs leave a load without current; drawn by hand
 import { expect, it } from 'vitest'
 import type { Wiring } from '../../../src/trade/circuit/guarding.ts'
-import { staysFed } from '../../../src/trade/circuit/switched-by.ts'
+import { fedThrough, staysFed } from '../../../src/trade/circuit/switched-by.ts'
 
 const run = (id: string, from: string, to: string) => ({ id, from, to, protects: 'no' as const })
 const heater = { name: 'heater', from: 'h+', to: 'h-' }
@@ -40,4 +40,13 @@ it.each([
   ['in series with a lamp, open before that', BEHIND, ['feed'], false]
 ])('%s', (_, drawn, open, fed) => {
   expect(staysFed(drawn, 'heater', open)).toBe(fed)
+})
+
+it.each([
+  ['by itself', BESIDE, ['dash'], []],
+  ['not at all', BESIDE, ['dash', 'remote'], null],
+  ['through the lamp that its feed bridged', ROUND, ['feed'], ['lamp']],
+  ['not through that with its return open', ROUND, ['feed', 'return'], null]
+])('fed %s', (_, drawn, open, through) => {
+  expect(fedThrough(drawn, 'heater', open)).toEqual(through)
 })

@@ -49,3 +49,44 @@ describe('what switches in the feed', () => {
     })
   })
 })
+
+describe('a circuit that another position of its switches feeds from another source', () => {
+  const LIES = 'ambient: 40 °C, insulation: 105 °C, bundle: 2'
+  const burns = (states: readonly [string, string], aux = 'from: b2+, to: a+') => {
+    const text = `
+fettle: 1
+job: { title: two batteries, practice: road }
+circuit:
+  source: { bus: 13.8 V, low: 12.2 V, high: 14.6 V, resistance: 20 mohm, ground: chassis }
+  altitude: 0 m
+  other-sources: [{ what: second battery, voltage: 12.8 V, resistance: 5 mohm, from: chassis, to: b2+ }]
+  runs:
+    - from: bus
+      to: a+
+      wire: { size: 2.5 mm2, length: 2 m, ${LIES} }
+      through:
+        - { fuse: F1, rating: 10 A, style: blade, at: 25 °C, along: 0 m, resistance: 6 mohm }
+        - { switch: S1, rating: 20 A, state: ${states[0]}, resistance: 4 mohm }
+    - { ${aux}, name: aux, wire: { size: 1 mm2, length: 2 m, ${LIES} }, through: [{ switch: S2, rating: 20 A, state: ${states[1]}, resistance: 4 mohm }] }
+    - { from: a-, to: chassis, wire: { size: 2.5 mm2, length: 2 m, ${LIES} } }
+  loads: [{ load: A, power: 60 W, voltage: 12 V, from: a+, to: a-, kind: resistive }]
+`
+    const { errors, findings } = judgeJob('job.yaml', text)
+    expect(errors).toEqual([])
+    return findings.find(({ rule }) => rule === 'circuit/burns')!
+  }
+  // By hand: 12.8 V over 5 + 4 + 1 mohm and 2 m of 19.5 mohm/m (IEC 60228, 20 °C), 39 mohm, are 261 A cold; no fuse stands in it.
+  it.each([
+    [['closed', 'open'] as const, /^a\+ shorted to ground, with switch S2 on, switch S1 off: run aux carries 2[345]\d A/],
+    [['open', 'closed'] as const, /^a\+ shorted to ground: run aux carries 2[345]\d A/]
+  ])('drawn %s it burns the wire of the other', (states, says) => {
+    expect(burns(states)).toMatchObject({ verdict: 'fail', says: expect.stringMatching(says) })
+  })
+  it('what would join two sources is not judged, and it is told why', () => {
+    expect(burns(['closed', 'open'], 'from: b2+, to: bus')).toMatchObject({
+      verdict: 'not-judged',
+      says: 'whether aux burns is not known: switch S2, drawn open: what it carries when closed is not known',
+      change: expect.stringContaining('judge it with switch S2 closed')
+    })
+  })
+})

@@ -54,6 +54,19 @@ it('a fuse that lets its wire get too warm for good is no pass', () => {
   expect(at('20 A')).toEqual(['fail'])
 })
 
+it('a breaker of which no opening times are published is judged by what it holds in its place', () => {
+  const at = (rating: string, place: string) =>
+    verdicts([/fuse: F9, rating: 5 A, style: blade, at: 25 °C/, `breaker: F9, rating: ${rating}, style: thermal, at: ${place}`])(
+      'protect/over-wire'
+    )
+  // By hand: 17.85 A at 105 °C in 50 °C; 17.5 A: u = (17.5/17.85)² · 55/339.5 = 0.1557, (50 + 234.5·u)/(1 − u) = 102.5 °C;
+  // at -20 °C it holds 17.5/0.76 = 23.03 A: u = 0.2696, 155.0 °C; 17.8 A hold 23.42 A: u = 0.2789, 160.1 °C, above 160 °C.
+  expect(at('17.5 A', '25 °C')).toEqual(['caution'])
+  expect(at('17.5 A', '-20 °C')).toEqual(['caution'])
+  expect(at('17.8 A', '-20 °C')).toEqual(['fail'])
+  expect(at('17.8 A', '25 °C')).toEqual(['caution'])
+})
+
 it.each([/style: blade/, /fuse: F9, rating: 5 A, style: blade/])('no verdict on a time that nobody published', from => {
   const found = verdicts([
     from,

@@ -139,7 +139,14 @@ describe('a thermostat', () => {
     expect(verdicts).toMatchObject({ 'warm/too-hot': 'fail', 'warm/thermostat-not-wired': 'fail' })
     expect(finding('warm/thermostat-not-wired')?.says).toContain('on the way to left:')
     const beside = WIRED.replace('runs: [', 'runs: [{ from: bus, to: hot, bond: 0.1 ohm }, ')
-    expect(judged(beside + at60).verdicts['warm/thermostat-not-wired']).toBe('fail')
+    expect(judged(beside + at60).finding('warm/thermostat-not-wired')).toMatchObject({
+      verdict: 'fail',
+      says: expect.stringContaining('bus-hot leads round the thermostat of left')
+    })
+  })
+  it('beside another takes the power off with it, both open', () => {
+    const both = WIRED.replace('runs: [', 'runs: [{ from: bus, to: hot, through: [{ thermostat: T3, resistance: 0 ohm }] }, ')
+    expect(judged(both + at60).verdicts).toMatchObject({ 'warm/too-hot': 'pass', 'warm/thermostat-not-wired': 'pass' })
   })
   it('may work a relay, or stand in the return', () => {
     const relay = CIRCUIT.replace('to: hot, bond: 0 ohm', 'to: hot, through: [{ what: relay K1 of thermostat T2, resistance: 0 ohm }]')

@@ -157,6 +157,20 @@ describe('what can be switched off', () => {
     const more = `${back()}    - { from: bus, to: bar, bond: 100 mohm }\n`
     expect(judged({ loads: heater, more }).found('switch/none')[0]?.verdict).toBe('caution')
   })
+  // By hand: with S1 off 24 V over the dropper, 1 mohm and 10 ohm; 2 ohm leave the heater (24/12.001)² · 10 = 40.0 W, 200 ohm 0.131 W of its 56.5 W.
+  it('a switch with another load across it does not where that leaves it power', () => {
+    const across = (ohms: string, more = back()) =>
+      judged({ loads: `${heater}    - { load: dropper, resistance: ${ohms}, from: bus, to: bar, kind: motor }\n`, more }).found(
+        'switch/none'
+      )[0]
+    expect(across('2 ohm')).toMatchObject({
+      verdict: 'caution',
+      says: expect.stringContaining('with switch S1 off it still takes 40 W through dropper')
+    })
+    expect(across('200 ohm')).toMatchObject({ verdict: 'pass', says: 'switch S1: the power of left can be taken off' })
+    const main = back('{ switch: S9, rating: 10 A }')
+    expect(across('2 ohm', main)).toMatchObject({ verdict: 'pass', says: 'switch S9: the power of left can be taken off' })
+  })
   it('another load is asked where it is drawn like a heater', () => {
     const asked = (load: string) =>
       judged({ loads: `    - { load: other, ${load}, from: bar, to: frame }\n`, feed: '' }).found('switch/none').length

@@ -68,6 +68,21 @@ describe.each([
     expect(of('6 mm2', 10, 10).found('protect/over-wire', 'F1').verdict).toBe('pass')
     expect(of('6 mm2', 10, 10).found('protect/over-wire', 'F2').verdict).toBe('pass')
   })
+  it('is held against what both hold where the colder of them sits', () => {
+    const breaker = (mark: string, at: string) =>
+      `through: [{ breaker: ${mark}, rating: 10 A, style: thermal, at: ${at}, along: 0 m, resistance: 5 mohm }]`
+    const { found } = judged({
+      sources,
+      runs: [
+        run('bus', 'a', breaker('F1', '25 °C'), wire('6 mm2')),
+        run(start, 'a', breaker('F2', '-20 °C'), wire('6 mm2')),
+        ...behind('6 mm2')
+      ]
+    })
+    // 20 A/0.76, by the row of -30 °C (thermal-breaker-sheet, read-secondary).
+    for (const mark of ['F1', 'F2'])
+      expect(found('protect/over-wire', mark)).toMatchObject({ verdict: 'caution', says: expect.stringContaining('26.32 A at the least') })
+  })
   it('has a short that both have to open, and is guarded', () => {
     const { found, findings } = of('6 mm2')
     expect(found('wire/short-circuit', 'a-h+')).toMatchObject({ says: expect.stringMatching(/behind F1.*and F2.*side by side a short of/) })
