@@ -9,8 +9,12 @@ export function exitOf({ errors = [], findings }: Pick<Answer, 'errors' | 'findi
   return exitOfVerdict(worstOf(findings.map(({ verdict }) => verdict)), strict)
 }
 
-/** The same of a job file, whose verdict is that of what was asked. */
-export function exitOfJob({ errors, verdict }: Pick<JobAnswer, 'errors' | 'verdict'>, { strict }: Pick<Shell, 'strict'>): number {
+/** The same of a job file, whose verdict is that of what was asked; 3 where this program failed at it. */
+export function exitOfJob(
+  { errors, verdict, failed }: Pick<JobAnswer, 'errors' | 'verdict' | 'failed'>,
+  { strict }: Pick<Shell, 'strict'>
+): number {
+  if (failed) return 3
   return errors.length > 0 || verdict === null ? 2 : exitOfVerdict(verdict, strict)
 }
 

@@ -20,6 +20,8 @@ export interface JobAnswer {
   /** Sentences that belong to no rule. */
   readonly cautions: readonly string[]
   readonly errors: readonly Diagnostic[]
+  /** This program failed at it, whatever the file is like. */
+  readonly failed?: true
 }
 
 /** A finding, the thing of the job it is about, and its place in the file. */
