@@ -1,6 +1,7 @@
 import { noise } from './climb.ts'
 import { type Given, nominalPlain, type Plain, plainOf, type Slot } from './given.ts'
 import { countOf, numbersOf, shapeOf } from './leaves.ts'
+import { NoAnswer } from './no-answer.ts'
 import { OutsideRange } from './outside-range.ts'
 import { type Values, withAt } from './values.ts'
 import { silently } from './working.ts'
@@ -97,13 +98,13 @@ function isAt({ values }: Known, asked: Values, moving: readonly number[]): bool
   return true
 }
 
-/** All numbers with one given a small step aside. Steps down where a step up leaves the range of a formula. */
+/** All numbers with one given a small step aside. Steps down where a step up leaves the range of a formula, or the last row of a table. */
 export function nudgedAt({ at }: Pick<Evaluator, 'at'>, values: Values, i: number): Values {
   const beside = (sign: 1 | -1) => at(withAt(values, i, nudged(values[i]!, sign)))
   try {
     return beside(1)
   } catch (error) {
-    if (!(error instanceof OutsideRange)) throw error
+    if (!(error instanceof OutsideRange || error instanceof NoAnswer)) throw error
     return beside(-1)
   }
 }

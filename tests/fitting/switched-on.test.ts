@@ -38,7 +38,7 @@ describe('a heater whose resistance follows its temperature', () => {
 
 // Two of 48 W ± 5 % at 28.6 V take less than 2 · 28.6/(24²/50.4) = 5.01 A, and cold 2.12 times that, 10.6 A; the wire takes some of it.
 it('in a job closes the switch on more than it is rated for', () => {
-  const job = `fettle: 1
+  const job = (air = '') => `fettle: 1
 job: { title: two heaters }
 parts: { rod: { kind: heater, thread: M12x1.5, rated: { power: 48 W ± 5 %, voltage: 24 V, resistance-change: { per-kelvin: 0.4 %/K, hot: 300 °C } } } }
 holes: { left: &hole { takes: rod, found: { diameter: 9.6 mm, depth: 22 mm } }, right: *hole }
@@ -48,9 +48,18 @@ circuit:
   loads:
     - { heater: left, inrush: { times: 1.05, lasts: 3 s }, from: heaters, to: frame }
     - { heater: right, inrush: { times: 1.05, lasts: 3 s }, from: heaters, to: frame }
-`
-  const found = judgeJob('x.yaml', job).findings.find(({ rule }) => rule === 'switch/under-rated')!
+${air}`
+  const switchIn = (text: string) => judgeJob('x.yaml', text).findings.find(({ rule }) => rule === 'switch/under-rated')!
+  const found = switchIn(job())
   expect(found.verdict).toBe('fail')
   expect(found.value).toBeGreaterThan(10)
   expect(found.value).toBeLessThan(10.63)
+  // From -20 °C it is 1/0.84 of that.
+  const colder = switchIn(job('surroundings: { air: -20 °C }\n'))
+  expect(colder.value! / found.value!).toBeCloseTo(1 / 0.84, 6)
+  expect(switchIn(job().replace('rating: 10 A', 'rating: 20 A'))).toMatchObject({
+    verdict: 'caution',
+    says: expect.stringContaining('switched on at 20 °C')
+  })
+  expect(switchIn(job('surroundings: { air: 20 °C, metal: -20 °C }\n')).value).toBeCloseTo(colder.value!, 9)
 })

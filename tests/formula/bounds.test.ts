@@ -80,3 +80,10 @@ describe('bounds', () => {
     )
   })
 })
+
+it('an assumed value at the last row of a table is moved to the other side: what it tells is there', () => {
+  const placeC = new Given(25, { assumed: 'default' })
+  const table = (atC: number) => (atC <= 25 ? { shareRatio: 0.8 } : null)
+  const { loadRatio } = boundsOf({ placeC, a: pm(2, 0.1) }, ({ placeC, a }) => ({ loadRatio: a, row: table(placeC) }))
+  expect([loadRatio.low, loadRatio.high]).toEqual([1.9, 2.1])
+})

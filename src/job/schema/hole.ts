@@ -29,13 +29,14 @@ export const HOLE = map('a hole to be opened', {
     })
   }),
   found: map('the hole as it was found', {
-    diameter: quantity('length', 'diameter', { required: true, example: '9.8 mm', measure: 'calliper or pin gauge' }),
+    diameter: quantity('length', 'diameter', { least: 0, required: true, example: '9.8 mm', measure: 'calliper or pin gauge' }),
     depth: quantity('length', 'face to where the rod stops', {
       required: true,
       example: '19.0 mm ± 0.3 mm',
       measure: 'depth gauge or rod, at several places'
     }),
     rod: quantity('length', 'diameter of the flat-ended rod it was felt with', {
+      least: 0,
       default: '0 mm',
       why: 'felt with a point',
       example: '6 mm',

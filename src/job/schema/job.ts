@@ -30,17 +30,17 @@ export const JOB = map('one whole fitting', {
   limits: map('limits of this job in place of those of the practice', {
     'metal-below': map(
       'least floor below the drill',
-      { least: quantity('length', 'least', { required: true, example: '3 mm' }), reason },
+      { least: quantity('length', 'least', { least: 0, required: true, example: '3 mm' }), reason },
       { optional: true }
     ),
     drop: map(
       'greatest drop as a share of the bus',
-      { greatest: quantity('percent', 'greatest', { required: true, example: '3 %' }), reason },
+      { greatest: quantity('percent', 'greatest', { least: 0, required: true, example: '3 %' }), reason },
       { optional: true }
     ),
     'ground-shift': map(
       'greatest voltage of a ground point against 0 V',
-      { greatest: quantity('voltage', 'greatest', { required: true, example: '0.1 V' }), reason },
+      { greatest: quantity('voltage', 'greatest', { least: 0, required: true, example: '0.1 V' }), reason },
       { optional: true }
     )
   }),

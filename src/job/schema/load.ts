@@ -27,11 +27,15 @@ export const LOAD = map('a load', {
   inrush: map(
     'what it takes when it is switched on cold; a load of kind resistive or inductive takes no more than steadily, any other is not judged without',
     {
-      times: quantity('factor', 'current at switch-on over the steady one', {
-        required: true,
-        example: '2.5',
-        measure: 'a clamp meter that holds its peak'
-      }),
+      times: quantity(
+        'factor',
+        'current at switch-on over the steady one; no less is taken than what resistance-change tells of a start in the coldest air',
+        {
+          required: true,
+          example: '2.5',
+          measure: 'a clamp meter that holds its peak'
+        }
+      ),
       lasts: quantity('time', 'how long that lasts', { required: true, example: '4 s' })
     },
     { optional: true }

@@ -18,6 +18,7 @@ interface Subject extends ThreadPlace {
 
 /** Of the least strength of a part, the greatest that it may have (VDI 2230, memory). */
 const STRONGEST_FACTOR = 1.2
+const STRONGER = `and the part may be ${STRONGEST_FACTOR} times as strong as its least (VDI 2230, memory)`
 
 /** Whether the part would break before the casting strips: worth saying, no fail, since the torque is judged by itself. */
 export const engagementShort: Rule<Subject> = {
@@ -28,12 +29,11 @@ export const engagementShort: Rule<Subject> = {
   source: SOURCES['h28-2b'],
   judge: ({ engagementSpareMm, engagementRequiredMm, lacks, typical, leastOfPart, ...place }) => {
     if (engagementSpareMm === null || engagementRequiredMm === null) return missing(lacks)
-    const within = (factor: number) => engagementSpareMm.low < (factor - 1) * engagementRequiredMm.high
+    const times = (typical ? LEAST_FACTOR : 1) * (leastOfPart ? STRONGEST_FACTOR : 1)
+    const isWithin = engagementSpareMm.low < (times - 1) * engagementRequiredMm.high
+    const why = [...(typical ? [OF_BARS] : []), ...(leastOfPart ? [STRONGER] : [])].join(', ')
     return doubted(neverFails(atLeast(facts, engagementSpareMm, { value: 0 })), [
-      ...(typical && within(LEAST_FACTOR) ? [`less than ${LEAST_FACTOR} times what that takes, ${OF_BARS}`] : []),
-      ...(leastOfPart && within(STRONGEST_FACTOR)
-        ? [`the part may be ${STRONGEST_FACTOR} times as strong as its least (VDI 2230, memory), and then the casting strips first`]
-        : []),
+      ...(isWithin ? [`less than ${Number(times.toFixed(2))} times what that takes, ${why}`] : []),
       ...threadDoubts(place)
     ])
   }

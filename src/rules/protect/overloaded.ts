@@ -3,7 +3,7 @@ import { SOURCES } from '../../formula/source.ts'
 import { loadRoomA as facts } from '../../trade/circuit/guarded-wire.ts'
 import type { AllowedLoad } from '../../trade/circuit/protection-ambient.ts'
 import { threeDigits } from '../../trade/circuit/three-digits.ts'
-import { atLeast, figure, figuresApart, neverFails, plainly } from '../judge.ts'
+import { atLeast, doubted, doubtsOf, figure, figuresApart, neverFails, plainly } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
@@ -35,6 +35,8 @@ export const overloaded: Rule<Subject> = {
     const [is, may] = figuresApart(loadA.high, allowed.allowedA.low, facts)
     const says = `${protector}: ${is} flow at the worst end, ${may} may flow for good (read at ${degrees(allowed.readC.high)})`
     const judged = atLeast(facts, loadRoomA, { value: 0 }, says)
+    // Even where a step colder changes nothing, and none hotter is printed.
+    if (judged.verdict === 'pass') return doubted(judged, doubtsOf(placeC))
     return judged.verdict !== 'fail' || coolerRoomA.low < 0 ? judged : betweenRows(judged, placeC, allowed)
   }
 }

@@ -18,9 +18,12 @@ export function loadOf(job: Job, load: JobLoad): Omit<FittedLoad, 'way'> {
   }
 }
 
-/** The coldest air that the job tells of, as what stands in it: no warmer than where coefficients are stated for. */
-function startOf({ surroundings }: Job): Given {
-  return new Given(Math.min(STATED_C, surroundings?.air.low ?? STATED_C))
+/** The coldest that the job tells of it, no warmer than where coefficients are stated for. */
+function startOf({ surroundings, warm }: Job): Given {
+  const told = [surroundings?.air, surroundings?.metal, warm?.start?.by === 'temperature' ? warm.start.startC : null]
+  const lowC = told.flatMap(one => one?.low ?? [])
+  const assumed = lowC.length === 0 ? `default: switched on at ${STATED_C} °C` : undefined
+  return new Given(Math.min(STATED_C, ...lowC), { assumed, at: ['surroundings', 'air'] })
 }
 
 const STATED_C = 20

@@ -35,6 +35,13 @@ it('on an assumed value is a caution at best', () => {
   expectDoubted(overloaded, { ...subject, loadRoomA: assumed(between(1, 2)) })
 })
 
+it('in a place that nobody told is a caution at best, and no better than a fail', () => {
+  expectDoubted(overloaded, { ...subject, placeC: assumed(sharp(25)) })
+  expect(verdictOf(overloaded, { ...subject, placeC: assumed(sharp(25)), loadRoomA: between(-1, 0), coolerRoomA: between(-1, 0) })).toBe(
+    'fail'
+  )
+})
+
 it('where nothing is printed for the place is not judged', () => {
   expect(verdictOf(overloaded, { ...subject, allowed: null, loadRoomA: null, coolerRoomA: null })).toBe('not-judged')
 })
