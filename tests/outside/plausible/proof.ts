@@ -3,7 +3,7 @@ import { column, falls, type Guards, numberAt, rises, rowsOf, within } from './p
 
 export const PROOF: Guards = {
   'proof/fault-prior.ts PRIOR': {
-    numbers: 12,
+    numbers: 15,
     rows: null,
     plausible: cells => {
       expect(column(cells).reduce((sum, share) => sum + share, 0)).toBe(100)

@@ -47,7 +47,8 @@ describe('a whole joint', () => {
       ['joint/part-strips', 'pass'],
       ['joint/body-yields', 'pass'],
       ['joint/outside-band', 'pass'],
-      ['joint/engagement-short', 'pass'],
+      // 88.1 mm² · 380 MPa over 25.75 mm² · 190 MPa a mm are 6.84 mm; 1.5 · 1.2 times that is more than the 11 mm.
+      ['joint/engagement-short', 'caution'],
       ['joint/crushes-under-shoulder', 'pass']
     ])
     const value = (id: string) => job.results.find(one => one.id === `holes.left:${id}`)?.value
