@@ -117,7 +117,9 @@ export class FaultWatch {
     // What joins two nodes takes no straight way from any load.
     const direct = change.kind === 'joined' ? this.direct : directNodes(this.factored.network, this.unbridged, change.element)
     const straight = (nodes: ReadonlySet<string>, { from, to }: PlainElement) => nodes.has(from) && nodes.has(to)
-    return this.given.loads.flatMap((id): readonly FedBackwards[] => {
+    // What stands over a load that is itself open is the voltage over the break.
+    const whole = this.given.loads.filter(id => change.kind === 'joined' || id !== change.element.id)
+    return whole.flatMap((id): readonly FedBackwards[] => {
       const element = this.element(id)
       const { currentA, dropV } = at(element)
       const before = this.before(element)

@@ -1,19 +1,18 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
 import { circuitFit } from '../../fitting/circuit-fit.ts'
 import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
-import { markedItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Finding } from '../../rules/finding.ts'
 import type { Opened } from '../../trade/circuit/closings.ts'
 import { fedLoads, mostClosed, type Switching, switchPositions } from '../../trade/circuit/switch-positions.ts'
 import type { FittedCircuit } from './circuit-fit-of.ts'
-import { type JobCircuit, namedRuns } from './circuit-wiring.ts'
-import { openRuns } from './guards-in.ts'
+import type { JobCircuit } from './circuit-wiring.ts'
 import { type HeatedApart, heatedApart } from './heated-circuit-of.ts'
 import { MostCarried } from './most-carried.ts'
 import { unanswered } from './placed.ts'
 import { positionFit } from './position-fit.ts'
 import { positionName } from './position-name.ts'
+import { switchingOf } from './switching-of.ts'
 
 type Bounds = BoundsOf<ReturnType<typeof circuitFit>>
 
@@ -53,7 +52,7 @@ interface Known {
 
 /** Bounds are costly: a position in which nothing carries more, at the nominal, than in those before it is none to be judged. */
 export function positionsOf({ job, circuit, fitted }: Known): Positions {
-  const switching = switchingOf(circuit, fitted)
+  const switching = countedSwitching(circuit, fitted)
   const asDrawn = new Set(switching.open)
   const drawn: Position = { state: null, fit: fitted.fit, ...workedIn(job, fitted.fit), fed: fedLoads(switching, asDrawn) }
   const tried = switchPositions(switching).map(open => ({ state: positionName(circuit, asDrawn, open), open }))
@@ -90,19 +89,11 @@ function workedIn(job: Job, fit: CircuitFit): Pick<Position, 'bounds' | 'heated'
 
 /** Everything on that can be, where that is not how it is drawn. */
 export function allOn(circuit: JobCircuit, fitted: FittedCircuit): Opened | null {
-  const switching = switchingOf(circuit, fitted)
+  const switching = countedSwitching(circuit, fitted)
   const open = mostClosed(switching)
   return open.size === switching.open.length ? null : open
 }
 
-function switchingOf(circuit: JobCircuit, { fit, guards: { wiring, threads } }: FittedCircuit): Switching {
-  const open = [...openRuns(fit)]
-  const switched = namedRuns(circuit).filter(({ run }) => run.through.some(item => markedItem(item).does === 'switches'))
-  return {
-    runs: wiring.runs.filter(({ id }) => !threads.open.has(id)),
-    loads: wiring.loads,
-    sources: wiring.sources!,
-    switchable: [...new Set([...switched.map(({ id }) => id), ...open])],
-    open
-  }
+function countedSwitching(circuit: JobCircuit, { guards: { wiring, threads } }: FittedCircuit): Switching {
+  return switchingOf(circuit, { ...wiring, runs: wiring.runs.filter(({ id }) => !threads.open.has(id)), sources: wiring.sources! })
 }

@@ -4,8 +4,10 @@ import { NoAnswer } from '../../formula/no-answer.ts'
 import { silently } from '../../formula/working.ts'
 import type { SubjectOf } from '../../rules/rule.ts'
 import type { none } from '../../rules/switch/none.ts'
+import type { Wiring } from '../../trade/circuit/guarding.ts'
 import { fedThrough, staysFed } from '../../trade/circuit/switched-by.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
+import { openRuns } from './guards-in.ts'
 import { loadIn } from './in-position.ts'
 import { switchRuns } from './on-together.ts'
 import { positionFit } from './position-fit.ts'
@@ -21,23 +23,35 @@ export function switchedOff(judged: CircuitJudged, name: string): Omit<SubjectOf
   if (staysFed(wiring, name, open)) return { switchedBy: [] }
   const through = fedThrough(wiring, name, open)
   const leftW = through === null ? 0 : powerWith(judged, name, open)
-  if (through === null || (leftW !== null && leftW <= OFF * greatestW(judged, name))) return { switchedBy: switchedBy(judged, name) }
-  return { switchedBy: [], left: { off: runs.flatMap(({ items }) => items), through, powerW: leftW } }
+  if (isOff(judged, name, leftW)) return { switchedBy: switchedBy(judged, name).flatMap(({ items }) => items) }
+  return { switchedBy: [], left: { off: runs.flatMap(({ items }) => items), through: through ?? [], powerW: leftW } }
 }
 
-/** What stands in series with a load, that which takes its power off alone before the rest; else what does together, each beside the other. */
-function switchedBy({ circuit, guards: { wiring, guarding } }: CircuitJudged, name: string): readonly string[] {
+/** What takes its power off alone in every position that feeds it; else what stands in series with it and leaves it little; else what does together, each beside the other. */
+function switchedBy(judged: CircuitJudged, name: string): ReturnType<typeof switchRuns> {
+  const { circuit, guards } = judged
   const runs = switchRuns(circuit)
-  const inSeries = runs.filter(({ id }) => guarding.get(id)!.loads.includes(name))
-  const alone = inSeries.filter(({ id }) => fedThrough(wiring, name, [id]) === null)
-  const beside = runs.filter(one =>
-    staysFed(
-      wiring,
-      name,
-      runs.flatMap(({ id }) => (id === one.id ? [] : [id]))
-    )
+  const fed = feedingPositions(judged, name)
+  const alone = fed.length === 0 ? [] : runs.filter(({ id }) => fed.every(position => fedThrough(position, name, [id]) === null))
+  if (alone.length > 0) return alone
+  const inSeries = runs.filter(
+    ({ id }) => guards.guarding.get(id)!.loads.includes(name) && isOff(judged, name, powerWith(judged, name, [id]))
   )
-  return [alone, inSeries, beside].find(some => some.length > 0)?.flatMap(({ items }) => items) ?? []
+  if (inSeries.length > 0) return inSeries
+  const all = runs.map(({ id }) => id)
+  const others = (id: string) => all.filter(one => one !== id)
+  return runs.filter(({ id }) => fed.some(position => staysFed(position, name, others(id)) && !staysFed(position, name, all)))
+}
+
+/** The circuit in each position in which a source drives a current through a load. */
+function feedingPositions({ fit, positions, guards: { wiring } }: CircuitJudged, name: string): readonly Wiring[] {
+  return [openRuns(fit), ...positions.tried.map(({ open }) => open)]
+    .map(open => ({ ...wiring, runs: wiring.runs.filter(({ id }) => !open.has(id)) }))
+    .filter(position => fedThrough(position, name, []) !== null)
+}
+
+function isOff(judged: CircuitJudged, name: string, leftW: number | null): boolean {
+  return leftW !== null && leftW <= OFF * greatestW(judged, name)
 }
 
 /** At the nominal; null where that has no answer. */

@@ -1,11 +1,13 @@
 import type { Given } from '../../formula/given.ts'
-import { markedItem, THERMOSTAT } from '../../job/circuit-names.ts'
+import { loadName, markedItem, THERMOSTAT } from '../../job/circuit-names.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import type { Uncut } from '../../rules/warm/thermostat-not-wired.ts'
 import type { Wiring } from '../../trade/circuit/guarding.ts'
-import { staysFed } from '../../trade/circuit/switched-by.ts'
-import { namedRuns, wiringOf } from './circuit-wiring.ts'
+import { switchPositions } from '../../trade/circuit/switch-positions.ts'
+import { fedThrough, staysFed } from '../../trade/circuit/switched-by.ts'
+import { type JobCircuit, namedRuns, wiringOf } from './circuit-wiring.ts'
 import type { WarmingHeater } from './heaters-of.ts'
+import { switchingOf } from './switching-of.ts'
 import type { WarmJob } from './warm-trees.ts'
 
 /** Heaters that stay fed when every thermostat of the circuit opens; or what is not drawn. */
@@ -17,16 +19,43 @@ export function uncutHeaters({ circuit }: Pick<WarmJob, 'circuit'>, heaters: rea
       field: 'circuit',
       measure: `draw every run from the source to the heater ${undrawn?.name ?? ''} and back, thermostat included`
     }
-  const wiring = wiringOf(circuit)
-  const thermostats = namedRuns(circuit)
-    .filter(({ run }) => run.through.some(item => THERMOSTAT.test(markedItem(item).what)))
-    .map(({ id }) => id)
-  return heaters.flatMap(({ name }) => (isCut(wiring, name, thermostats) ? [] : [{ name, round: roundOf(wiring, name, thermostats) }]))
+  const told = heaters.map(({ name }) => ({ name, ways: meantWays(circuit, name) }))
+  const thermostats = thermostatRuns(circuit)
+  const uncut = told.flatMap(({ name, ways }) => {
+    const past = ways.filter(way => staysFed(way, name, thermostats))
+    return past.length === 0 ? [] : [{ name, round: [...new Set(past.flatMap(way => roundOf(way, name, thermostats)))] }]
+  })
+  const unknown = told.find(({ ways }) => ways.length === 0)
+  if (uncut.length > 0 || unknown === undefined) return uncut
+  return { field: 'circuit', measure: `draw a position of the switches that feeds ${unknown.name}` }
 }
 
-/** Of one that gets nothing with everything closed, as it is bridged then, nobody knows. */
-function isCut(wiring: Wiring, name: string, thermostats: readonly string[]): boolean {
-  return staysFed(wiring, name, []) && !staysFed(wiring, name, thermostats)
+function thermostatRuns(circuit: JobCircuit): readonly string[] {
+  return namedRuns(circuit)
+    .filter(({ run }) => run.through.some(item => THERMOSTAT.test(markedItem(item).what)))
+    .map(({ id }) => id)
+}
+
+/**
+ * The circuit in each position that feeds a heater, by itself or in series with other heaters. Through anything else, as a lamp
+ * across a switch, it is meant to be fed only where it gets its current in no other way.
+ */
+function meantWays(circuit: JobCircuit, name: string): readonly Wiring[] {
+  const heating = new Set(circuit.loads.filter(({ heater }) => heater !== null).map(loadName))
+  const ways = positionsIn(circuit).flatMap(wiring => {
+    const passed = fedThrough(wiring, name, [])
+    return passed === null ? [] : [{ wiring, besides: passed.filter(load => !heating.has(load)).length }]
+  })
+  const fewest = Math.min(...ways.map(({ besides }) => besides))
+  return ways.flatMap(({ wiring, besides }) => (besides === fewest ? [wiring] : []))
+}
+
+/** As it is drawn, and as its switches may stand besides. */
+function positionsIn(circuit: JobCircuit): readonly Wiring[] {
+  const wiring = wiringOf(circuit)
+  const switching = switchingOf(circuit, wiring)
+  const positions = [new Set(switching.open), ...switchPositions(switching)]
+  return positions.map(position => ({ ...wiring, runs: wiring.runs.filter(({ id }) => !position.has(id)) }))
 }
 
 /** Runs that feed it beside the thermostats: without one of them they would cut it. */

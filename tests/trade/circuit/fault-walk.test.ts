@@ -134,6 +134,24 @@ describe('a load that a closed switch leads round', () => {
   })
 })
 
+describe('an indicator lamp across the switch of a lone heater', () => {
+  // 12 V, heater of 3.6 ohm, lamp of 720 ohm: with the switch off 12/723.7 A = 16.6 mA leave the heater 0.06 V.
+  const heater = ohm('heater', 'h+', 'h-', 3.6)
+  const feed = [ohm('feed', 'bus', 's', 0.05), ohm('lamp', 's', 'h+', 720), heater, ohm('back', 'h-', 'frame', 0.05)]
+  const all = { loads: ['heater', 'lamp'], points: ['s', 'h+', 'h-'] }
+  it('feeds no heater whose own wire is broken, though all 12 V stand over the break, nor any load at another fault', () => {
+    expect(named(given(feed, all), 'heater open').currentsA.heater).toBeCloseTo(0, 9)
+    expect(walkFaults(given(feed, all)).flatMap(({ backwards }) => backwards)).toEqual([])
+  })
+  it('and with the switch in the return a short of the lead behind the heater puts it on: 12 V over 3.6, 0.05 and 0.011 ohm', () => {
+    const inReturn = [ohm('feed', 'bus', 'h+', 0.05), heater, ohm('lamp', 'h-', 'frame', 720)]
+    expect(named(given(inReturn, all), 'h- shorted to ground').backwards).toEqual([
+      { id: 'heater', how: 'though switched off', dropV: expect.closeTo((12 / 3.661) * 3.6, 6) }
+    ])
+    expect(named(given(inReturn, all), 'heater open').backwards).toEqual([])
+  })
+})
+
 describe('the engine strap off while cranking', () => {
   // The block has a second way home: the return wire of the heater.
   const elements = [

@@ -148,6 +148,54 @@ describe('a thermostat', () => {
     const both = WIRED.replace('runs: [', 'runs: [{ from: bus, to: hot, through: [{ thermostat: T3, resistance: 0 ohm }] }, ')
     expect(judged(both + at60).verdicts).toMatchObject({ 'warm/too-hot': 'pass', 'warm/thermostat-not-wired': 'pass' })
   })
+  describe('in the only feed of two heaters that switches put in series or in parallel', () => {
+    // S4 links left and right; S2 feeds right and S3 takes left home beside that. All closed at once they lead round both heaters.
+    const run = (from: string, to: string, item: string) => `{ from: ${from}, to: ${to}, through: [{ ${item}, resistance: 0 ohm }] }`
+    const [on, off] = ['', ', state: open']
+    const drawn = (link: string, sides: string, feeds = 'hot') => `
+circuit:
+  source: { bus: 12 V, low: 11 V, high: 15 V, resistance: 0 ohm, ground: frame }
+  runs: [${run('bus', 'hot', 'thermostat: T2')}, ${run('m', 'n', `switch: S4${link}`)}, ${run(feeds, 'n', `switch: S2${sides}`)}, ${run('m', 'frame', `switch: S3${sides}`)}]
+  loads: [{ heater: left, from: hot, to: m }, { heater: right, from: n, to: frame }]
+`
+    const both = (circuit: string) =>
+      judged(circuit + at60, head => head.replace(/ {2}left: (.*)\n/, '  left: $1\n  right: $1\n')).finding('warm/thermostat-not-wired')
+    it.each([
+      ['series', drawn(on, off)],
+      ['parallel', drawn(off, on)]
+    ])('takes the power off both, drawn in %s', (_, circuit) => {
+      expect(both(circuit)?.verdict).toBe('pass')
+    })
+    it('does not where one of them is fed before it in parallel', () => {
+      for (const circuit of [drawn(on, off, 'bus'), drawn(off, on, 'bus')])
+        expect(both(circuit)).toMatchObject({ verdict: 'fail', says: expect.stringMatching(/^no thermostat .* on the way to right:/) })
+    })
+    it('nor where a switch leads round it, which is named', () => {
+      const bypass = (circuit: string) => circuit.replace('runs: [', `runs: [${run('bus', 'hot', 'switch: S8, state: open')}, `)
+      for (const circuit of [drawn(on, off), drawn(off, on)])
+        expect(both(bypass(circuit))).toMatchObject({
+          verdict: 'fail',
+          says: expect.stringMatching(/^bus-hot leads round the thermostat of left, right:/)
+        })
+    })
+    it('is not judged of one that is bridged for good', () => {
+      const bridged = `
+circuit:
+  source: { bus: 12 V, low: 11 V, high: 15 V, resistance: 0 ohm, ground: frame }
+  runs: [${run('bus', 'hot', 'thermostat: T2')}, { from: hot, to: m, bond: 1 mohm }, { from: n, to: frame, bond: 0 ohm }]
+  loads: [{ heater: left, from: hot, to: m }, { heater: right, from: m, to: n }]
+`
+      expect(both(bridged)).toMatchObject({ verdict: 'not-judged', says: expect.stringContaining('feeds left') })
+    })
+  })
+  it('with a lamp across it, and across a switch before it, takes the power off all the same', () => {
+    const lamp = CIRCUIT.replace(
+      'runs: [{ from: bus, to: hot, bond: 0 ohm }',
+      'runs: [{ from: bus, to: s, through: [{ switch: S1, resistance: 0 ohm }] }, { from: s, to: hot, through: [{ thermostat: T2, resistance: 0 ohm }] }'
+    ).replace('loads: [', 'loads: [{ load: lamp, kind: lamp, power: 0.2 W, voltage: 12 V, from: bus, to: hot }, ')
+    expect(judged(lamp + at60).verdicts['warm/thermostat-not-wired']).toBe('pass')
+    expect(judged(lamp.replace('{ switch: S1,', '{ switch: S1, state: open,') + at60).verdicts['warm/thermostat-not-wired']).toBe('pass')
+  })
   it('may work a relay, or stand in the return', () => {
     const relay = CIRCUIT.replace('to: hot, bond: 0 ohm', 'to: hot, through: [{ what: relay K1 of thermostat T2, resistance: 0 ohm }]')
     const back = CIRCUIT.replace('to: frame, bond: 0 ohm', 'to: frame, through: [{ thermostat: T2, resistance: 0 ohm }]')

@@ -171,6 +171,31 @@ describe('what can be switched off', () => {
     const main = back('{ switch: S9, rating: 10 A }')
     expect(across('2 ohm', main)).toMatchObject({ verdict: 'pass', says: 'switch S9: the power of left can be taken off' })
   })
+  // S2 bridges the booster for full heat and leaves both some without it: S1 alone takes all off, whatever S2 does; of two mains beside each other both must be off.
+  it('a main switch takes the power off what a closed switch bridges', () => {
+    const hiLo = (state: string, more = '') => {
+      const loads =
+        '    - { load: booster, power: 40 W, voltage: 12 V, from: bar, to: mid }\n    - { heater: left, from: mid, to: frame }\n'
+      const bridge = `    - { from: bar, to: mid, through: [{ switch: S2, rating: 10 A, resistance: 5 mohm${state} }] }\n`
+      return judged({ loads, more: bridge + more }).found('switch/none')
+    }
+    for (const state of ['', ', state: open'])
+      expect(hiLo(state).map(({ verdict, says }) => `${verdict} ${says}`)).toEqual([
+        'pass switch S1: the power of booster can be taken off',
+        'pass switch S1: the power of left can be taken off'
+      ])
+    const second = '    - { from: bus, to: bar, bond: 100 mohm, through: [{ switch: S3, rating: 10 A }] }\n'
+    for (const { says } of hiLo('', second)) expect(says).toMatch(/^switch S1, switch S3: the power/)
+  })
+  // In series S4 links them, in parallel S2 feeds right and S3 takes left home: S1 alone takes the power off in both.
+  it('what does so in one position alone is not named', () => {
+    const run = (name: string, from: string, to: string, state = '') =>
+      `    - { from: ${from}, to: ${to}, through: [{ switch: ${name}, rating: 10 A${state} }] }\n`
+    const more = run('S4', 'm', 'n') + run('S2', 'bar', 'n', ', state: open') + run('S3', 'm', 'frame', ', state: open')
+    const loads = '    - { heater: left, from: bar, to: m }\n    - { heater: right, from: n, to: frame }\n'
+    for (const { verdict, says } of judged({ loads, more }).found('switch/none'))
+      expect(`${verdict} ${says}`).toMatch(/^pass switch S1: the power/)
+  })
   it('another load is asked where it is drawn like a heater', () => {
     const asked = (load: string) =>
       judged({ loads: `    - { load: other, ${load}, from: bar, to: frame }\n`, feed: '' }).found('switch/none').length
