@@ -1,7 +1,7 @@
 // example: a neck that does not go where its part goes. Status: invented parts, hand arithmetic
 import { expect, it } from 'vitest'
 import type { Given } from '../../../src/formula/given.ts'
-import { allPlain, belowNeck, onRim } from '../../../src/trade/hole/odd-lengths.ts'
+import { allPlain, belowNeck, onRim, swallowed } from '../../../src/trade/hole/odd-lengths.ts'
 import { knownThread } from '../thread/known-thread.ts'
 import { about } from './invented.ts'
 
@@ -81,6 +81,12 @@ it('a wide neck of which no length is told is asked for it; as wide as the threa
 it('what lies under the shoulder goes over the neck', () => {
   expect(belowNeck(about(12.5), about(14))).toBe('a hole of 12.5 mm, which does not go over the neck of 14 mm')
   expect(belowNeck(about(12.5), about(12.5))).toBeNull()
+})
+
+it('a mouth 0.9 mm deep is 10.376 + 1.8 mm across: a shoulder no wider stands on nothing', () => {
+  const under = (shoulderMm: number) => swallowed(about(0.9), about(shoulderMm), knownThread('M12x1.5'))
+  expect(under(12)).toBe('a mouth 12.2 mm across under a shoulder of 12 mm')
+  expect(under(12.2)).toBeNull()
 })
 
 it('a part has some thread', () => {

@@ -142,6 +142,10 @@ describe('a part that the floor would stop', () => {
     expect(runOut).toEqual(seat(plainOf(given).plain).runOut)
   })
 
+  it('without a plain length or a mouth the thread begins at the face: 13.4 − 2.0 + 0.05', () => {
+    expect(seat(plainOf({ ...given, mouthMm: about(0) }).plain).engagedMm).toBeCloseTo(11.45, 9)
+  })
+
   // The hole ends first: 12.0 − (5.2 − 2.0 + 0.05) = 8.75 of 9.2 that a part of 14.4 has.
   it('a plain length is off the thread of the hole as well', () => {
     const longer = { ...given, threadLengthMm: about(14.4), undercutMm: about(5.2) }
