@@ -1,7 +1,7 @@
 // example: what is said of a fault, and which of two does more harm; all invented.
 import { describe, expect, it } from 'vitest'
 import { type FaultEffects, harmOf } from '../../../src/trade/circuit/fault-effects.ts'
-import { backwardsText, faultName, faultText } from '../../../src/trade/circuit/fault-words.ts'
+import { backwardsText, faultName, faultText, walkedText } from '../../../src/trade/circuit/fault-words.ts'
 
 const NOTHING: FaultEffects = { currentsA: {}, opens: [], doubtful: [], backwards: [], overloads: [], lost: [] }
 const opening = (id: string, shortestS: number, longestS: number) => ({ id, currentA: 123.4, shortestS, longestS })
@@ -15,6 +15,26 @@ it.each([
   [{ kind: 'cranking', id: 'strap' }, 'strap off while cranking']
 ] as const)('names %j', (fault, name) => {
   expect(faultName(fault)).toBe(name)
+})
+
+const walked = (states: readonly (string | undefined)[]) =>
+  walkedText(
+    states.map(state => ({
+      ...NOTHING,
+      harm: harmOf(NOTHING),
+      fault: { kind: 'opened', id: 'feed' } as const,
+      ...(state === undefined ? {} : { state })
+    }))
+  )
+
+it.each([
+  [[undefined], '1 single fault walked at the nominal'],
+  [[undefined, undefined], '2 single faults walked at the nominal'],
+  [[undefined, 'switch A off', 'switch A off'], '1 single fault walked at the nominal, also with switch A off'],
+  [['a', 'b', 'c'], '0 single faults walked at the nominal, also with a, with b, with c'],
+  [['a', 'b', 'c', 'd'], '0 single faults walked at the nominal, also in 4 states of its switches']
+])('counts what was walked, and names three states at most: %j', (states, text) => {
+  expect(walked(states)).toBe(text)
 })
 
 describe('in words', () => {
