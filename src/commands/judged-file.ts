@@ -1,3 +1,4 @@
+import { env } from 'node:process'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import type { JobAnswer } from '../report/jobs-answer.ts'
 import type { PracticeName } from '../trade/practice-names.ts'
@@ -21,6 +22,7 @@ export async function judgedFile(file: string, { practice, only, skip, samples }
   try {
     return judgeJob(file, read.text, { practice, rules: chosenRules(only, skip), samples }, read.bench)
   } catch (error) {
+    if (env['FETTLE_DEBUG']) throw error
     return { ...UNREAD, file, errors: [faultOfProgram(file, error)], failed: true }
   }
 }
