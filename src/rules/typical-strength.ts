@@ -3,3 +3,6 @@ export const LEAST_FACTOR = 1.5
 
 /** Why so much is wanted where the strength is that of the alloy. */
 export const OF_BARS = 'and the strength is that of cast bars, not of this wall'
+
+/** Of the least strength of a part, the greatest that it may have (VDI 2230, memory). */
+export const STRONGEST_FACTOR = 1.2

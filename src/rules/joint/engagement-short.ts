@@ -4,7 +4,7 @@ import { engagementSpareMm as facts } from '../../trade/joint/strip.ts'
 import { atLeast, doubted, type Lack, missing, neverFails } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 import { type ThreadPlace, threadDoubts } from '../thread-doubts.ts'
-import { LEAST_FACTOR, OF_BARS } from '../typical-strength.ts'
+import { LEAST_FACTOR, OF_BARS, STRONGEST_FACTOR } from '../typical-strength.ts'
 
 interface Subject extends ThreadPlace {
   readonly engagementSpareMm: Bounded | null
@@ -16,8 +16,6 @@ interface Subject extends ThreadPlace {
   readonly lacks: Lack | null
 }
 
-/** Of the least strength of a part, the greatest that it may have (VDI 2230, memory). */
-const STRONGEST_FACTOR = 1.2
 const STRONGER = `and the part may be ${STRONGEST_FACTOR} times as strong as its least (VDI 2230, memory)`
 
 /** Whether the part would break before the casting strips: worth saying, no fail, since the torque is judged by itself. */

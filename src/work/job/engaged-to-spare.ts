@@ -1,7 +1,10 @@
 import type { jointFit } from '../../fitting/joint-fit.ts'
 import type { Bounded, BoundsOf } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
-import { LEAST_FACTOR } from '../../rules/typical-strength.ts'
+import { LEAST_FACTOR, STRONGEST_FACTOR } from '../../rules/typical-strength.ts'
+
+/** So many times what is required lets a joint pass whose casting is typical and whose part is told by its least. */
+const SURE_FACTOR = LEAST_FACTOR * STRONGEST_FACTOR
 
 type Joint = BoundsOf<ReturnType<typeof jointFit>>
 
@@ -18,7 +21,7 @@ export function engagedToSpare(joint: Joint, engagedMm: Bounded, lessMm: Given, 
     isLeft(internalStripLoadN, share * wallFactor, preloadN, LEAST_FACTOR) &&
     isLeft(externalStripLoadN, share, preloadN) &&
     isLeft(highestTorqueNm, share, torqueNm) &&
-    (engagementSpareMm === null || engagementSpareMm.low - (LEAST_FACTOR - 1) * engagementRequiredMm.high >= lessMm.high)
+    (engagementSpareMm === null || engagementSpareMm.low - (SURE_FACTOR - 1) * engagementRequiredMm.high >= lessMm.high)
   )
 }
 
