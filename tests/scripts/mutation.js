@@ -12,6 +12,8 @@ const ROOMS = ['circuit', 'heat', 'hole', 'joint', 'mass', 'proof', 'supply', 't
 const AGAIN = '--again'
 /** A change that no test has noticed after so long counts as unnoticed, whatever the slowest tests would have said. */
 const PATIENCE_S = 3
+/** After so many changes it says how far it is, and keeps what it knows: a run that is stopped goes on with --again. */
+const TOLD_EVERY = 50
 /** Coming by so many times as often is going round without end. */
 const ENDLESS = 100
 
@@ -28,9 +30,19 @@ async function changeRoom(room, again) {
   const tests = await triedAll(collected)
   const noticedBy = new Map(collected.map(({ id }) => [id, 0]))
   const known = again ? knownOf(room) : new Set()
-  for (const change of changes) change.outcome = known.has(keyOf(change)) ? 'noticed before' : await outcomeOf(change, { tests, noticedBy })
-  writeFileSync(reportOf(room), JSON.stringify(changes, null, 1))
+  for (const [done, change] of changes.entries()) {
+    change.outcome = known.has(keyOf(change)) ? 'noticed before' : await outcomeOf(change, { tests, noticedBy })
+    if ((done + 1) % TOLD_EVERY === 0) keep(room, changes, done + 1)
+  }
+  keep(room, changes, changes.length)
   return told(room, changes)
+}
+
+function keep(room, changes, done) {
+  const judged = changes.slice(0, done)
+  writeFileSync(reportOf(room), JSON.stringify(judged, null, 1))
+  const open = judged.filter(({ outcome }) => outcome === 'unnoticed' || outcome === 'met by no test').length
+  console.error(`${room}: ${done} of ${changes.length} changes, ${open} unnoticed, ${cpuS().toFixed(0)} s of CPU`)
 }
 
 /** Every test as the code is: how long it takes, and which changes it comes by how often. */
