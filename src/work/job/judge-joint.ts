@@ -36,7 +36,10 @@ export function judgeJoint(job: Job, hole: JobHole, { fit, wallLeftMm, engagedMm
     const place = placeOf(job, hole, { fit, wallLeftMm })
     const spared = (mm: Given) =>
       bounds !== null && engagedMm !== null && engagedToSpare(bounds, engagedMm, mm, place.wall?.shareFactor ?? 1)
-    const judgedBy = (by: Seen['bounds']) => JOINT_RULES.map(rule => asked(rule, subjectOf(job, hole, { found, bounds: by, metal, place })))
+    const judgedBy = (by: Seen['bounds']) => {
+      const subject = subjectOf(job, hole, { found, bounds: by, metal, place })
+      return JOINT_RULES.map(rule => asked(rule, subject))
+    }
     const results = bounds === null ? [] : prefixed('joint', [...resultsBy(JOINT_RESULTS, bounds), ...resultsBy(TORQUE_RESULT, bounds)])
     return {
       results,
