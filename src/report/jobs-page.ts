@@ -58,9 +58,14 @@ function assumedText(inputs: JobAnswer['inputs'], width: number): readonly strin
   const assumed = Object.entries(inputs).filter(([, input]) => input.assumed !== null)
   if (assumed.length === 0) return []
   const said = assumed.map(
-    ([path, { value, unit, assumed: why }]) => `${path} ${`${value} ${unit}`.trim()} (${why?.replace(/^default: /, '')})`
+    ([path, { value, unit, assumed: why }]) => `${path} ${`${exact(value)} ${unit}`.trim()} (${why?.replace(/^default: /, '')})`
   )
   return [wrapAnsi(`assumed: ${said.join('; ')}`, width)]
+}
+
+/** Without the last digits of a sum in binary. */
+function exact(value: JobAnswer['inputs'][string]['value']): JobAnswer['inputs'][string]['value'] {
+  return typeof value === 'number' ? Number(value.toPrecision(12)) : value
 }
 
 interface Paper {
@@ -72,7 +77,7 @@ function thingText(thing: string, findings: JobAnswer['findings'], { width, ink 
   const passed = findings.filter(({ verdict }) => verdict === 'pass').map(({ rule }) => rule)
   const rest = findings.filter(({ verdict }) => verdict !== 'pass').sort((a, b) => RANK.indexOf(a.verdict) - RANK.indexOf(b.verdict))
   const blocks = verdictLines(
-    rest.map(finding => ({ ...finding, rule: `${finding.rule}  ${placeText(finding.where)}` })),
+    alike(rest).map(([rules, finding]) => ({ ...finding, rule: `${rules}  ${placeText(finding.where)}` })),
     width,
     ink
   )
@@ -80,9 +85,28 @@ function thingText(thing: string, findings: JobAnswer['findings'], { width, ink 
   return [ink.bold(thing), blocks, pass].filter(line => line !== '').join('\n')
 }
 
+/** What lacks the same is said once, for all the rules that lack it. */
+function alike(findings: JobAnswer['findings']): readonly (readonly [rules: string, finding: Found])[] {
+  const same = (a: Found, b: Found) => keyOf(a) === keyOf(b)
+  const first = findings.filter((finding, i) => findings.findIndex(other => same(other, finding)) === i)
+  return first.map(finding => [
+    findings
+      .filter(other => same(other, finding))
+      .map(({ rule }) => rule)
+      .join(', '),
+    finding
+  ])
+}
+
+type Found = JobAnswer['findings'][number]
+
+function keyOf({ verdict, says, change, where }: Found): string {
+  return JSON.stringify([verdict, says, change, where])
+}
+
 export const RANK: readonly Verdict[] = ['fail', 'not-judged', 'caution', 'pass']
 
-function placeText({ line, column, path }: JobAnswer['findings'][number]['where']): string {
+function placeText({ line, column, path }: Found['where']): string {
   return `${line === null ? '' : `${line}:${column} `}${path}`
 }
 

@@ -3,6 +3,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs'
 import { setPriority } from 'node:os'
 import { setTimeout } from 'node:timers/promises'
+import { Script } from 'node:vm'
 import { bundledTests } from './bundled-tests.js'
 import { changesOf } from './changes.js'
 import { failureOf } from './tests-of-room.js'
@@ -78,12 +79,26 @@ async function outcomeOf(change, { tests, noticedBy }) {
 
 async function triedWith({ id }, { run, passes }) {
   Object.assign(ns, { activeMutant: id, hitCount: 0, hitLimit: ENDLESS * passes[id] })
-  const failure = await Promise.race([failureOf(run), neverSettled()])
+  const failure = await Promise.race([failureOf(() => stoppable(run)), neverSettled()])
   const endless = ns.hitCount > ns.hitLimit || failure === NEVER
   Object.assign(ns, { activeMutant: undefined, hitCount: undefined })
   if (endless) return 'without end'
   if (failure === undefined) return 'unnoticed'
   return (await failureOf(run)) === undefined ? 'noticed' : 'left something behind'
+}
+
+const tried = new Script('globalThis.__tried__()')
+
+/** A change may send a test round without end outside the place of the change. */
+function stoppable(run) {
+  globalThis.__tried__ = run
+  try {
+    return tried.runInThisContext({ timeout: PATIENCE_S * 1000 })
+  } catch (error) {
+    if (error.code !== 'ERR_SCRIPT_EXECUTION_TIMEOUT') throw error
+    ns.hitCount = Number.POSITIVE_INFINITY
+    throw error
+  }
 }
 
 /** A change may leave a test waiting for what never comes. */

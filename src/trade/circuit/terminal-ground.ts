@@ -20,7 +20,8 @@ const FAMILIES: readonly (readonly [RegExp, AlloyFamily])[] = [
   // Two letters for the metals added and a figure for how much (AZ91D, AM60B, ZE41A, WE43), or the European names. Looked for first and anywhere in the name.
   [/\bmagnesium\b|\bmg|\ben[- ]?mc|\belektron\b|\bm1[0-9]{4}\b|\b(az|am|as|ae|aj|zk|ze|zc|ez|ev|we|qe|hk|hz|mri)[0-9]/, 'magnesium'],
   [/\bzamak\b|\bzinc\b|\bza-?[0-9]/, 'zinc'],
-  [/\biron\b|\bsteel\b/, 'iron'],
+  // The European names of cast irons (EN 1560), and the German ones before them.
+  [/\biron\b|\bsteel\b|^en[- ]?gj|^ggg?[- ]?[0-9]/, 'iron'],
   [/\balumini?um\b|^al(si|cu|mg|zn)|^en[- ]?ac|^lm ?[0-9]|^adc ?[0-9]|^[a-f]? ?[1-8][0-9]{2}\b/, 'aluminium']
 ]
 
@@ -28,7 +29,7 @@ const FAMILIES: readonly (readonly [RegExp, AlloyFamily])[] = [
 const NAMING: ReadonlySet<string> = new Set(
   (
     'a ac adc al alloy aluminium aluminum aisi as astm b c carbon cast casting chill class cu d die diecast ductile e en f fe ' +
-    'gg ggg gjl gjs graphite grade gravity gray grey high housing in investment iron lm low malleable mild mn mold mould ni nodular of ' +
+    'gg ggg gjl gjmb gjmw gjn gjs gjv graphite grade gravity gray grey high housing in investment iron lm low malleable mild mn mold mould ni nodular of ' +
     'part permanent plate pressure sand si sn spheroidal stainless steel t temper ti white wrought za zamak zinc zn'
   ).split(' ')
 )
