@@ -5,8 +5,8 @@ import type { Bottom } from '../trade/hole/old-bottom.ts'
 import { stopSetting } from '../trade/hole/stop.ts'
 import { readTaps } from '../trade/hole/taps.ts'
 import { readThread } from '../trade/thread/designation.ts'
-import { publishedTapDrill } from '../trade/thread/published-tap-drill.ts'
 import { readDrill } from '../trade/thread/read-drill.ts'
+import { takenDrill } from '../trade/thread/taken-drill.ts'
 import { holeSection } from '../work/drawing/hole-section.ts'
 import { HOLE_RESULTS, tapResults } from '../work/results/hole-results.ts'
 import type { Run } from './describe.ts'
@@ -49,7 +49,7 @@ export const run: Run = quickSum(description, readers, (words, assumed) => {
 
 function takenOf(words: HoleWords): Taken {
   return {
-    ...(words.drill === null ? { drill: { value: drillName(words), why: 'the published tap drill' } } : {}),
+    ...(words.drill === null ? { drill: { value: drillName(words), why: takenDrill(words.thread).why } } : {}),
     ...(words['tap-clear'] === null ? { 'tap-clear': { value: new Given(words.thread.pitchMm), why: 'one pitch' } } : {})
   }
 }
@@ -96,12 +96,13 @@ function bottomOf(words: HoleWords, assumed: string | undefined): Bottom | Retur
 /** The drill asked for, or the one that the tables give for this thread. */
 function drillOf({ drill, thread }: HoleWords): Given {
   if (drill !== null) return new Given(drill.diameterMm, { at: ['drill'] })
-  return new Given(publishedTapDrill(thread).diameterMm, { assumed: 'default: the published tap drill', at: ['drill'] })
+  const { diameterMm, why } = takenDrill(thread)
+  return new Given(diameterMm, { assumed: `default: ${why}`, at: ['drill'] })
 }
 
 function drillName({ drill, thread }: HoleWords): string {
-  const published = publishedTapDrill(thread)
-  return drill?.name ?? published.drill?.name ?? `${published.diameterMm} mm`
+  const taken = takenDrill(thread)
+  return drill?.name ?? taken.drill?.name ?? `${taken.diameterMm} mm`
 }
 
 /** A stop error is written plain and meant both ways; nominally the stop is true. */

@@ -6,7 +6,7 @@ import type { Casting } from '../trade/joint/casting.ts'
 import type { joint } from '../trade/joint/joint.ts'
 import { PRELOAD_SCATTER } from '../trade/joint/preload-scatter.ts'
 import { handTapTorqueNm } from '../trade/joint/tapping-torque.ts'
-import { publishedTapDrill } from '../trade/thread/published-tap-drill.ts'
+import { takenDrill } from '../trade/thread/taken-drill.ts'
 import type { Thread } from '../trade/thread/thread.ts'
 
 interface Asked {
@@ -28,7 +28,7 @@ export function jointNotes({ thread, casting: { metal } }: Asked, r: BoundsOf<Re
 
 /** What a tap asks for in this metal, where a maker of taps prints its cutting force. */
 function tappingNote(thread: Thread, metal: Casting | null): readonly string[] {
-  const torqueNm = metal === null ? null : handTapTorqueNm({ thread, metal: metal.metal, holeMm: publishedTapDrill(thread).diameterMm })
+  const torqueNm = metal === null ? null : handTapTorqueNm({ thread, metal: metal.metal, holeMm: takenDrill(thread).diameterMm })
   if (torqueNm === null) return []
   return [
     `cutting this thread takes about ${showNumber(torqueNm, 'torque')} N·m with a sharp bottoming tap and no chips jammed, a forming tap two to three times that (${SOURCES['tap-maker-torque'].title}, ${SOURCES['tap-maker-torque'].label}); what breaks a hand tap is not published`

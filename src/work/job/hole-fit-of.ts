@@ -5,7 +5,7 @@ import type { Job } from '../../job/read-job.ts'
 import type { Bottom } from '../../trade/hole/old-bottom.ts'
 import { stopSetting } from '../../trade/hole/stop.ts'
 import { readTaps, type Tap, USUAL_TAPS } from '../../trade/hole/taps.ts'
-import { publishedTapDrill } from '../../trade/thread/published-tap-drill.ts'
+import { takenDrill } from '../../trade/thread/taken-drill.ts'
 
 export type JobHole = Job['holes'][string]
 export type JobPart = Job['parts'][string]
@@ -58,7 +58,8 @@ function bottomOf(found: JobHole['found']): Bottom {
 function drillOf({ drill, path }: JobHole, { thread }: JobPart): Given {
   const at = [...path, 'drill', 'size']
   if (drill.size !== null) return new Given(drill.size.diameterMm, { at })
-  return new Given(publishedTapDrill(thread).diameterMm, { assumed: 'default: the published tap drill', at })
+  const { diameterMm, why } = takenDrill(thread)
+  return new Given(diameterMm, { assumed: `default: ${why}`, at })
 }
 
 /** The taps of the bench, or the usual three. */

@@ -1,7 +1,7 @@
-import { publishedTapDrill } from '../../trade/thread/published-tap-drill.ts'
+import { takenDrill } from '../../trade/thread/taken-drill.ts'
 import type { HoleInWork } from '../job/judged-job.ts'
 
-/** The drill of the job, or the published tap drill. */
+/** The drill of the job, or the one that is taken for its thread. */
 export function drillMmOf({ hole, part }: Pick<HoleInWork, 'hole' | 'part'>): number {
-  return hole.drill.size?.diameterMm ?? publishedTapDrill(part.thread).diameterMm
+  return hole.drill.size?.diameterMm ?? takenDrill(part.thread).diameterMm
 }
