@@ -5,7 +5,7 @@ export const drop = describe({
   name: 'drop',
   summary: 'voltage lost there and back',
   rows: {
-    current: quantity('current', 'A', 'current of the load'),
+    current: quantity('current', 'A', 'current of the load', { least: 0 }),
     power: quantity('power', 'P', 'rated power of the load'),
     voltage: quantity('voltage', 'V', 'rated voltage of the load'),
     'constant-power': flag('the load draws the same power at any voltage'),

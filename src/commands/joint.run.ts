@@ -1,6 +1,6 @@
 import { Given } from '../formula/given.ts'
 import { good, type Outcome } from '../quantity/fault.ts'
-import { parseQuantity } from '../quantity/parse-quantity.ts'
+import { parseWithin } from '../quantity/within.ts'
 import { belowNeck, belowThread } from '../trade/hole/odd-lengths.ts'
 import { usualBearingDiameterMm } from '../trade/joint/bearing.ts'
 import { type Casting, readCasting } from '../trade/joint/casting.ts'
@@ -50,7 +50,7 @@ interface Shear {
 
 /** A strength where it has a unit, else an alloy. */
 function readShear(text: string): Outcome<Shear> {
-  const strength = parseQuantity('stress', text)
+  const strength = parseWithin('stress', text)
   if (strength.ok)
     return good({
       castingShearMpa: new Given(strength.value.value, { ...strength.value, at: ['casting'] }),
@@ -71,7 +71,7 @@ export interface Strength {
 
 /** A class promises its strength by the size of the thread. */
 function readPart(text: string): Outcome<Strength> {
-  const strength = parseQuantity('stress', text)
+  const strength = parseWithin('stress', text)
   if (strength.ok) {
     const tensileMpa = new Given(strength.value.value, { ...strength.value, at: ['part'] })
     return good({ toldMpa: tensileMpa, of: () => ({ tensileMpa, proofMpa: null }) })

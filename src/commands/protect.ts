@@ -5,16 +5,16 @@ export const protect = describe({
   name: 'protect',
   summary: 'fuse or breaker: what it carries, when it opens, what its wire stands',
   rows: {
-    current: quantity('current', 'A', 'current of the load, on and on', { required: true }),
+    current: quantity('current', 'A', 'current of the load, on and on', { least: 0, required: true }),
     wire: word('SIZE', 'the wire behind it, as "1.5 mm2" or "AWG 16"', { required: true }),
     style: choice(
       ['blade', 'blade-mini', 'blade-large', 'glass', 'thermal', 'iec-60898', 'hydraulic-magnetic', 'thermal-magnetic'],
       'style of fuse or breaker',
       { default: 'blade', why: 'the commonest fuse of machines' }
     ),
-    rating: quantity('current', 'A', 'its rating, to be judged; without it the smallest that does'),
+    rating: quantity('current', 'A', 'its rating, to be judged; without it the smallest that does', { least: 0 }),
     inrush: word('A,TIME', 'current at switch-on and how long it lasts, as "20 A,0.5 s"'),
-    fault: quantity('current', 'A', 'current of a short at the far end'),
+    fault: quantity('current', 'A', 'current of a short at the far end', { least: 0 }),
     practice: choice(PRACTICE_NAMES, 'practice whose limits hold', {
       default: 'general',
       why: 'no other was named'
@@ -33,7 +33,7 @@ export const protect = describe({
     distance: quantity('length', 'L', 'wire between the source and the protector, along it'),
     sheathed: flag('that wire lies in a sheath or enclosure all the way'),
     plot: flag('draw its opening times against its wire and load, both axes logarithmic'),
-    switch: quantity('current', 'A', 'DC rating of a switch in the same run, to be judged'),
+    switch: quantity('current', 'A', 'DC rating of a switch in the same run, to be judged', { least: 0 }),
     load: choice(['resistive', 'lamp', 'inductive', 'motor'], 'kind of load, for the switch', { default: 'resistive', why: 'a heater' }),
     bus: quantity('voltage', 'V', 'highest voltage of the bus, for what it can break and for the switch')
   },

@@ -4,7 +4,7 @@ export const supply = describe({
   name: 'supply',
   summary: 'can the machine feed it, and how long does the battery alone',
   rows: {
-    output: quantity('current', 'A', 'what the generator gives at the speed it runs', { required: true }),
+    output: quantity('current', 'A', 'what the generator gives at the speed it runs', { least: 0, required: true }),
     load: word(
       'NAME=A[,DUTY]',
       'a load, its current, how much of the time it is on; after that essential, useful or comfort; repeat it for each load',

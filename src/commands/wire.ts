@@ -5,7 +5,7 @@ export const wire = describe({
   name: 'wire',
   summary: 'smallest wire that does it, and why each smaller one does not',
   rows: {
-    current: quantity('current', 'A', 'current of the load'),
+    current: quantity('current', 'A', 'current of the load', { least: 0 }),
     power: quantity('power', 'P', 'rated power of the load, a resistance'),
     voltage: quantity('voltage', 'V', 'rated voltage of the load'),
     length: quantity('run', 'L', 'length one way; the return is a wire of the same size and length', { required: true }),

@@ -10,7 +10,11 @@ export interface Within {
 }
 
 /** Reads a quantity that is nonsense outside of what it may be. */
-export function parseWithin(kind: Kind, text: string, { least = -Infinity, most = Infinity }: Within): Outcome<Amount> {
+export function parseWithin(
+  kind: Kind,
+  text: string,
+  { least = rowOf(kind).least ?? -Infinity, most = Infinity }: Within = {}
+): Outcome<Amount> {
   const amount = parseQuantity(kind, text)
   if (!amount.ok || (amount.value.low >= least && amount.value.high <= most)) return amount
   const unit = rowOf(kind).house && ` ${rowOf(kind).house}`

@@ -60,7 +60,12 @@ export const CIRCUIT = map(
     cranking: map(
       'the starter, for the fault of a strap that is off',
       {
-        current: quantity('current', 'current while cranking', { required: true, example: '250 A', measure: 'a clamp meter on the cable' }),
+        current: quantity('current', 'current while cranking', {
+          least: 0,
+          required: true,
+          example: '250 A',
+          measure: 'a clamp meter on the cable'
+        }),
         at: text('the point it returns to', { required: true, example: 'engine' })
       },
       { optional: true }

@@ -4,7 +4,11 @@ import { choice, map, quantity, text } from '../field.ts'
 export const LOAD = map('a load', {
   heater: text('the hole whose heater it is', { example: 'left', typical: true }),
   load: text('the name of another load', { example: 'work lamp' }),
-  current: quantity('current', 'of another load: current that it draws at any voltage', { example: '5 A', measure: 'a clamp meter' }),
+  current: quantity('current', 'of another load: current that it draws at any voltage', {
+    least: 0,
+    example: '5 A',
+    measure: 'a clamp meter'
+  }),
   power: quantity('power', 'of another load: its power; with voltage that of a resistance, else the same at any voltage', {
     example: '55 W'
   }),

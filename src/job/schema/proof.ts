@@ -57,6 +57,9 @@ function meter<const S extends string>(says: S, percent: string, digits: string,
   )
 }
 
+/** Less drops nothing that a meter reads. */
+const LEAST_TEST_A = 0.01
+
 /** What the circuit is proved with. */
 export const PROOF = map('the bench for proving the circuit', {
   leads: quantity('resistance', `both test leads together, in a reading of ohms; without it ${USUAL_BENCH.leads}`, {
@@ -66,7 +69,7 @@ export const PROOF = map('the bench for proving the circuit', {
   'test-current': quantity(
     'current',
     `known current that is passed for a millivolt test of a ground; without it ${USUAL_BENCH['test-current']}`,
-    { example: '10 A' }
+    { least: LEAST_TEST_A, example: '10 A' }
   ),
   meter: map('the meters; without one a typical hand meter and clamp', {
     volts: meter('accuracy for volts', '0.5', '2', '0.01 V'),
@@ -92,6 +95,7 @@ export const READINGS = list(
         }
       ),
       passing: quantity('current', 'known current passed from outside with the power off, where volts are of a millivolt test', {
+        least: LEAST_TEST_A,
         example: '10 A'
       }),
       meter: meter('the meter of this reading', '0.5', '2', '0.01 V')

@@ -44,6 +44,7 @@ const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
   switch: text('a switch, or the contacts of a relay, by its mark', { example: 'S4' }),
   thermostat: text('a thermostat, by its mark', { example: 'T2' }),
   rating: quantity('current', 'its rating; of a switch, thermostat or relay that on direct current', {
+    least: 0,
     example: '7.5 A',
     measure: 'read it on the part',
     typical: true

@@ -6,7 +6,7 @@ export const SUPPLY = map(
   {
     output: named(
       'output of the generator, by what the machine does',
-      quantity('current', 'output', { example: '18 A', measure: 'a clamp meter on its cable at that speed, with every load on' })
+      quantity('current', 'output', { least: 0, example: '18 A', measure: 'a clamp meter on its cable at that speed, with every load on' })
     ),
     battery: map(
       'the battery',
@@ -29,7 +29,7 @@ export const SUPPLY = map(
       'loads beside those of the circuit',
       map('a load', {
         load: text('its name', { required: true, example: 'lights' }),
-        current: quantity('current', 'its current', { required: true, example: '9 A', measure: 'a clamp meter' }),
+        current: quantity('current', 'its current', { least: 0, required: true, example: '9 A', measure: 'a clamp meter' }),
         on: quantity('percent', 'how much of the time it is on', { default: '100 %', why: 'always on', example: '40 %' }),
         needed: choice(['essential', 'useful', 'comfort'], 'how much it is needed, when something must be switched off', {
           default: 'useful',

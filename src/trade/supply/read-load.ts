@@ -2,6 +2,7 @@ import { Given } from '../../formula/given.ts'
 import { bad, good, type Outcome } from '../../quantity/fault.ts'
 import { parseQuantity } from '../../quantity/parse-quantity.ts'
 import { quoted } from '../../quantity/quoted.ts'
+import { parseWithin } from '../../quantity/within.ts'
 import type { LoadGiven, Priority } from './load.ts'
 
 const ACCEPTED = 'a load as "heater=5.6 A" or "lights=9 A,40 %"'
@@ -12,7 +13,7 @@ export function readLoad(text: string): Outcome<LoadGiven> {
   const [name = '', rest, ...more] = text.split('=').map(part => part.trim())
   if (rest === undefined || more.length > 0 || name === '') return bad(quoted(text), ACCEPTED)
   const [current = '', ...extras] = rest.split(',').map(part => part.trim())
-  const amps = parseQuantity('current', current)
+  const amps = parseWithin('current', current, { least: 0 })
   if (!amps.ok) return amps
   const priority = extras.find((word): word is Priority => (PRIORITIES as readonly string[]).includes(word)) ?? 'useful'
   const duties = extras.filter((word, i) => word !== priority || extras.indexOf(word) < i)
