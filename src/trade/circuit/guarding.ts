@@ -20,6 +20,7 @@ export interface Guarding {
 }
 
 type Line = Wiring['runs'][number]
+type Ends = Pick<Line, 'from' | 'to'>
 
 /** For every run: on which side of the loads it lies, which protectors stand before it, which loads hang on it. */
 export function guardings(wiring: Wiring): ReadonlyMap<string, Guarding> {
@@ -48,7 +49,11 @@ export function loadGuards(wiring: Wiring, name: string): readonly string[] {
 }
 
 /** Points that runs alone join to the 0 V node: where a ground shift can be measured. */
-export function returnPoints({ bus, ground, runs }: Wiring): readonly string[] {
+export function returnPoints({
+  bus,
+  ground,
+  runs
+}: Pick<Wiring, 'bus' | 'ground'> & { readonly runs: readonly Ends[] }): readonly string[] {
   return [...reached(ground, bus, runs)].filter(point => point !== ground)
 }
 
@@ -110,7 +115,7 @@ function needs({ bus, ground, runs, loads, sources = [{ id: bus, from: ground, t
 }
 
 /** Points that runs join to a start, without passing the stop. */
-export function reached(start: string, stop: string, runs: readonly Line[]): ReadonlySet<string> {
+export function reached(start: string, stop: string, runs: readonly Ends[]): ReadonlySet<string> {
   return spread(start, runs, point => point === stop)
 }
 

@@ -2,6 +2,7 @@ import { loadName, markedItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { TestPoint } from '../../trade/proof/predictor.ts'
 import { isLive, type Probe } from '../../trade/proof/probe.ts'
+import { returnsOf } from '../returns-of.ts'
 import { benchOf } from './bench-of.ts'
 import { benchMeter } from './meter-of.ts'
 
@@ -83,17 +84,15 @@ function feedOhms({ source, loads }: Circuit): readonly Named[] {
 }
 
 /** From each return to the 0 V node, a known current passed. */
-function groundTests(job: Job, { source, loads }: Circuit): readonly Named[] {
+function groundTests(job: Job, circuit: Circuit): readonly Named[] {
   const passingA = benchOf(job).testCurrent.value
-  return loads
-    .filter(({ to }) => to !== source.ground)
-    .map(({ to }) => ({
-      takes: 'volts',
-      red: to,
-      black: source.ground,
-      passingA,
-      says: `ground of ${to}, ${passingA} A passed, power off`
-    }))
+  return returnsOf(circuit).map(to => ({
+    takes: 'volts',
+    red: to,
+    black: circuit.source.ground,
+    passingA,
+    says: `ground of ${to}, ${passingA} A passed, power off`
+  }))
 }
 
 /** `power on` or `power off`, as it stands in a table. */

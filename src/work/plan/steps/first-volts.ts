@@ -4,6 +4,7 @@ import type { Step } from '../../../report/plan/plan.ts'
 import type { Probe } from '../../../trade/proof/probe.ts'
 import { READING_UNIT } from '../../../trade/proof/reading-unit.ts'
 import { expectedReadings } from '../../prove/expected-readings.ts'
+import { returnsOf } from '../../returns-of.ts'
 import { ofReading } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
 
@@ -56,9 +57,9 @@ function atLoad({ from, to, ...load }: Circuit['loads'][number]): readonly First
 }
 
 /** The return point of each load against the 0 V node: what every instrument grounded there is lifted by. */
-function groundShifts({ source: { ground }, loads }: Circuit): readonly FirstReading[] {
-  const returns = new Set(loads.map(({ to }) => to).filter(name => name !== ground))
-  return [...returns].map(name => ({
+function groundShifts(circuit: Circuit): readonly FirstReading[] {
+  const { ground } = circuit.source
+  return returnsOf(circuit).map(name => ({
     ...live('volts', name, ground),
     says: `read the ground shift, ${name} against ${ground}`,
     name: `ground shift of ${name}`
