@@ -29,6 +29,7 @@ export function measureJob(file: string, text: string, bench: BenchText | null =
       cautions: [
         ...(some.length === 0 ? ['nothing that is unknown or assumed moves a verdict of this job'] : [WEIGHT]),
         ...leftOut(read.job),
+        ...unopened(fields, findings),
         ...(idle.length === 0 ? [] : [`unknown or assumed, and no verdict of this job hangs on it: ${idle.join(', ')}`])
       ]
     },
@@ -46,6 +47,18 @@ function leftOut({ parts, ...job }: Job): readonly string[] {
   if (blocks.length === 0 || !Object.values(parts).some(({ kind }) => kind === 'heater')) return []
   return [`nothing is asked of what this job leaves out: ${blocks.join(', ')}; "fettle new heater" shows what stands there`]
 }
+
+/** What is not judged and waits for no figure: a thing that is not drawn, a word that says too little. */
+function unopened(fields: readonly Ranked[], findings: readonly Found[]): readonly string[] {
+  const opened = new Set(fields.flatMap(({ opens }) => opens))
+  const left = findings.filter(({ verdict, thing, rule }) => verdict === 'not-judged' && !opened.has(`${thing} ${rule}`))
+  if (left.length === 0) return []
+  return [
+    `not judged, and no figure alone settles it: ${left.map(({ thing, rule }) => `${rule} of ${thing}`).join(', ')}; "fettle check" says what each wants`
+  ]
+}
+
+type Found = ReturnType<typeof judgeRead>['findings'][number]
 
 export function doesSomething({ opens, settles, turns, moveRatio }: Ranked): boolean {
   return opens.length + settles.length + turns.length > 0 || moveRatio > 1e-6

@@ -15,6 +15,27 @@ const field = (name: string): Ranked => measured.fields.find(({ path }) => path.
 const verdictsOf = (job: string) => new Map(judgeJob(FILE, job).findings.map(({ thing, rule, verdict }) => [`${thing} ${rule}`, verdict]))
 const given = (path: Ranked['path'], as: string, job = text) => textOf(saidWith(saidIn(job), path, as))
 
+describe('what waits for no figure', () => {
+  it('is named: a feed without a fuse', () => {
+    const bare = `fettle: 1
+job: { title: no fuse, practice: road }
+circuit:
+  source: { bus: 24 V, resistance: 10 mohm, ground: frame }
+  runs:
+    - { from: bus, to: a, wire: { size: 2.5 mm2, length: 2 m, ambient: 40 °C, insulation: 105 °C, bundle: 1 } }
+    - { from: b, to: frame, wire: { size: 2.5 mm2, length: 2 m, ambient: 40 °C, insulation: 105 °C, bundle: 1 } }
+  loads: [{ load: lamp, kind: lamp, power: 24 W, voltage: 24 V, from: a, to: b }]
+`
+    const { answer } = measureJob('bare.yaml', bare)
+    const note = answer.cautions.find(text => text.startsWith('not judged, and no figure alone settles it'))
+    expect(note).toContain('protect/too-far of circuit')
+  })
+
+  it('is nothing where figures settle all', () => {
+    expect(measured.answer.cautions.join()).not.toContain('no figure alone')
+  })
+})
+
 describe('a job that is half measured', () => {
   it('every rule that is not judged is opened by some field, or by several together', () => {
     const open = [...verdictsOf(text)].flatMap(([key, verdict]) => (verdict === 'not-judged' ? [key] : []))
