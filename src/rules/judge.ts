@@ -58,9 +58,9 @@ function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, marg
   const wanted = `${word} ${bound} wanted${limit.reason === undefined ? '' : ` (${limit.reason})`}`
   return {
     verdict,
-    value,
+    value: finite(value),
     limit: limit.value,
-    margin: none ? 0 : margin,
+    margin: none ? 0 : finite(margin),
     unit: unitOf(facts.gives),
     says: [says ?? `${plain}; ${wanted}`, ...doubts].join('; '),
     at: (result.movers[0] ?? result.hangsOn[0])?.at ?? [],
@@ -68,6 +68,11 @@ function judged(facts: ResultFacts, result: Bounded, limit: Limit, { value, marg
     assumes: result.hangsOn.length === 0 ? undefined : result.hangsOn.map(({ at }) => at),
     source: limit.source
   }
+}
+
+/** What never comes has no number. */
+function finite(value: number): number | null {
+  return Number.isFinite(value) ? value : null
 }
 
 /** No pass where there are doubts; they are said beside what was found. */

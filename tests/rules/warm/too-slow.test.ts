@@ -28,6 +28,11 @@ describe('says how long', () => {
   })
 })
 
+it('what may never come has no number, and fails all the same', () => {
+  const never = { ...between(300, 500), high: Number.POSITIVE_INFINITY }
+  expect(asked(tooSlow, reach(never))).toMatchObject({ verdict: 'fail', value: null, margin: null, limit: 600 })
+})
+
 it('on an assumed value is a caution at best', () => {
   expectDoubted(tooSlow, reach(assumed(sharp(300))))
 })
