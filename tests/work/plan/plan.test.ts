@@ -57,10 +57,53 @@ it('the numbers are those of the job (hand arithmetic of the invented hole: flat
   expect(scraps[0]!.room).toBeCloseTo(0.6 / 1.75, 9)
 })
 
-it('the drilled depth is held against both ends: the taps count on the lesser one', () => {
-  // 22.2 ± 0.3
-  expect(saying(plan(), /measure the depth at the tip: 21.90 mm at least, 22.50 mm at most/)).toHaveLength(1)
-  expect(saying(planned(jobText({}).replace('  stop-error: 0.3 mm\n', '')), /depth at the tip: 22.50 mm at most/)).toHaveLength(1)
+describe('after the cut (at the axis the drill cuts air: what a rod or a gauge can find is worked out by hand)', () => {
+  // The stop 22.2, set within 0.3.
+  it('the collar is where it was set, on every drill, before it is loosened', () => {
+    const of = plan()
+    const drills = saying(of, /^open the hole to the stop/)
+    const stayed = saying(of, /^before the collar is loosened.*as it was set: 21.90 mm at least, 22.50 mm at most/)
+    expect(stayed).toHaveLength(drills.length)
+    expect(stayed[0]?.caution).toMatch(/more: the stop has slipped.*work the job out anew.*less: .*drill on to the stop/)
+    expect(of.steps.indexOf(stayed[0]!)).toBe(of.steps.indexOf(drills[0]!) + 1)
+    const exact = planned(jobText({}).replace('  stop-error: 0.3 mm\n', ''))
+    expect(saying(exact, /as it was set: 22.50 mm at most$/)).not.toEqual([])
+  })
+
+  const found = (bottom: string) => planned(jobText({}).replace('depth: 24.0 mm ± 0.5 mm', `depth: 24.0 mm ± 0.5 mm${bottom}`))
+
+  // Whatever the floor is, no part of it is cut: the rod stops at 24 as before.
+  it.each([
+    ['flat', ''],
+    ['flat, felt with a rod', ', rod: 6 mm, bottom: flat'],
+    ['a cone', ', rod: 6 mm, bottom: cone, bottom-angle: 118°'],
+    ['a fillet', ', rod: 6 mm, bottom: radius, bottom-radius: 2 mm']
+  ])('a floor that is %s reads as it was found, and deeper means that the drill met it', (_, bottom) => {
+    const [floor] = saying(found(bottom), /^clear the chips, and feel the depth once more.*the same as before the cut$/)
+    expect(floor?.figure).toMatchObject({ value: 24, low: 23.5, high: 24.5 })
+    expect(floor?.caution).toMatch(/^deeper than before: the drill has met the old bottom: stop, and work the job out anew/)
+    expect(floor?.caution).not.toContain('beside the rod')
+  })
+
+  // Cone of 60° in a hole of 9: its rim stands 4.5·cot 30° = 7.79 above its tip, the drill's of 118° only 4.5·cot 59° = 2.70.
+  it('where the rim of the drill comes nearest, a rod in the middle does not feel it, and that is said', () => {
+    const [floor] = saying(found(', rod: 6 mm, bottom: cone, bottom-angle: 60°'), /^clear the chips, and feel/)
+    expect(floor?.caution).toContain('what it met beside the rod the collar alone tells')
+  })
+
+  // 22.2 less the point 5.1·cot 59° = 3.064: 19.136, within 0.3.
+  it('the edge that the drill left is at the end of full diameter, and there is none where the drill cuts nothing', () => {
+    const [edge] = saying(plan(), /^feel for the edge/)
+    expect(edge?.figure?.value).toBeCloseTo(22.2 - 5.1 / Math.tan((59 * Math.PI) / 180), 9)
+    expect(edge?.says).toContain('18.83 to 19.44 mm')
+    const wide = planned(jobText({}).replace('diameter: 9.0 mm', 'diameter: 10.2 mm'))
+    expect(saying(wide, /^clear the chips, and feel/)).toHaveLength(1)
+    expect(saying(wide, /^feel for the edge/)).toEqual([])
+  })
+
+  it('nobody is sent to measure a tip that left no mark', () => {
+    expect(JSON.stringify(plan())).not.toContain('depth at the tip')
+  })
 })
 
 it('a tap is stopped by the mark on its shank; what it dropped in is taken off the turns', () => {
@@ -313,10 +356,16 @@ describe('the mouth', () => {
   })
 
   it.each([
-    ['0.5 mm', 'narrower than is usual, 12 to 13.2 mm'],
+    ['0.5 mm', 'narrower than is usual, 12.00 to 13.20 mm'],
     ['2 mm', 'wider than is usual']
   ])('of %s is %s', (mouth, says) => {
     expect(saying(withMouth(mouth), /break the mouth/)[0]?.caution).toContain(says)
+  })
+
+  // 9/16 in: 14.2875 wide, and 1.1 times that 15.71625; a spread is rounded outward.
+  it('of an inch thread is printed to what a countersink can be set to', () => {
+    const text = jobText({}).replace('M12x1.75', '9/16-12 UNC').replace('size: 10.2 mm', 'size: 31/64')
+    expect(saying(planned(text), /^take the burr off/)[0]?.caution).toContain('14.28 to 15.72 mm across')
   })
 
   it('that the job does not count on is not cut', () => {
