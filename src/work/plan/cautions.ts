@@ -1,5 +1,5 @@
+import { mayLeak } from '../behind/behind-the-metal.ts'
 import type { JudgedJob } from '../job/judged-job.ts'
-import { mayLeak } from './steps/behind-the-metal.ts'
 
 /** What stands over the whole work, whatever the sums say. */
 export function cautionsOf({ job, answer: { findings } }: JudgedJob): readonly string[] {

@@ -290,16 +290,33 @@ describe('a leak test (its order and its cautions: common practice, no published
     expect(at(of, /once it is warm: dry/)).toBeGreaterThan(at(of, /battery's ground lead back on/))
   })
 
-  it('with a gas that burns: an inert one first, and nothing let off', () => {
+  it('with a gas that burns: not ordered, an inert one first, and nothing let off', () => {
     const of = tested('its own LPG', 'LPG')
-    expect(saying(of, /test for leaks with its own LPG/)[0]?.caution).toMatch(/burns.*waits: an inert gas first.*licensed/)
+    expect(saying(of, /test for leaks with its own LPG/)).toEqual([])
+    expect(saying(of, /test for leaks with nitrogen/)[0]?.caution).toMatch(
+      /^never with its own LPG.*burns.*waits for an inert gas first.*licensed/
+    )
     expect(saying(of, /let the pressure off slowly/)[0]?.caution).toMatch(/burns.*taken back instead/)
   })
 
   it('with LP fuel that is called fuel: regulator, relief valve, and an inert gas first', () => {
     const of = tested('its own fuel', 'LP fuel line')
     expect(saying(of, /regulator.*relief valve/)).toHaveLength(1)
-    expect(saying(of, /test for leaks with its own fuel/)[0]?.caution).toMatch(/burns.*waits: an inert gas first/)
+    expect(saying(of, /test for leaks with nitrogen/)[0]?.caution).toMatch(/^never with its own fuel/)
+  })
+
+  it.each([
+    ['oxygen', 'coolant'],
+    ['oxygen', 'nothing'],
+    ['air', 'petrol'],
+    ['compressed air', 'drained fuel tank']
+  ])('with %s, where %s is or was, is not ordered: nitrogen is, or what the maker has', (medium, behind) => {
+    const of = tested(medium, behind)
+    expect(of.cautions[0]).toContain('do not start')
+    const [test] = saying(of, /test for leaks/)
+    expect(test?.says).toMatch(/^test for leaks with nitrogen, or as the maker has it, at this pressure, held for 10 min: .*soap/)
+    expect(test).toMatchObject({ figure: { text: '2 bar' }, blank: 'leak test, and with what' })
+    expect(test?.caution).toContain(`never with ${medium}`)
   })
 
   it('without one, what was filled up is looked at before the battery is on', () => {
@@ -309,10 +326,10 @@ describe('a leak test (its order and its cautions: common practice, no published
   })
 
   it('with a gas has its cautions', () => {
-    const of = tested('air')
+    const of = tested('air', 'gear oil')
     const [test] = saying(of, /test for leaks with air/)
     expect(test?.says).toMatch(/does not fall.*soap/)
-    expect(test?.caution).toMatch(/fuel or its vapour.*never air.*inert gas.*maker's instructions/)
+    expect(test?.caution).toMatch(/fuel or its vapour.*never air; oxygen never and nowhere.*inert gas.*maker's instructions/)
     expect(saying(of, /regulator.*relief valve.*maker/)[0]?.caution).toMatch(/stores.*flies.*no more pressure/)
     expect(saying(of, /let the pressure off slowly/)).toHaveLength(1)
   })

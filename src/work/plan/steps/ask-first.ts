@@ -3,10 +3,10 @@ import { showNumber } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
 import { thingName } from '../../../report/plan/thing-name.ts'
 import { insertFor } from '../../../trade/thread/insert.ts'
+import { mayLeak } from '../../behind/behind-the-metal.ts'
 import type { HoleInWork, JudgedJob } from '../../job/judged-job.ts'
 import { ofNumber, ofResult, withBand } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
-import { mayLeak } from './behind-the-metal.ts'
 import { castingFirst } from './chips.ts'
 
 /** What no sum answers: asked before anything is cut. */
