@@ -358,9 +358,11 @@ describe('a leak test (its order and its cautions: common practice, no published
 describe('the mouth', () => {
   it('takes turns to the shoulder before the thread bites: where they are counted from is said (geometry)', () => {
     const [byHand] = saying(withMouth('1 mm'), /count the turns to the shoulder/)
-    expect(byHand?.caution).toMatch(/^counted from its first full thread level with the face, less those .* dropped into the mouth/)
+    expect(byHand?.caution).toMatch(
+      /^counted from the first full thread at its end level with the face, less those .* dropped into the mouth/
+    )
     const [bare] = saying(plan({ stack: '[]' }), /count the turns to the shoulder/)
-    expect(bare?.caution).toMatch(/^counted from its first full thread/)
+    expect(bare?.caution).toMatch(/^counted from the first full thread at its end/)
   })
 
   const withMouth = (mouth: string) => planned(jobText({}).replace('keep-clear: 1.0 mm', `keep-clear: 1.0 mm\n    mouth: ${mouth}`))
@@ -422,6 +424,36 @@ it('the way back is named, and settled by each thread', () => {
   expect(says(named)).toContain('have the way back in the drawer: insert M12x1.75 thin-walled')
   expect(saying(named, /settle the way back, a wire thread insert for M12x1.75/)).toHaveLength(1)
   expect(saying(plan(), /settle the way back, a wire thread insert for M12x1.75/)).toHaveLength(1)
+})
+
+describe('the depth that an insert asks for, beside what is there (by hand)', () => {
+  // 1 D of M12x1.75 is 12, a pitch more for its seat and 2.5 for chamfer and room: 18.125. Its drill, 12 + 0.2165·1.75 wide, has a point
+  // of 6.189·cot 59° = 3.719: the stop of 22.2, come short by 0.3, leaves 18.181.
+  it('is told, and is there', () => {
+    const [asks] = saying(plan(), /^its shortest insert.*its drill leaves 18.18 mm at this stop/)
+    expect(asks).toMatchObject({ caution: null, part: 'ask first', thing: 'holes.elbow' })
+    expect(asks?.figure?.value).toBeCloseTo(12 + 1.75 + 2.5 * 1.75, 9)
+  })
+
+  it('is not there in a hole half a millimetre shallower', () => {
+    const [asks] = saying(plan({ depth: '23.5 mm ± 0.5 mm' }), /^its shortest insert.*its drill leaves 17.68 mm at this stop/)
+    expect(asks?.caution).toMatch(/too shallow for it.*has no way back/)
+  })
+})
+
+describe('the insert that the job names', () => {
+  const named = (insert: string) => says(plan({ wayBack: `{ insert: ${JSON.stringify(insert)} }` })).filter(one => /drawer/.test(one))
+
+  it.each(['M12x1.75', 'M12', 'wire insert M12x1.75, 1 D', 'M14x1.5 tap and M12x1.75 insert', 'as the yard has it', '12 mm of something'])(
+    '%s is put in the drawer',
+    insert => {
+      expect(named(insert)).toEqual([`have the way back in the drawer: insert ${insert}`])
+    }
+  )
+
+  it.each(['M12x1.5', 'M10', '1/2-13 UNC', 'insert (9/16-18 UNF)'])('%s is for another thread, and is told', insert => {
+    expect(named(insert)).toEqual([`settle which insert goes into the drawer: the job names ${insert}, and hole elbow has M12x1.75`])
+  })
 })
 
 it('the wall is printed with the end that it is judged by (6 ± 2.5 mm, less half of 12 − 9.0: 2.00 to 7.00)', () => {
