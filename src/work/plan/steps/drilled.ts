@@ -38,7 +38,7 @@ function edge({ place, result }: HoleInWork): readonly Step[] {
       {
         figure,
         caution:
-          'deeper: stop, and work the job out anew; less deep: drill on to the stop. An edge too fine to feel is left: then collar and rod have to tell',
+          'deeper: stop, and work the job out anew; less deep: drill on to the stop. Where the edge is too fine to feel, collar and rod have to tell',
         blank: 'end of full diameter'
       }
     )
