@@ -16,10 +16,15 @@ export const seat = describe({
       default: '0 mm',
       why: 'no countersink'
     }),
-    undercut: quantity('length', 'L', 'plain length of the part under its shoulder (neck, undercut), to its first full thread', {
-      default: '0 mm',
-      why: 'threaded up to the shoulder'
-    }),
+    undercut: quantity(
+      'length',
+      'L',
+      'plain length of the part under its shoulder (neck, undercut), to the first full thread under the shoulder',
+      {
+        default: '0 mm',
+        why: 'threaded up to the shoulder'
+      }
+    ),
     need: quantity('length', 'L', 'full threads to be engaged under the stack'),
     'clock-now': quantity('angle', 'DEG', 'where the connector points at the lowest torque, clockwise from any mark'),
     'clock-want': quantity('angle', 'DEG', 'where it should point, from the same mark'),

@@ -27,6 +27,7 @@ import { engagementShort } from './joint/engagement-short.ts'
 import { outsideBand } from './joint/outside-band.ts'
 import { partStrips } from './joint/part-strips.ts'
 import { missing } from './label/missing.ts'
+import { testGas } from './leak/test-gas.ts'
 import { change } from './mass/change.ts'
 import { outsideLimits } from './mass/outside-limits.ts'
 import { farEndShort } from './protect/far-end-short.ts'
@@ -114,6 +115,9 @@ export const AIR_RULES = together(surfaceWet)
 
 export const MASS_RULES = together(outsideLimits, change)
 
+/** Asked of a job that names what it is tested for leaks with. */
+const LEAK_RULES = [testGas]
+
 /** Asked of a quick sum alone: a job is asked for a floor that is thick enough, which is more. */
 const QUICK_RULES = [brokenThrough, noDrillFits, stackTooThick, connectorMisclocked, tapered]
 
@@ -148,6 +152,7 @@ export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...THERMOSTAT_RULES,
   ...AIR_RULES,
   ...MASS_RULES,
+  ...LEAK_RULES,
   ...QUICK_RULES,
   ...WIRE_RULES,
   ...PROTECT_RULES,

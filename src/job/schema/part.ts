@@ -40,11 +40,11 @@ export const PART = map('a part to be fitted', {
     measure: 'calliper, from the shoulder to the last full thread',
     usual: ['8 mm', '16 mm']
   }),
-  undercut: quantity('length', 'plain length under the shoulder: neck, undercut or shank, to its first full thread', {
+  undercut: quantity('length', 'plain length under the shoulder: neck, undercut or shank, to the first full thread under the shoulder', {
     default: '0 mm',
     why: 'threaded up to the shoulder',
     example: '1.8 mm',
-    measure: 'calliper, from the shoulder to the first full thread',
+    measure: 'calliper, from the shoulder to the first full thread under it',
     usualTimes: { of: 'pitch', times: [USUAL_UNDERCUT_TURNS, 0] }
   }),
   overall: quantity('length', 'shoulder to the end of the part', {

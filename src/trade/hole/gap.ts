@@ -47,7 +47,7 @@ export const bareFloorGapMm = formula('bareFloorGapMm', {
 })
 
 export const shoulderTurns = formula('shoulderTurns', {
-  says: "turns by hand to the shoulder, nought with the part's first full thread level with the face",
+  says: 'turns by hand to the shoulder, nought with the first full thread at the end of the part level with the face',
   symbol: 'z',
   equation: '(lp - t)/P',
   inputs: { threadLengthMm: ['lp', 0.2, 300], stackMm: ['t', 0, 150], pitchMm: ['P', 0.2, 8] },

@@ -11,6 +11,7 @@ import { type CastingFeed, castingFeed, NO_FEED } from './casting-feed.ts'
 import { heatThings } from './heat-things.ts'
 import { circuitJudged, judgeCircuit } from './judge-circuit.ts'
 import { judgeHole } from './judge-hole.ts'
+import { judgeLeakTest } from './judge-leak-test.ts'
 import { judgeMass } from './judge-mass.ts'
 import { judgeSupply } from './judge-supply.ts'
 import { outsideFaults } from './outside-faults.ts'
@@ -70,7 +71,8 @@ function judged(read: ReadJob): Judgement {
   const { job } = read
   const holes = Object.entries(job.holes).map(([name, hole]) => placed(`holes.${name}`, hole.path, 'hole', () => judgeHole(job, hole)))
   const { electric, feed } = electricThings(job)
-  const things: readonly Placed[] = [...holes, ...electric, ...heatThings(job, feed), ...massThings(job)]
+  const leakTest = placed('ask-first', ['ask-first'], 'leak', () => judgeLeakTest(job))
+  const things: readonly Placed[] = [leakTest, ...holes, ...electric, ...heatThings(job, feed), ...massThings(job)]
   const findings = things.flatMap(thing => thing.findings.map(finding => placedFinding(read, thing, finding)))
   return {
     verdict: worstOf(findings.map(({ verdict }) => verdict)),

@@ -1,7 +1,7 @@
 import { SOURCES } from '../../../formula/source.ts'
 import type { Step } from '../../../report/plan/plan.ts'
+import { mayDrain, mayLeak, namesOpenWater } from '../../behind/behind-the-metal.ts'
 import { type StepsOf, step } from '../step.ts'
-import { mayDrain, mayLeak, namesOpenWater } from './behind-the-metal.ts'
 
 /** What is behind the metal is out of the way before it is opened; what an emptied place may hold is vapour. */
 export const empty: StepsOf = ({ job }) => {

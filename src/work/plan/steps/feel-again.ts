@@ -9,7 +9,7 @@ export const feelAgain: HoleStepsOf = ({ place, hole: { found } }) => [
   measured(place, `feel its depth ${withWhat(found.rod.value)}, at several places`, ofGiven('foundDepthMm', 'depth as found', found.depth))
 ]
 
-function withWhat(rodMm: number): string {
+export function withWhat(rodMm: number): string {
   return rodMm === 0 ? 'with a point' : `with the flat ${showNumber(rodMm, 'plain')} mm rod`
 }
 

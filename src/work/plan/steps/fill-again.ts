@@ -1,5 +1,5 @@
+import { mayDrain, mayLeak, namesOpenWater } from '../../behind/behind-the-metal.ts'
 import { type StepsOf, step } from '../step.ts'
-import { mayDrain, mayLeak, namesOpenWater } from './behind-the-metal.ts'
 import { A_LEAK } from './leak-test.ts'
 
 /** What was drained or shut out comes back, and is looked at, before the battery is on. */

@@ -5,7 +5,8 @@ import { type HoleStepsOf, step } from '../step.ts'
 import { withoutText } from '../without-stack.ts'
 
 /** Where the turns to the shoulder are nought: a mouth that is countersunk takes some of them without a turn. */
-export const TURNS_FROM = 'counted from its first full thread level with the face, less those that it dropped into the mouth before it bit'
+export const TURNS_FROM =
+  'counted from the first full thread at its end level with the face, less those that it dropped into the mouth before it bit'
 
 /** By hand the whole way to the shoulder, with everything under it that will be there. */
 export const handTest: HoleStepsOf = hole => {

@@ -2,10 +2,10 @@ import type { Job } from '../../../job/read-job.ts'
 import { inUnit } from '../../../quantity/in-unit.ts'
 import { showNumber } from '../../../quantity/show.ts'
 import type { Figure, Step } from '../../../report/plan/plan.ts'
+import { mayLeak } from '../../behind/behind-the-metal.ts'
+import { testMedium } from '../../behind/test-medium.ts'
 import { ofGiven, written } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
-import { mayLeak } from './behind-the-metal.ts'
-import { testMedium } from './test-medium.ts'
 
 export const A_LEAK = 'a leak: stop, let the pressure off; more torque is no cure'
 

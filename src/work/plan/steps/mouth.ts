@@ -34,14 +34,14 @@ function countersunk({ place, hole: { mouth }, part: { thread } }: HoleInWork, u
 
 function oddly(acrossMm: number, { leastMm, greatestMm }: MouthChamfer): string {
   if (acrossMm >= leastMm && acrossMm <= greatestMm) return ''
-  const usual = `${acrossMm < leastMm ? 'narrower' : 'wider'} than is usual, ${showSpread(leastMm, greatestMm, 'plain')} mm`
+  const usual = `${acrossMm < leastMm ? 'narrower' : 'wider'} than is usual, ${showSpread(leastMm, greatestMm, 'length')} mm`
   return acrossMm < leastMm ? `; ${usual}: look twice at its first turn` : `; ${usual}`
 }
 
 /** Where the job counts on thread up to the face, none is cut away. */
 function deburred({ place }: HoleInWork, { angleDeg, leastMm, greatestMm, depthMm }: MouthChamfer): Step {
   return step('tap', place, 'take the burr off the mouth, flush with the face, and no countersink: the job counts on none', {
-    caution: `the usual one, ${angleDeg}° and ${showSpread(leastMm, greatestMm, 'plain')} mm across, takes up to ${showNumber(depthMm, 'depth-up')} mm of thread: give mouth in the job first`,
+    caution: `the usual one, ${angleDeg}° and ${showSpread(leastMm, greatestMm, 'length')} mm across, takes up to ${showNumber(depthMm, 'depth-up')} mm of thread: give mouth in the job first`,
     source: mouthDiameterMm.source.id
   })
 }

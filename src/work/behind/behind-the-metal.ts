@@ -1,4 +1,4 @@
-import type { Job } from '../../../job/read-job.ts'
+import type { Job } from '../../job/read-job.ts'
 import { plainWords } from './plain-words.ts'
 
 type Told = Pick<Job, 'ask-first'>

@@ -1,0 +1,90 @@
+// example: words for what a leak test is made with and for what is behind the metal; what each is, is common knowledge of the trade
+import { expect, it } from 'vitest'
+import { judgeJob } from '../../../src/work/job/judge-job.ts'
+import { jobText } from '../invented-job.ts'
+
+const found = (medium: string, behind: string | null) => {
+  const leakTest = `{ medium: ${JSON.stringify(medium)}, pressure: 1 bar }`
+  const { findings } = judgeJob('x.yaml', jobText({ behind, leakTest }))
+  return findings.filter(({ rule }) => rule === 'leak/test-gas')
+}
+const verdict = (medium: string, behind: string | null) =>
+  found(medium, behind)
+    .map(one => one.verdict)
+    .join()
+
+it.each(['oxygen', 'O2', 'Medical oxygen', 'nitrogen or oxygen', 'oxygen-enriched air', 'its own oxygen'])(
+  '%s fails, whatever is there',
+  medium => {
+    for (const behind of ['petrol', 'coolant', 'nothing', null]) expect(verdict(medium, behind), String(behind)).toBe('fail')
+  }
+)
+
+it.each([
+  'nitrogen',
+  'dry nitrogen, 99.9 %',
+  'N2',
+  'oxygen-free nitrogen',
+  'nitrogen gas',
+  'Argon',
+  'helium',
+  'nitrogen, never air',
+  'inert gas'
+])('%s is inert', medium => {
+  for (const behind of ['petrol', 'gear oil', null]) expect(verdict(medium, behind), String(behind)).toBe('pass')
+})
+
+it.each([
+  'petrol',
+  'fuel',
+  'Diesel, 3 bar',
+  'was petrol, drained and flushed',
+  'the tank held kerosene',
+  'LPG',
+  'gas tank',
+  'natural gas',
+  'white spirit',
+  'petrol, carburettor bowl',
+  'fuel rail of a diesel engine'
+])('where %s is or was, no air goes in', behind => {
+  for (const medium of ['air', 'compressed air', 'shop air', 'nitrogen or air', 'the airline'])
+    expect(verdict(medium, behind), medium).toBe('fail')
+})
+
+it.each(['coolant', 'nothing', 'sea water', 'coolant of a diesel engine', 'ethylene glycol and water', 'open air', 'propylene glycol'])(
+  'where %s is, air may go in',
+  behind => {
+    expect(verdict('air', behind)).toBe('pass')
+  }
+)
+
+it.each(['gear oil', 'the bilge', 'coolant or oil', 'hydraulic oil, 180 bar', 'the sump of a petrol engine', 'a gas spring', 'vacuum'])(
+  'nobody can tell from "%s" whether it burns: air is a caution',
+  behind => {
+    expect(verdict('air', behind)).toBe('caution')
+  }
+)
+
+it.each([
+  ['its own petrol', 'petrol', 'pass'],
+  ['its own coolant', 'coolant', 'pass'],
+  ['water', 'petrol', 'pass'],
+  ['its own LPG', 'LPG', 'fail'],
+  ['its own fuel', 'LP fuel line', 'fail'],
+  ['carbon dioxide', 'petrol', 'fail'],
+  // Fuel may be a liquid: nobody said.
+  ['its own fuel', 'fuel', 'caution'],
+  ['refrigerant', 'refrigerant', 'caution'],
+  ['hydrogen', 'coolant', 'caution'],
+  ['shop stuff', 'petrol', 'caution'],
+  ['vacuum', 'petrol', 'caution'],
+  ['air', null, 'not-judged']
+])('%s, where %s is: %s', (medium, behind, wanted) => {
+  expect(verdict(medium, behind)).toBe(wanted)
+})
+
+it('a job that names no leak test is not asked, and one that does is asked at its field', () => {
+  expect(judgeJob('x.yaml', jobText({ behind: 'petrol' })).findings.filter(({ rule }) => rule === 'leak/test-gas')).toEqual([])
+  expect(found('air', 'petrol')[0]?.where).toMatchObject({ line: 6 })
+  expect(found('air', null)[0]).toMatchObject({ thing: 'ask-first', lacks: 'ask-first.behind-the-metal' })
+})
