@@ -73,6 +73,13 @@ export const floorStackMm = formula('floorStackMm', {
   of: ({ overallMm, floorDepthMm, crushMm }) => overallMm - floorDepthMm + crushMm
 })
 
+/** The least of the gaps that are known. */
+export const BARE_GAP = fact('bareGapMm', {
+  says: 'room with nothing under the shoulder; negative: the gap left there',
+  symbol: 'g0',
+  source: SOURCES.geometry
+})
+
 /** What a feeler gauge finds with nothing under the shoulder. */
 export const FEEL_GAP = fact('feelGapMm', {
   says: 'gap under the shoulder to feel for, seated by hand with nothing under it',
@@ -80,7 +87,7 @@ export const FEEL_GAP = fact('feelGapMm', {
   source: SOURCES.geometry
 })
 
-/** Stack before crush at which the lesser of the two gaps is nought. */
+/** Stack before crush at which the least of the gaps is nought. */
 export const LEAST_STACK = fact('leastStackMm', {
   says: 'least stack that works, before crush; negative: none is needed',
   symbol: 'tmin',
