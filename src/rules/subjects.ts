@@ -31,6 +31,8 @@ export type HoleSubject = Fitted['hole'] & {
   readonly majorMm: number
   readonly wallNeeds: WallNeeds
   readonly wide: Wide | null
+  readonly foundHighMm: number
+  readonly truingDrill: string | null
   readonly waysOut: readonly string[]
   readonly minor: { readonly minMm: number; readonly maxMm: number }
   readonly cardThreads: 'dry' | 'lubricated' | null
