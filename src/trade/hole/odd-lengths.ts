@@ -77,6 +77,11 @@ function seen(mm: number): string {
   return mm.toFixed(Math.max(2, Math.ceil(-Math.log10(mm))))
 }
 
+/** A shoulder that goes into the thread lands on nothing. */
+export function narrowShoulder(shoulderMm: Given, { majorMm, name }: Thread): string | null {
+  return shoulderMm.high <= majorMm ? `a shoulder of ${shoulderMm.value} mm, no wider than the thread ${name}` : null
+}
+
 /** A mouth as wide as the shoulder leaves it nothing to stand on. */
 export function swallowed(mouthMm: Given, shoulderMm: Given, thread: Thread): string | null {
   const acrossMm = mouthAcross(mouthMm.low, thread)
