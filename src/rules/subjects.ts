@@ -18,7 +18,7 @@ type Fitted = BoundsOf<ReturnType<typeof holeFit>>
 export type HoleSubject = Fitted['hole'] & {
   readonly runOut: NonNullable<Fitted['seat']>['runOut'] | null
   readonly floor: NonNullable<Fitted['seat']>['floor']
-  readonly bareGapMm: Bounded | null
+  readonly rim: NonNullable<Fitted['seat']>['rim']
   readonly leastFloor: Limit | null
   readonly engagedMm: Bounded | null
   readonly pitchMm: number

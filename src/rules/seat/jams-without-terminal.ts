@@ -1,14 +1,16 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { BARE_GAP as facts } from '../../trade/hole/gap.ts'
+import { runOutGapMm as facts } from '../../trade/hole/gap.ts'
 import { atLeast, figure, neverFails, notJudged } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
+type Stop = { readonly withoutStackMm: Bounded } | null
+
 interface Subject {
-  readonly runOut: object | null
-  readonly floor: object | null
-  /** The least of what is known: before the run-out, the floor, and a wide neck on the rim. */
-  readonly bareGapMm: Bounded | null
+  readonly runOut: Stop
+  readonly floor: Stop
+  /** A neck wider than its hole. */
+  readonly rim: Stop
 }
 
 /** Whether the stack is what keeps the part off: never a fail, always worth saying. */
@@ -18,13 +20,12 @@ export const jamsWithoutTerminal: Rule<Subject> = {
   why: 'The terminal is left off once, for a trial or by the next person, and the casting cracks.',
   change: 'mark the part and the record: never seat without the terminal under the shoulder',
   source: SOURCES.geometry,
-  judge: ({ runOut, floor, bareGapMm }) => {
-    if (runOut === null || bareGapMm === null)
-      return notJudged('thread-length', 'measure from the shoulder to the last full thread of the part')
+  judge: ({ runOut, floor, rim }) => {
+    if (runOut === null) return notJudged('thread-length', 'measure from the shoulder to the last full thread of the part')
+    const gaps = [runOut, floor, rim].flatMap(stop => (stop === null ? [] : [stop.withoutStackMm]))
+    const least = gaps.reduce((a, b) => (b.low < a.low ? b : a))
     // A part that is stopped before needs no floor to be told.
-    return floor === null && bareGapMm.low >= 0
-      ? notJudged('overall', 'measure from the shoulder to the end of the part')
-      : stateWithout(bareGapMm)
+    return floor === null && least.low >= 0 ? notJudged('overall', 'measure from the shoulder to the end of the part') : stateWithout(least)
   }
 }
 

@@ -73,13 +73,6 @@ export const floorStackMm = formula('floorStackMm', {
   of: ({ overallMm, floorDepthMm, crushMm }) => overallMm - floorDepthMm + crushMm
 })
 
-/** The least of the gaps that are known. */
-export const BARE_GAP = fact('bareGapMm', {
-  says: 'room with nothing under the shoulder; negative: the gap left there',
-  symbol: 'g0',
-  source: SOURCES.geometry
-})
-
 /** What a feeler gauge finds with nothing under the shoulder. */
 export const FEEL_GAP = fact('feelGapMm', {
   says: 'gap under the shoulder to feel for, seated by hand with nothing under it',

@@ -45,10 +45,10 @@ export function seat(seated: Plain<Seat>) {
   const runOut = inRunOut(seated, stackMm)
   const floor = seated.floor === null ? null : overFloor(seated.floor, { stackMm, crushMm })
   const rim = seated.rim === null ? null : onItsRim(seated.rim, { ...seated, stackMm })
-  const { leastStackMm, bareGapMm, feelGapMm } = stoppedFirst([runOut, floor, rim])
+  const { leastStackMm, feelGapMm } = stoppedFirst([runOut, floor, rim])
   const shoulderTurns = gap.shoulderTurns({ threadLengthMm, stackMm, pitchMm })
   const clock = clocking === null ? null : clocked(clocking, pitchMm)
-  return { stackMm, runOut, floor, rim, shoulderTurns, leastStackMm, bareGapMm, feelGapMm, clock, ...engagement(seated, stackMm) }
+  return { stackMm, runOut, floor, rim, shoulderTurns, leastStackMm, feelGapMm, clock, ...engagement(seated, stackMm) }
 }
 
 /** How much thread holds, and how thick a stack leaves what is wanted. */
@@ -95,8 +95,7 @@ function stoppedFirst(stops: readonly (Stop | null)[]) {
   const known = stops.filter(stop => stop !== null)
   const leastStackMm = Math.max(...known.map(stop => stop.leastStackMm))
   recordStep(gap.LEAST_STACK, leastStackMm, () => 'the greatest of t1, t2 and t3, as far as they are known')
-  const bareGapMm = Math.min(...known.map(stop => stop.withoutStackMm))
-  const feelGapMm = Math.max(0, -bareGapMm)
+  const feelGapMm = Math.max(0, ...known.map(stop => 0 - stop.withoutStackMm))
   recordStep(gap.FEEL_GAP, feelGapMm, () => 'the greatest shortfall of g3, g4 and g6, as far as they are known, nought where there is none')
-  return { leastStackMm, bareGapMm, feelGapMm }
+  return { leastStackMm, feelGapMm }
 }

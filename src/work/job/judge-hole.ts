@@ -68,7 +68,7 @@ function subjectOf({ job, hole, part, bounds, fit }: Seen): HoleSubject {
   return {
     runOut: bounds.seat?.runOut ?? null,
     floor: bounds.seat?.floor ?? null,
-    bareGapMm: bounds.seat?.bareGapMm ?? null,
+    rim: bounds.seat?.rim ?? null,
     engagedMm: bounds.seat?.engagedMm ?? null,
     pitchMm: part.thread.pitchMm,
     tapClearMm: fit.hole.tapClearMm,

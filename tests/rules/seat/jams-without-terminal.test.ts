@@ -4,11 +4,15 @@ import { asked } from '../../../src/rules/rule.ts'
 import { jamsWithoutTerminal } from '../../../src/rules/seat/jams-without-terminal.ts'
 import { assumed, between, expectDoubted, expectNotJudged, verdictOf } from '../bounded.ts'
 
-const seat = (low: number, high: number, floor: object | null = {}) => ({ runOut: {}, floor, bareGapMm: between(low, high) })
+const gap = (low: number, high: number) => ({ withoutStackMm: between(low, high) })
+const seat = (low: number, high: number, floor: ReturnType<typeof gap> | null = gap(8, 9)) => ({ runOut: gap(low, high), floor, rim: null })
 
 it.each([
   ['room everywhere', seat(0.01, 0.6), 'pass'],
   ['it is stopped', seat(-0.01, 0.6), 'caution'],
+  ['it bottoms on the floor', { ...seat(0.2, 0.6), floor: gap(-0.01, 0.6) }, 'caution'],
+  ['its neck stands on the rim', { ...seat(0.2, 0.6), rim: gap(-0.01, 0.6) }, 'caution'],
+  ['its neck stands on the rim, whatever the floor', { ...seat(0.2, 0.6, null), rim: gap(-0.01, 0.6) }, 'caution'],
   ['nought at the worst end', seat(0, 0.6), 'caution'],
   ['far too long', seat(-9, -8), 'caution'],
   ['it is stopped, whatever the floor', seat(-0.01, 0.6, null), 'caution']
@@ -27,11 +31,11 @@ it('room without the stack is said as room', () => {
 })
 
 it('on an assumed value is a caution at best', () => {
-  expectDoubted(jamsWithoutTerminal, { ...seat(2, 3), bareGapMm: assumed(between(2, 3)) })
+  expectDoubted(jamsWithoutTerminal, { ...seat(2, 3), runOut: { withoutStackMm: assumed(between(2, 3)) } })
 })
 
 it('without the length of the thread is not judged', () => {
-  expectNotJudged(jamsWithoutTerminal, { runOut: null, floor: null, bareGapMm: null }, 'thread-length', 'last full thread')
+  expectNotJudged(jamsWithoutTerminal, { runOut: null, floor: null, rim: null }, 'thread-length', 'last full thread')
 })
 
 it('with room before the run-out and no floor known is not judged', () => {
