@@ -45,6 +45,7 @@ import * as clocking from '../trade/hole/clocking.ts'
 import * as depth from '../trade/hole/depth.ts'
 import * as engaged from '../trade/hole/engaged.ts'
 import * as gap from '../trade/hole/gap.ts'
+import * as neckRim from '../trade/hole/neck-rim.ts'
 import * as oldBottom from '../trade/hole/old-bottom.ts'
 import * as tapping from '../trade/hole/tapping.ts'
 import * as wall from '../trade/hole/wall.ts'
@@ -82,7 +83,7 @@ import * as unifiedTolerance from '../trade/thread/unified-tolerance.ts'
 /** Every file of formulas, by the room it stands in: the list that `explain` and the handbook read. */
 export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
   thread: [basic, threadHeight, stressArea, formingDrill, unifiedTolerance, mouthChamfer, runOut, insertHole, insertWall, taper],
-  hole: [oldBottom, clearance, depth, tapping, gap, engaged, clocking, wall],
+  hole: [oldBottom, clearance, depth, tapping, gap, neckRim, engaged, clocking, wall],
   joint: [shearArea, strip, torqueArm, preload, body, bearing, strengthRatio, preloadScatter, tappingTorque, torqueWrench],
   circuit: [
     conductors,

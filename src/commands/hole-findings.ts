@@ -17,6 +17,7 @@ import { asked } from '../rules/rule.ts'
 import { leavesNone } from '../rules/thread-doubts.ts'
 import type { hole } from '../trade/hole/hole.ts'
 import type { Tap } from '../trade/hole/taps.ts'
+import { truingDrill } from '../trade/hole/truing-drill.ts'
 import { wallNeeds } from '../trade/hole/wall.ts'
 import { waysOut } from '../trade/hole/ways-out.ts'
 import { type Wide, wideOf } from '../trade/hole/wide.ts'
@@ -76,8 +77,15 @@ export function widened(
 function drillFindings({ thread, drill, wall, 'found-diameter': foundDiameterMm }: Asked, drillMm: Given, r: Results): readonly Finding[] {
   if (drill === null) return []
   const size = asked(drillOutsideLimits, { drillMm: asChosen(drillMm), thread: thread.name, minor: minorLimits(thread) })
-  const opens = asked(oldHoleTooLarge, { openingMm: r.openingMm, waysOut: ways(thread, foundDiameterMm, wall) })
-  return opens.verdict === 'fail' ? [size, opens] : [size]
+  const opens = asked(oldHoleTooLarge, {
+    openingMm: r.openingMm,
+    foundHighMm: foundDiameterMm.high,
+    thread: thread.name,
+    minor: minorLimits(thread),
+    truingDrill: truingDrill(thread, foundDiameterMm)?.name ?? null,
+    waysOut: ways(thread, foundDiameterMm, wall)
+  })
+  return opens.verdict === 'pass' ? [size] : [size, opens]
 }
 
 function wallFindings(thread: Thread, r: Results): readonly Finding[] {

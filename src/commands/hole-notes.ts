@@ -32,7 +32,9 @@ export function holeNotes({ thread, need, wide }: Asked, r: Results): readonly s
       ? 'point and rim of the drill are alike near to the old bottom'
       : `the ${first} of the drill is nearest to the old bottom`,
     ...(openingMm.low <= 0
-      ? ['the old hole may be as wide as the drill: then nothing is cut, and the thread is shallow or none']
+      ? [
+          `the old hole may be as wide as the drill: then nothing is cut, and ${wide === null ? 'the old wall is what is tapped' : 'the thread is shallow or none'}`
+        ]
       : [
           'a drill that opens a hole feeds itself, follows the core and cuts oversize: a fixed collar, not the feel, ends it (common practice)'
         ]),

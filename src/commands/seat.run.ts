@@ -14,16 +14,19 @@ import { allPlain, crushedAway, shortPart } from '../trade/hole/odd-lengths.ts'
 import { seat as calculation, type Floor, type Seat } from '../trade/hole/seat.ts'
 import { basicSizes } from '../trade/thread/basic.ts'
 import { readThread } from '../trade/thread/designation.ts'
+import { readDrill } from '../trade/thread/read-drill.ts'
 import { seatSection } from '../work/drawing/seat-section.ts'
+import { type NeckUntold, unsureOfNeck } from '../work/job/neck-doubt.ts'
 import { SEAT_RESULTS } from '../work/results/seat-results.ts'
 import type { Run } from './describe.ts'
 import { quickSum } from './quick-sum.ts'
 import { refusal, refused } from './refusal.ts'
 import { seat as description } from './seat.ts'
+import { neckFault, neckUntold, rimIn } from './seat-neck.ts'
 import { sum } from './sum.ts'
 import type { Words } from './words.ts'
 
-const readers = { thread: readThread }
+const readers = { thread: readThread, drill: readDrill }
 type SeatWords = Words<typeof description.rows, typeof readers>
 
 export const run: Run = quickSum(description, readers, words => {
@@ -33,19 +36,27 @@ export const run: Run = quickSum(description, readers, words => {
   if (plain !== null) return refusal('--undercut', plain, 'less than --thread-length')
   const clocking = clockOf(words)
   if (refused(clocking)) return clocking
+  const stands = neckFault(words)
+  if (stands !== null) return stands
   const { name, majorMm } = words.thread
+  const untold = neckUntold(words)
   return sum({
     title: `${name} under ${words.stack.length === 1 ? 'one thickness' : `${words.stack.length} thicknesses`}: room is positive, a gap left under the shoulder negative`,
-    first: stackFirst,
+    first: r => stackFirst(r, untold),
     tree: () => treeOf(words, { floor, clocking }),
     calculation,
     results: SEAT_RESULTS,
     drawing: (plain, r) => seatSection({ name, majorMm, minorMm: basicSizes(words.thread).minorDiameterMm }, plain, r),
     findings: r => [
-      asked(jamsInRunOut, r),
-      ...(r.floor === null ? [] : [asked(bottomsOnFloor, r)]),
-      asked(jamsWithoutTerminal, r),
-      asked(threadNotEngaged, { engagedMm: r.engagedMm, pitchMm: words.thread.pitchMm }),
+      ...unsureOfNeck(
+        [
+          asked(jamsInRunOut, r),
+          ...(r.floor === null ? [] : [asked(bottomsOnFloor, r)]),
+          asked(jamsWithoutTerminal, r),
+          asked(threadNotEngaged, { engagedMm: r.engagedMm, pitchMm: words.thread.pitchMm })
+        ],
+        untold
+      ),
       ...(words.crush.assumed === undefined ? [asked(stackCrushes, { stack: words.stack, crushMm: words.crush })] : []),
       ...(words.need === null ? [] : [asked(stackTooThick, r)]),
       ...(clocking === null ? [] : [asked(connectorMisclocked, r)])
@@ -64,9 +75,11 @@ export const run: Run = quickSum(description, readers, words => {
 type Results = BoundsOf<ReturnType<typeof calculation>>
 
 /** The one number that scraps the casting first. */
-function stackFirst({ leastStackMm: { high }, floor }: Results): string {
+function stackFirst({ leastStackMm: { high }, floor }: Results, { bare }: NeckUntold): string {
   const lands = floor === null ? 'before the thread runs out the shoulder lands without any stack' : 'the shoulder lands without any stack'
-  const unknown = floor === null ? '; the floor is not known' : ''
+  const unknown = [...(floor === null ? ['the floor'] : []), ...(bare === null ? [] : ['the width of the neck'])]
+    .map(what => `; ${what} is not known`)
+    .join('')
   return high > 0
     ? `first: never less than ${showMetricAndInch(high, 'depth-up')} under the shoulder, before crush: less, and the part jams and cracks the casting`
     : `first: ${lands}, with ${showMetricAndInch(-high, 'depth-down')} of room at the worst end${unknown}`
@@ -81,6 +94,7 @@ function treeOf(words: SeatWords, rest: Pick<Seat, 'floor' | 'clocking'>): Seat 
     crushMm: words.crush,
     mouthMm: words.mouth,
     undercutMm: words.undercut.assumed === undefined ? words.undercut : null,
+    rim: rimIn(words),
     needMm: words.need,
     ...rest
   }

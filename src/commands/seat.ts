@@ -25,6 +25,8 @@ export const seat = describe({
         why: 'threaded up to the shoulder'
       }
     ),
+    neck: quantity('length', 'L', 'how wide that plain length is', { least: 0 }),
+    drill: word('D', 'drill that opened the hole, which a neck may need; without it the hole is taken as narrow as its thread'),
     need: quantity('length', 'L', 'full threads to be engaged under the stack'),
     'clock-now': quantity('angle', 'DEG', 'where the connector points at the lowest torque, clockwise from any mark'),
     'clock-want': quantity('angle', 'DEG', 'where it should point, from the same mark'),

@@ -1,6 +1,5 @@
-import { allPlain, belowNeck, belowThread, crushedAway, shortPart, swallowed } from '../trade/hole/odd-lengths.ts'
+import { allPlain, belowNeck, belowThread, crushedAway, narrowShoulder, shortPart, swallowed } from '../trade/hole/odd-lengths.ts'
 import { proofAbove } from '../trade/joint/part-class.ts'
-import type { Thread } from '../trade/thread/thread.ts'
 import { neckOnRim } from './neck-on-rim.ts'
 import type { Job } from './read-job.ts'
 import type { LinkFault } from './unknown-name.ts'
@@ -43,11 +42,7 @@ function stackLinks({ crush, 'under-shoulder': under, path }: Hole): readonly Li
 function throughLinks(hole: Hole, part: Job['parts'][string] | undefined): readonly LinkFault[] {
   return part === undefined
     ? []
-    : [
-        ...hole['under-shoulder'].flatMap(item => itemLinks(item, part)),
-        ...neckLinks(hole, part),
-        ...(part.shoulder === null ? [] : mouthLinks(hole, part.shoulder, part.thread))
-      ]
+    : [...hole['under-shoulder'].flatMap(item => itemLinks(item, part)), ...neckLinks(hole, part), ...shoulderLinks(hole, part)]
 }
 
 function itemLinks({ hole, path }: Hole['under-shoulder'][number], { thread, body }: Part): readonly LinkFault[] {
@@ -68,7 +63,10 @@ function neckLinks(hole: Hole, part: Part): readonly LinkFault[] {
   return found === null ? [] : [{ found, accepted, path: [...part.body!.path, 'neck'] }]
 }
 
-function mouthLinks({ mouth, path }: Hole, shoulder: NonNullable<Job['parts'][string]['shoulder']>, thread: Thread): readonly LinkFault[] {
+function shoulderLinks({ mouth, path }: Hole, { shoulder, thread, path: at }: Part): readonly LinkFault[] {
+  if (shoulder === null) return []
+  const narrow = narrowShoulder(shoulder, thread)
+  if (narrow !== null) return [{ found: narrow, accepted: `more than ${thread.majorMm} mm`, path: [...at, 'shoulder'] }]
   const found = swallowed(mouth, shoulder, thread)
   return found === null ? [] : [{ found, accepted: 'a mouth that leaves a face to stand on', path: [...path, 'mouth'] }]
 }

@@ -18,6 +18,7 @@ type Fitted = BoundsOf<ReturnType<typeof holeFit>>
 export type HoleSubject = Fitted['hole'] & {
   readonly runOut: NonNullable<Fitted['seat']>['runOut'] | null
   readonly floor: NonNullable<Fitted['seat']>['floor']
+  readonly rim: NonNullable<Fitted['seat']>['rim']
   readonly leastFloor: Limit | null
   readonly engagedMm: Bounded | null
   readonly pitchMm: number
@@ -30,6 +31,8 @@ export type HoleSubject = Fitted['hole'] & {
   readonly majorMm: number
   readonly wallNeeds: WallNeeds
   readonly wide: Wide | null
+  readonly foundHighMm: number
+  readonly truingDrill: string | null
   readonly waysOut: readonly string[]
   readonly minor: { readonly minMm: number; readonly maxMm: number }
   readonly cardThreads: 'dry' | 'lubricated' | null

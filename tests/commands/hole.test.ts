@@ -149,8 +149,11 @@ describe('what a job would fail for', () => {
   })
 
   it('an old hole that may be wider than the drill fails as in a job', async () => {
-    const words = ['hole', '--thread', 'M12x1.5', ...found('10.5 ± 0.1 mm', '20 mm'), '--drill', '10.5 mm']
-    expect(await verdicts(...words)).toMatchObject({ 'hole/old-hole-too-large': 'fail' })
+    const wide = (mm: string) => verdicts('hole', '--thread', 'M12x1.5', ...found(mm, '20 mm'), '--drill', '10.5 mm')
+    expect(await wide('10.6 ± 0.1 mm')).toMatchObject({ 'hole/old-hole-too-large': 'fail' })
+    // Up to 10.55 of at most 10.676 mm.
+    expect(await wide('10.45 ± 0.1 mm')).toMatchObject({ 'hole/old-hole-too-large': 'caution' })
+    expect(await wide('10.3 ± 0.1 mm')).not.toHaveProperty('hole/old-hole-too-large')
   })
 
   it('a hole in which no thread fits fails without a need', async () => {

@@ -151,3 +151,40 @@ describe('a plain length under the shoulder', () => {
     })
   })
 })
+
+// M12x1.5: D1 = 12 − 1.0825 · 1.5 = 10.376 mm; a shank as wide as the thread, 0.8 ± 0.05 mm long, on a terminal of 1.0 ± 0.05 mm.
+describe('a wide neck', () => {
+  const asking = ['seat', '--thread', 'M12x1.5', '--thread-length', '12 mm', '--thread-depth', '16 mm', '--overall', '14 mm']
+  const with16 = [...asking, '--floor-depth', '19 mm', '--stack', '1 ± 0.05 mm', '--crush', '0 mm', '--undercut', '0.8 ± 0.05 mm']
+  const judged = async (...more: string[]) => {
+    const answer = await answerOf(...with16, ...more)
+    return { ...answer, bare: answer.findings.find(({ rule }) => rule === 'seat/jams-without-terminal') }
+  }
+
+  it('stands on the rim without its terminal, the whole 0.85 mm of its length', async () => {
+    const { bare, results, exit } = await judged('--neck', '12 mm')
+    expect([bare?.verdict, exit]).toEqual(['caution', 0])
+    expect(bare?.value).toBeCloseTo(-0.85, 9)
+    expect(results['feel-gap']).toMatchObject({ value: expect.closeTo(0.8, 9), high: expect.closeTo(0.85, 9) })
+    expect(results['least-stack']).toMatchObject({ value: expect.closeTo(0.8, 9), high: expect.closeTo(0.85, 9) })
+  })
+
+  it('that the drill lets through is none', async () => {
+    expect((await judged('--neck', '10.45 mm', '--drill', '10.5 mm')).bare?.verdict).toBe('pass')
+    expect((await judged('--neck', '10.45 mm')).bare?.verdict).toBe('caution')
+  })
+
+  it('of a width that nobody told is no pass, and is asked for', async () => {
+    const { bare } = await judged()
+    expect(bare?.verdict).toBe('caution')
+    expect(bare?.says).toContain('--neck is not given, and it may be as wide as the thread: without the stack a neck of 12.00 mm')
+    expect((await outputOf(with16)).out.replace(/\s+/g, ' ')).toContain('the width of the neck is not known')
+  })
+
+  it('longer than its stack is refused', async () => {
+    // 1.2 + 0.05 − 0.95, in no mouth.
+    const { exit, err } = await ran([...with16.slice(0, -1), '1.2 ± 0.05 mm', '--neck', '12 mm'])
+    expect(exit).toBe(2)
+    expect(err).toContain('--neck: error: found a neck of 12.00 mm in a hole 10.38 mm wide: it stands on the rim, 0.30 mm before')
+  })
+})

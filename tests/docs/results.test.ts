@@ -31,7 +31,8 @@ const WHOLE: { readonly [command: string]: readonly string[] } = {
     'joint --thread M10 --engagement 10mm --casting A380 --part 8.8 --torque 9N.m --clamp 4kN --nut-factor 0.2 --bearing-face 16mm --bearing-hole 10.5mm'
   ],
   seat: [
-    'seat --thread M10 --thread-length 12mm --thread-depth 11mm --stack 1mm --overall 14mm --floor-depth 13mm --need 8mm --clock-now 0° --clock-want 20° --torque-turn 40°'
+    'seat --thread M10 --thread-length 12mm --thread-depth 11mm --stack 1mm --overall 14mm --floor-depth 13mm --need 8mm --clock-now 0° --clock-want 20° --torque-turn 40°',
+    'seat --thread M10 --thread-length 12mm --thread-depth 11mm --stack 1mm --neck 9.5mm --undercut 0.8mm'
   ]
 }
 const SUMS = COMMANDS.filter(({ name }) => PAGE.includes(`\n### ${name}\n`))

@@ -22,6 +22,7 @@ function fitted(more: Partial<JointFit['part']> = {}): JointFit {
       crushMm: about(0.1),
       mouthMm: about(0.8, 0.1),
       undercutMm: null,
+      rim: null,
       ...more
     },
     holds: {

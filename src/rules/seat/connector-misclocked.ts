@@ -5,6 +5,9 @@ import { atLeast, figure, notJudged } from '../judge.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
+  /** What lies under the shoulder, and the least that works. */
+  readonly stackMm: Bounded
+  readonly leastStackMm: Bounded
   readonly clock: { readonly turnDeg: Bounded; readonly leftDeg: Bounded; readonly shimMm: Bounded; readonly thinnerMm: Bounded } | null
 }
 
@@ -15,11 +18,13 @@ export const connectorMisclocked: Rule<Subject> = {
   why: 'A connector pulled round beyond its torque strips the casting; backed off, the part is loose.',
   change: 'shim the shoulder, or let the cable come another way; never back it off from its torque',
   source: SOURCES.practice,
-  judge: ({ clock }) => {
+  judge: ({ clock, stackMm, leastStackMm }) => {
     if (clock === null) return notJudged('clock-now', 'where the connector points at the lowest torque')
     const { turnDeg, leftDeg, shimMm, thinnerMm } = clock
-    const [more, less] = [figure(shimMm.value, clockShimMm), figure(thinnerMm.value, clockShimMm)]
-    const shim = `${more} more under the shoulder, or ${less} less where the least stack allows it, lets it point there at the lowest torque; never back it off`
+    const spareMm = stackMm.low - Math.max(0, leastStackMm.high)
+    const thinner = thinnerMm.high > spareMm ? '' : `, or ${figure(thinnerMm.value, clockShimMm)} less,`
+    const more = `${figure(shimMm.value, clockShimMm)} more under the shoulder${thinner}`
+    const shim = `${more} lets it point there at the lowest torque; never back it off`
     const says = `${figure(turnDeg.value, clockTurnDeg)} to turn from the lowest torque on, ${figure(leftDeg.value, clockLeftDeg)} left of what the band allows`
     return turnDeg.low < leftDeg.low
       ? { ...atLeast({ ...clockTurnDeg, says: 'turn still to go' }, turnDeg, { value: 0 }, says), change: shim }

@@ -1,37 +1,40 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { runOutGapMm } from '../../trade/hole/gap.ts'
+import { runOutGapMm as facts } from '../../trade/hole/gap.ts'
 import { atLeast, figure, neverFails, notJudged } from '../judge.ts'
 import type { Judged, Rule } from '../rule.ts'
 
+type Stop = { readonly withoutStackMm: Bounded } | null
+
 interface Subject {
-  readonly runOut: { readonly withoutStackMm: Bounded } | null
-  readonly floor: { readonly withoutStackMm: Bounded } | null
+  readonly runOut: Stop
+  readonly floor: Stop
+  /** A neck wider than its hole. */
+  readonly rim: Stop
 }
 
 /** Whether the stack is what keeps the part off: never a fail, always worth saying. */
 export const jamsWithoutTerminal: Rule<Subject> = {
   id: 'seat/jams-without-terminal',
-  question: 'would the part jam or bottom if it were seated without its terminal?',
+  question: 'would the part jam, bottom or stand on its neck if it were seated without its terminal?',
   why: 'The terminal is left off once, for a trial or by the next person, and the casting cracks.',
   change: 'mark the part and the record: never seat without the terminal under the shoulder',
   source: SOURCES.geometry,
-  judge: ({ runOut, floor }) => {
+  judge: ({ runOut, floor, rim }) => {
     if (runOut === null) return notJudged('thread-length', 'measure from the shoulder to the last full thread of the part')
-    const runOutMm = runOut.withoutStackMm
-    // A part that jams in the run-out needs no floor to be told.
-    if (floor === null)
-      return runOutMm.low < 0 ? stateWithout(runOutMm) : notJudged('overall', 'measure from the shoulder to the end of the part')
-    return stateWithout(floor.withoutStackMm.low < runOutMm.low ? floor.withoutStackMm : runOutMm)
+    const gaps = [runOut, floor, rim].flatMap(stop => (stop === null ? [] : [stop.withoutStackMm]))
+    const least = gaps.reduce((a, b) => (b.low < a.low ? b : a))
+    // A part that is stopped before needs no floor to be told.
+    return floor === null && least.low >= 0 ? notJudged('overall', 'measure from the shoulder to the end of the part') : stateWithout(least)
   }
 }
 
-/** The lesser of the two gaps, at its worst end. */
-function stateWithout(lesser: Bounded): Judged {
-  const { low } = lesser
+/** The least of the gaps, at its worst end. */
+function stateWithout(least: Bounded): Judged {
+  const { low } = least
   const says =
     low < 0
-      ? `without the stack the part stops with a gap of ${figure(-low, runOutGapMm)} left under the shoulder at the worst end`
-      : `without the stack ${figure(low, runOutGapMm)} of room is left at the worst end`
-  return neverFails(atLeast(runOutGapMm, lesser, { value: 0 }, says))
+      ? `without the stack the part stops with a gap of ${figure(-low, facts)} left under the shoulder at the worst end`
+      : `without the stack ${figure(low, facts)} of room is left at the worst end`
+  return neverFails(atLeast(facts, least, { value: 0 }, says))
 }

@@ -30,7 +30,7 @@ export const fullDiameterDepthMm = formula('fullDiameterDepthMm', {
 })
 
 export const metalLeftMm = formula('metalLeftMm', {
-  says: "metal left below the drill's tip",
+  says: "from the drill's tip to what lies behind, through what stays open of the old hole and the metal below it",
   symbol: 'm',
   equation: 'h0 + m0 - (s + e)',
   inputs: { oldTipMm: ['h0', 0.1, 500], metalBelowMm: ['m0', -50, 500], tipDepthMm: ['s', 0, 500], stopErrorMm: ['e', -10, 10] },

@@ -80,7 +80,7 @@ export const FEEL_GAP = fact('feelGapMm', {
   source: SOURCES.geometry
 })
 
-/** Stack before crush at which the lesser of the two gaps is nought. */
+/** Stack before crush at which the least of the gaps is nought. */
 export const LEAST_STACK = fact('leastStackMm', {
   says: 'least stack that works, before crush; negative: none is needed',
   symbol: 'tmin',

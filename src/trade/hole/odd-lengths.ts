@@ -5,6 +5,7 @@ import { basicSizes } from '../thread/basic.ts'
 import { mouthAcrossMm, USUAL_MOUTH_DEG } from '../thread/mouth-chamfer.ts'
 import type { Thread } from '../thread/thread.ts'
 import { majorLimits } from '../thread/thread-results.ts'
+import { neckRoomMm } from './neck-rim.ts'
 
 // Lengths that cannot be those of one part, or of one stack, in words; null where they can.
 
@@ -67,13 +68,18 @@ function isThread({ value, low }: Given, thread: Thread): boolean {
 
 /** How deep the mouth takes a neck, until it stands on the cone. */
 function roomFor(neckMm: Given, mouthMm: Given, thread: Thread): number {
-  if (mouthAcross(mouthMm.low, thread) <= neckMm.high) return 0
-  return mouthMm.low - (neckMm.high - basicSizes(thread).minorDiameterMm) / 2
+  const minorMm = basicSizes(thread).minorDiameterMm
+  return silently(() => neckRoomMm({ mouthMm: mouthMm.low, neckMm: neckMm.high, minorMm }))
 }
 
 /** Hundredths, and as many digits more as it takes to see that it is something. */
 function seen(mm: number): string {
   return mm.toFixed(Math.max(2, Math.ceil(-Math.log10(mm))))
+}
+
+/** A shoulder that goes into the thread lands on nothing. */
+export function narrowShoulder(shoulderMm: Given, { majorMm, name }: Thread): string | null {
+  return shoulderMm.high <= majorMm ? `a shoulder of ${shoulderMm.value} mm, no wider than the thread ${name}` : null
 }
 
 /** A mouth as wide as the shoulder leaves it nothing to stand on. */

@@ -3,6 +3,7 @@ import { recordStep } from '../../formula/working.ts'
 import { type Clocking, clocked } from './clocking.ts'
 import * as engaged from './engaged.ts'
 import * as gap from './gap.ts'
+import { onItsRim, type Rim } from './neck-rim.ts'
 
 /** A part with a shoulder in a tapped blind hole. */
 export interface Seat {
@@ -21,6 +22,8 @@ export interface Seat {
   readonly mouthMm: Given
   /** Plain length of the part under its shoulder (neck, undercut); null where it is threaded up to there, or nobody knows. */
   readonly undercutMm: Given | null
+  /** Null where the part has no neck, one that goes between the threads of the hole, or one that nobody told. */
+  readonly rim: Rim | null
   /** Full threads that are to be engaged. */
   readonly needMm: Given | null
   readonly clocking: Clocking | null
@@ -35,22 +38,17 @@ export interface Floor {
   readonly floorDepthMm: Given
 }
 
-/** What stops the part first: run-out and floor apart, with the stack and without. What was not given comes out null. */
+/** What stops the part first: run-out, floor and rim apart, with the stack and without. What was not given comes out null. */
 export function seat(seated: Plain<Seat>) {
-  const { pitchMm, threadLengthMm, threadDepthMm, crushMm, clocking } = seated
+  const { pitchMm, threadLengthMm, crushMm, clocking } = seated
   const stackMm = seated.stack.reduce((belowMm, { thicknessMm }) => gap.stackMm({ belowMm, layerMm: thicknessMm }), 0)
-  const runOut = {
-    withStackMm: gap.runOutGapMm({ threadDepthMm, stackMm, crushMm, threadLengthMm }),
-    withoutStackMm: gap.bareRunOutGapMm({ threadDepthMm, threadLengthMm })
-  }
-  const runOutStackMm = gap.runOutStackMm({ threadLengthMm, threadDepthMm, crushMm })
+  const runOut = inRunOut(seated, stackMm)
   const floor = seated.floor === null ? null : overFloor(seated.floor, { stackMm, crushMm })
-  const leastStackMm = floor === null ? runOutStackMm : greater(runOutStackMm, floor.leastStackMm)
+  const rim = seated.rim === null ? null : onItsRim(seated.rim, { ...seated, stackMm })
+  const { leastStackMm, feelGapMm } = stoppedFirst([runOut, floor, rim])
   const shoulderTurns = gap.shoulderTurns({ threadLengthMm, stackMm, pitchMm })
-  const feelGapMm = feltMm(runOut.withoutStackMm, floor?.withoutStackMm ?? null)
   const clock = clocking === null ? null : clocked(clocking, pitchMm)
-  const { engagedMm, greatestStackMm, engagedMarginMm } = engagement(seated, stackMm)
-  return { stackMm, runOut, floor, shoulderTurns, leastStackMm, feelGapMm, clock, engagedMm, greatestStackMm, engagedMarginMm }
+  return { stackMm, runOut, floor, rim, shoulderTurns, leastStackMm, feelGapMm, clock, ...engagement(seated, stackMm) }
 }
 
 /** How much thread holds, and how thick a stack leaves what is wanted. */
@@ -68,13 +66,6 @@ function engagement({ threadLengthMm, threadDepthMm, crushMm, mouthMm, undercutM
   }
 }
 
-/** Nought where the shoulder lands. */
-function feltMm(runOutMm: number, floorMm: number | null): number {
-  const feelGapMm = Math.max(0, -runOutMm, floorMm === null ? 0 : -floorMm)
-  recordStep(gap.FEEL_GAP, feelGapMm, () => 'the greater shortfall of g3 and g4, nought where there is none')
-  return feelGapMm
-}
-
 function overFloor(
   { overallMm, floorDepthMm }: Plain<Floor>,
   { stackMm, crushMm }: { readonly stackMm: number; readonly crushMm: number }
@@ -86,8 +77,25 @@ function overFloor(
   }
 }
 
-function greater(runOutStackMm: number, floorStackMm: number): number {
-  const leastStackMm = Math.max(runOutStackMm, floorStackMm)
-  recordStep(gap.LEAST_STACK, leastStackMm, () => 'the greater of t1 and t2')
-  return leastStackMm
+function inRunOut({ threadDepthMm, threadLengthMm, crushMm }: Plain<Seat>, stackMm: number) {
+  return {
+    withStackMm: gap.runOutGapMm({ threadDepthMm, stackMm, crushMm, threadLengthMm }),
+    withoutStackMm: gap.bareRunOutGapMm({ threadDepthMm, threadLengthMm }),
+    leastStackMm: gap.runOutStackMm({ threadLengthMm, threadDepthMm, crushMm })
+  }
+}
+
+interface Stop {
+  readonly withoutStackMm: number
+  readonly leastStackMm: number
+}
+
+/** Of all that is known to stop the part, what does so first. */
+function stoppedFirst(stops: readonly (Stop | null)[]) {
+  const known = stops.filter(stop => stop !== null)
+  const leastStackMm = Math.max(...known.map(stop => stop.leastStackMm))
+  recordStep(gap.LEAST_STACK, leastStackMm, () => 'the greatest of t1, t2 and t3, as far as they are known')
+  const feelGapMm = Math.max(0, ...known.map(stop => 0 - stop.withoutStackMm))
+  recordStep(gap.FEEL_GAP, feelGapMm, () => 'the greatest shortfall of g3, g4 and g6, as far as they are known, nought where there is none')
+  return { leastStackMm, feelGapMm }
 }

@@ -17,7 +17,7 @@ const ROUNDING = 1e-9
 export function stepDrills({ foundDiameterMm, drillMm, system }: Jump): readonly StepDrill[] {
   const openingMm = drillMm - foundDiameterMm
   const stepCount = Math.ceil(openingMm / MOST_AT_ONCE_MM - ROUNDING)
-  const stock = drillsOf(SET[system])
+  const stock = drillsOf(STEP_SET[system])
   const wanted = Array.from({ length: stepCount - 1 }, (_, i) => foundDiameterMm + ((i + 1) * openingMm) / stepCount)
   return taken([...new Set(wanted.map(mm => nearest(stock, mm)))], foundDiameterMm)
 }
@@ -29,7 +29,7 @@ interface Jump {
 }
 
 /** The bench of a metric thread has metric drills. */
-const SET = { metric: 'metric', unified: 'fraction' } as const
+export const STEP_SET = { metric: 'metric', unified: 'fraction' } as const
 
 function nearest(stock: readonly Drill[], mm: number): Drill {
   const off = (drill: Drill) => Math.abs(drill.diameterMm - mm)

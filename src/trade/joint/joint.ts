@@ -44,8 +44,15 @@ export interface Joint {
   readonly friction: Friction | null
   readonly torqueNm: Given | null
   readonly clampN: Given | null
-  /** The ring that bears under the shoulder, outside and inside. */
-  readonly bearing: { readonly faceMm: Given; readonly holeMm: Given } | null
+  readonly bearing: Bearing | null
+}
+
+/** The ring that bears under the shoulder. */
+export interface Bearing {
+  readonly faceMm: Given
+  readonly holeMm: Given
+  /** What else may end it inside: thread, other holes, mouth. The widest counts. */
+  readonly alsoMm?: readonly Given[]
 }
 
 /** Does it hold? Null where what it takes was not given. */
@@ -53,10 +60,10 @@ export function joint(x: Plain<Joint>) {
   const { thread, engagementMm, castingShearMpa, tensileMpa, boreMm } = x
   const { stressAreaMm2 } = thread
   const ring = threadRing({ stressAreaMm2, boreMm: boreMm ?? 0 })
-  const strips = stripping({ thread, engagementMm, castingShearMpa, tensileMpa, netStressAreaMm2: ring.ringAreaMm2 })
+  const least = leastRing(ring, x.neckMm)
+  const strips = stripping({ thread, engagementMm, castingShearMpa, tensileMpa, netStressAreaMm2: least.ringAreaMm2 })
   if (x.friction === null) return resultsOf(x, { strips, pulled: UNTIGHTENED, left: UNTIGHTENED, ends: UNTIGHTENED })
   const arms = tightening(thread, { ...x.friction, bearingDiameterMm: bearingMm(x.friction, x.bearing) })
-  const least = leastRing(ring, x.neckMm)
   const pulled = tightened(x, arms, least)
   const ends = highestTorque({ tensileMpa, proofMpa: x.proofMpa, ...strips }, arms, least)
   return resultsOf(x, { strips, pulled, left: margins(x, strips, pulled), ends })
@@ -99,8 +106,12 @@ function resultsOf({ thread }: Plain<Joint>, { strips, pulled, left, ends }: Fou
 
 function bearingMm({ bearingDiameterMm }: Plain<Friction>, bearing: Plain<Joint>['bearing']): number {
   if (bearingDiameterMm !== null) return bearingDiameterMm
-  if (bearing !== null) return bearingDiameterOf(bearing)
+  if (bearing !== null) return bearingDiameterOf(ringOf(bearing))
   throw new Error('a joint without the ring that bears, and without its mean diameter')
+}
+
+function ringOf({ faceMm, holeMm, alsoMm = [] }: Plain<Bearing>): { readonly faceMm: number; readonly holeMm: number } {
+  return { faceMm, holeMm: Math.max(holeMm, ...alsoMm) }
 }
 
 /** Nobody said what the friction is: nothing follows from a torque. */
@@ -129,7 +140,7 @@ function tightened({ torqueNm, clampN, bearing }: Plain<Joint>, { armMm, threadA
     preloadN,
     tensionMpa: stress === null ? null : stress.tensionMpa,
     combinedMpa: stress === null ? null : stress.combinedMpa,
-    bearingPressureMpa: preloadN === null || bearing === null ? null : underShoulder(preloadN, bearing),
+    bearingPressureMpa: preloadN === null || bearing === null ? null : underShoulder(preloadN, ringOf(bearing)),
     lowestTorqueNm: clampN === null ? null : pull.preloadTorqueNm({ armMm, preloadN: clampN })
   }
 }

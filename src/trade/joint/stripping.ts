@@ -8,7 +8,7 @@ interface Stripping {
   readonly engagementMm: number
   readonly castingShearMpa: number
   readonly tensileMpa: number
-  /** Of the thread's own section, less the bore. */
+  /** Of the weakest section, thread or neck, less the bore. */
   readonly netStressAreaMm2: number
 }
 

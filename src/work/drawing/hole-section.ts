@@ -53,7 +53,7 @@ function foundOutline(planned: Plain<Hole>, oldTipMm: number): Outline {
 function words(
   name: string,
   { drillMm, foundDiameterMm }: Plain<Hole>,
-  { tipDepthMm, fullDiameterDepthMm, oldTipMm, metalLeftMm, best }: Results
+  { tipDepthMm, fullDiameterDepthMm, oldTipMm, metalBelowMm, metalLeftMm, best }: Results
 ): string {
   const mm = (value: number) => `${showNumber(value, 'depth')} mm`
   // Rounded as in the table beside it.
@@ -62,6 +62,6 @@ function words(
     `${name}: an old hole ${mm(foundDiameterMm)} wide and ${mm(oldTipMm)} deep at its axis`,
     `opened with a drill of ${mm(drillMm)}, its tip to ${down(tipDepthMm)}, full diameter to ${down(fullDiameterDepthMm)}`,
     ...(best === null || best.threadDepthMm <= 0 ? [] : [`full thread to ${down(best.threadDepthMm)} with the ${best.name} tap`]),
-    ...(metalLeftMm === null ? [] : [`${down(metalLeftMm)} of metal left below the tip`])
+    ...(metalLeftMm === null || metalBelowMm === null ? [] : [`${down(Math.min(metalLeftMm, metalBelowMm))} of metal left below the hole`])
   ].join('; ')
 }

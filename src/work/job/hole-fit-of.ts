@@ -1,6 +1,8 @@
 import type { HoleFit } from '../../fitting/hole-fit.ts'
 import { Given } from '../../formula/given.ts'
+import { silently } from '../../formula/working.ts'
 import type { Path } from '../../job/field.ts'
+import { rimOf } from '../../job/neck-on-rim.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Bottom } from '../../trade/hole/old-bottom.ts'
 import { stopSetting } from '../../trade/hole/stop.ts'
@@ -45,7 +47,8 @@ function partOf(hole: JobHole, part: JobPart): HoleFit['part'] {
     stack: hole['under-shoulder'].map(({ thickness: thicknessMm }) => ({ thicknessMm })),
     crushMm: hole.crush,
     mouthMm: hole.mouth,
-    undercutMm: part.undercut.assumed === undefined ? part.undercut : null
+    undercutMm: part.undercut.assumed === undefined ? part.undercut : null,
+    rim: silently(() => rimOf(hole, part))
   }
 }
 

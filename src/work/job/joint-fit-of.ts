@@ -115,10 +115,10 @@ function castingLack({ casting: { alloy } }: JobHole): Omit<Lack, 'at'> {
 /** The face under the shoulder less the widest hole under it; without either, nothing is known of the ring. A bare shoulder stands around its thread. */
 function bearingOf(hole: JobHole, { shoulder, thread }: JobPart): Joint['bearing'] {
   const under = hole['under-shoulder']
-  const holes = under.map(item => item.hole)
-  if (shoulder === null || under === LEFT_OUT || !holes.every(one => one !== null)) return null
-  const widest = [new Given(thread.majorMm), ...holes, mouthOf(hole, thread)].reduce((a, b) => (b.high > a.high ? b : a))
-  return { faceMm: shoulder, holeMm: widest }
+  const holes = under.flatMap(({ hole }) => hole ?? [])
+  if (shoulder === null || under === LEFT_OUT || holes.length < under.length) return null
+  // Which of them is the widest may change within their bounds.
+  return { faceMm: shoulder, holeMm: new Given(thread.majorMm), alsoMm: [...holes, mouthOf(hole, thread)] }
 }
 
 /** Where the mouth is cut away there is no face to bear on. */

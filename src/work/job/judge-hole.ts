@@ -9,6 +9,7 @@ import { HOLE_RULES } from '../../rules/list.ts'
 import { asked } from '../../rules/rule.ts'
 import { threadNotEngaged } from '../../rules/seat/thread-not-engaged.ts'
 import type { HoleSubject } from '../../rules/subjects.ts'
+import { truingDrill } from '../../trade/hole/truing-drill.ts'
 import { wallNeeds } from '../../trade/hole/wall.ts'
 import { waysOut } from '../../trade/hole/ways-out.ts'
 import { minorLimits } from '../../trade/thread/thread-results.ts'
@@ -67,6 +68,7 @@ function subjectOf({ job, hole, part, bounds, fit }: Seen): HoleSubject {
   return {
     runOut: bounds.seat?.runOut ?? null,
     floor: bounds.seat?.floor ?? null,
+    rim: bounds.seat?.rim ?? null,
     engagedMm: bounds.seat?.engagedMm ?? null,
     pitchMm: part.thread.pitchMm,
     tapClearMm: fit.hole.tapClearMm,
@@ -80,6 +82,8 @@ function subjectOf({ job, hole, part, bounds, fit }: Seen): HoleSubject {
     wallNeeds: silently(() => wallNeeds(part.thread)),
     wide: wideFit(part, fit),
     minor: minorLimits(part.thread),
+    foundHighMm: hole.found.diameter.high,
+    truingDrill: bounds.hole.openingMm.low > 0 ? null : (truingDrill(part.thread, hole.found.diameter)?.name ?? null),
     waysOut: waysOut({ thread: part.thread, foundDiameterMm: hole.found.diameter.high, wallMm: hole.casting.wall?.low ?? null }),
     cardThreads: part.torque?.threads ?? null,
     threadsWith: hole['threads-with'],

@@ -2,6 +2,7 @@ import type { ResultMap } from '../../report/result-map.ts'
 import * as clocking from '../../trade/hole/clocking.ts'
 import * as engaged from '../../trade/hole/engaged.ts'
 import * as gap from '../../trade/hole/gap.ts'
+import * as rim from '../../trade/hole/neck-rim.ts'
 import type { seat } from '../../trade/hole/seat.ts'
 
 export const SEAT_RESULTS: ResultMap<ReturnType<typeof seat>> = {
@@ -11,6 +12,8 @@ export const SEAT_RESULTS: ResultMap<ReturnType<typeof seat>> = {
   'run-out.without-stack': [gap.bareRunOutGapMm, r => r.runOut.withoutStackMm, 'the same without the stack', 'depth-down'],
   'floor.with-stack': [gap.floorGapMm, r => r.floor?.withStackMm, 'room before the floor, with the stack', 'depth-down'],
   'floor.without-stack': [gap.bareFloorGapMm, r => r.floor?.withoutStackMm, 'the same without the stack', 'depth-down'],
+  'rim.with-stack': [rim.neckGapMm, r => r.rim?.withStackMm, 'room before the neck stands on the rim, with the stack', 'depth-down'],
+  'rim.without-stack': [rim.bareNeckGapMm, r => r.rim?.withoutStackMm, 'the same without the stack', 'depth-down'],
   'feel-gap': [gap.FEEL_GAP, r => r.feelGapMm],
   'turns-to-shoulder': [gap.shoulderTurns, r => r.shoulderTurns],
   engagement: [engaged.ENGAGED, r => r.engagedMm, undefined, 'depth-down'],

@@ -5,6 +5,8 @@ import { connectorMisclocked } from '../../../src/rules/seat/connector-misclocke
 import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
 
 const clock = (turnDeg: ReturnType<typeof between>, leftDeg: ReturnType<typeof between>) => ({
+  stackMm: between(0.9, 1.1),
+  leastStackMm: between(0.4, 0.5),
   clock: { turnDeg, leftDeg, shimMm: sharp(1.2), thinnerMm: sharp(0.3) }
 })
 
@@ -21,8 +23,20 @@ it.each([
 it('says what to put under the shoulder instead', () => {
   expect(asked(connectorMisclocked, clock(sharp(50), sharp(-10)))).toMatchObject({
     says: '50.0 ° to turn from the lowest torque on, -10.0 ° left of what the band allows',
-    change: expect.stringMatching(/^1\.20 mm more under the shoulder, or 0\.30 mm less .*never back it off$/)
+    change: expect.stringMatching(/^1\.20 mm more under the shoulder, or 0\.30 mm less, .*never back it off$/)
   })
+})
+
+// Of 0.9 mm at its thinnest 0.5 are needed: 0.4 are to spare, and more than all of a stack never goes.
+it.each([
+  ['0.4', 0.4, 0.5, true],
+  ['0.41', 0.41, 0.5, false],
+  ['0.9 where none is needed', 0.9, -2, true],
+  ['1.42 of 0.9', 1.42, -2, false]
+])('%s less is advised only where the stack has it to spare', (_, less, least, advised) => {
+  const subject = clock(sharp(50), sharp(-10))
+  const thin = { ...subject, leastStackMm: sharp(least), clock: { ...subject.clock, thinnerMm: sharp(less) } }
+  expect(/ less, /.test(asked(connectorMisclocked, thin).change)).toBe(advised)
 })
 
 it('on an assumed value is a caution at best', () => {
@@ -30,5 +44,5 @@ it('on an assumed value is a caution at best', () => {
 })
 
 it('without its angles is not judged', () => {
-  expectNotJudged(connectorMisclocked, { clock: null }, 'clock-now', 'lowest torque')
+  expectNotJudged(connectorMisclocked, { ...clock(sharp(5), sharp(5)), clock: null }, 'clock-now', 'lowest torque')
 })

@@ -44,6 +44,7 @@ export function terminal(): Seat {
     floor: null,
     mouthMm: about(0),
     undercutMm: null,
+    rim: null,
     needMm: null,
     clocking: null
   }

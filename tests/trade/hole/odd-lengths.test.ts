@@ -1,7 +1,7 @@
 // example: a neck that does not go where its part goes. Status: invented parts, hand arithmetic
 import { expect, it } from 'vitest'
 import type { Given } from '../../../src/formula/given.ts'
-import { allPlain, belowNeck, onRim, swallowed } from '../../../src/trade/hole/odd-lengths.ts'
+import { allPlain, belowNeck, narrowShoulder, onRim, swallowed } from '../../../src/trade/hole/odd-lengths.ts'
 import { knownThread } from '../thread/known-thread.ts'
 import { about } from './invented.ts'
 
@@ -87,6 +87,11 @@ it('a mouth 0.9 mm deep is 10.376 + 1.8 mm across: a shoulder no wider stands on
   const under = (shoulderMm: number) => swallowed(about(0.9), about(shoulderMm), knownThread('M12x1.5'))
   expect(under(12)).toBe('a mouth 12.2 mm across under a shoulder of 12 mm')
   expect(under(12.2)).toBeNull()
+})
+
+it('a shoulder is wider than its thread', () => {
+  expect(narrowShoulder(about(12), knownThread('M12x1.5'))).toBe('a shoulder of 12 mm, no wider than the thread M12x1.5')
+  expect(narrowShoulder(about(12, 0.1), knownThread('M12x1.5'))).toBeNull()
 })
 
 it('a part has some thread', () => {

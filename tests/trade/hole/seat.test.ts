@@ -23,13 +23,23 @@ const seats: fc.Arbitrary<Seat> = fc.record<Seat>({
   floor: fc.option(fc.record({ overallMm: loose(11, 18, 0.4), floorDepthMm: loose(11, 18, 0.4) })),
   mouthMm: loose(0.1, 1.5, 0.1),
   undercutMm: fc.option(loose(0.5, 6, 0.2)),
+  // M12x1.5 drilled 10.5 mm: D1 = 10.376 mm. Some necks go between the threads at one end of their bounds.
+  rim: fc.option(
+    fc.record({
+      neckMm: loose(10.4, 12, 0.15),
+      undercutMm: loose(0.5, 6, 0.2),
+      clearMm: fc.constant(about(10.5)),
+      minorMm: fc.constant(about(10.376))
+    })
+  ),
   needMm: fc.option(between(5, 12).map(mm => about(mm))),
   clocking: fc.constant(null)
 })
 
-/** The lesser of the two gaps with the stack. */
-const lesserMm = ({ runOut, floor }: { runOut: { withStackMm: number }; floor: { withStackMm: number } | null }) =>
-  Math.min(runOut.withStackMm, floor?.withStackMm ?? Number.POSITIVE_INFINITY)
+/** The least of the gaps with the stack. */
+type Stop = { readonly withStackMm: number } | null
+const leastMm = ({ runOut, floor, rim }: { readonly runOut: Stop; readonly floor: Stop; readonly rim: Stop }) =>
+  Math.min(...[runOut, floor, rim].map(stop => stop?.withStackMm ?? Number.POSITIVE_INFINITY))
 
 describe('the seat', () => {
   it('every worst end is the end over all corners', () => {
@@ -77,12 +87,12 @@ describe('the seat', () => {
     )
   })
 
-  it('with the least stack the lesser gap is nought', () => {
+  it('with the least stack the least gap is nought', () => {
     fc.assert(
       fc.property(seats, tree => {
         const { leastStackMm } = seat(plainOf(tree).plain)
         fc.pre(leastStackMm >= 0 && leastStackMm <= 50)
-        expect(lesserMm(seat(plainOf({ ...tree, stack: [{ thicknessMm: about(leastStackMm) }] }).plain))).toBeCloseTo(0, 9)
+        expect(leastMm(seat(plainOf({ ...tree, stack: [{ thicknessMm: about(leastStackMm) }] }).plain))).toBeCloseTo(0, 9)
       })
     )
   })
@@ -93,7 +103,7 @@ describe('the seat', () => {
         const { high } = boundsOf(tree, seat).leastStackMm
         fc.pre(high >= 0 && high <= 50)
         const corners = atCorners({ ...tree, stack: [{ thicknessMm: about(high) }] }, seat)
-        expect(Math.min(...corners.map(lesserMm))).toBeCloseTo(0, 9)
+        expect(Math.min(...corners.map(leastMm))).toBeCloseTo(0, 9)
       })
     )
   })
@@ -110,6 +120,7 @@ describe('a part that the floor would stop', () => {
     floor: { overallMm: about(15), floorDepthMm: about(12.9) },
     mouthMm: about(0.8),
     undercutMm: null,
+    rim: null,
     needMm: about(9),
     clocking: null
   }
@@ -155,11 +166,34 @@ describe('a part that the floor would stop', () => {
   it('adds up the stack in the working', () => {
     const { working } = withWorking(() => seat(plainOf(given).plain))
     expect(working.filter(({ symbol }) => symbol === 't').map(({ putIn }) => putIn)).toEqual(['0 + 0.8', '0.8 + 1.2'])
-    expect(working.filter(({ putIn }) => /^the (lesser|greater)/.test(putIn)).map(({ symbol, putIn }) => `${symbol}: ${putIn}`)).toEqual([
-      'tmin: the greater of t1 and t2',
-      'gf: the greater shortfall of g3 and g4, nought where there is none',
+    expect(working.filter(({ putIn }) => /^the (lesser|greatest)/.test(putIn)).map(({ symbol, putIn }) => `${symbol}: ${putIn}`)).toEqual([
+      'tmin: the greatest of t1, t2 and t3, as far as they are known',
+      'gf: the greatest shortfall of g3, g4 and g6, as far as they are known, nought where there is none',
       'LE: the lesser of le1 and le2'
     ])
+  })
+
+  // M12x1.5: D1 = 12 − 1.0825 · 1.5 = 10.376; a neck of 11 goes 0.8 − (11 − 10.376)/2 = 0.488 into the mouth, and is 2.2 long.
+  const necked = (mm: number) => ({ neckMm: about(mm), undercutMm: about(2.2), clearMm: about(10.5), minorMm: about(10.376) })
+
+  it('a neck wider than the hole stands on its rim first', () => {
+    const { rim, leastStackMm, feelGapMm } = seat(plainOf({ ...given, floor: null, rim: necked(11) }).plain)
+    // 0.488 + 2.0 − 0.05 − 2.2; 0.488 − 2.2, more than the 1.4 of the run-out; 2.2 − 0.488 + 0.05.
+    expect(rim!.withStackMm).toBeCloseTo(0.238, 9)
+    expect(rim!.withoutStackMm).toBeCloseTo(-1.712, 9)
+    expect([feelGapMm, leastStackMm]).toEqual([1.712, 1.762].map(mm => expect.closeTo(mm, 9)))
+  })
+
+  it('as wide as the mouth, 10.376 + 1.6, it stands on the face; between the threads, 10.5 mm, it goes as deep as they do', () => {
+    expect(seat(plainOf({ ...given, rim: necked(11.98) }).plain).rim!.withoutStackMm).toBeCloseTo(-2.2, 9)
+    expect(seat(plainOf({ ...given, rim: necked(10.5) }).plain).rim!.withoutStackMm).toBeCloseTo(12 - 2.2, 9)
+  })
+
+  it('at the worst end of its bounds it does not go between them', () => {
+    const rim = { ...necked(10.5), neckMm: about(10.5, 0.1) }
+    const { feelGapMm } = boundsOf({ ...given, floor: null, rim }, seat)
+    // Nominal: the run-out, 12.0 − 13.4. Worst: 0.8 − (10.6 − 10.376)/2 = 0.688 of 2.2.
+    expect(feelGapMm).toMatchObject({ value: expect.closeTo(1.4, 9), high: expect.closeTo(1.512, 9) })
   })
 
   it('says nothing of what was not asked', () => {

@@ -1,10 +1,10 @@
 // Table: one invented joint, every number worked out apart from the program (polar moment of the ring, cos 30°), to six figures.
 import { describe, expect, test } from 'vitest'
 import { boundsOf } from '../../../src/formula/bounds.ts'
-import { plainOf } from '../../../src/formula/given.ts'
+import { Given, plainOf } from '../../../src/formula/given.ts'
 import { withWorking } from '../../../src/formula/working.ts'
 import { type Joint, joint } from '../../../src/trade/joint/joint.ts'
-import { BARE, BY_FRICTION, JOINT, within } from './example-joint.ts'
+import { BARE, BY_FACTOR, BY_FRICTION, JOINT, within } from './example-joint.ts'
 
 const run = (given: Joint) => joint(plainOf(given).plain)
 
@@ -19,7 +19,8 @@ test('strength of both threads', () => {
     externalShearAreaMm2: 179.23636,
     internalStripLoadN: 45987.229,
     externalStripLoadN: 38715.053,
-    engagementRequiredMm: 3.6528994
+    // It breaks at its neck: π/4·(9.8² − 7²) = 36.9451 mm² · 360 MPa = 13300.2 N, over 242.03805/9.4 mm · 190 MPa.
+    engagementRequiredMm: 2.7186312
   })
 })
 
@@ -53,6 +54,22 @@ test('by the friction of thread and bearing', () => {
     lowestTorqueNm: 6.0873272,
     proofTorqueNm: 19.879966
   })
+})
+
+test('without a neck, or behind one wider than the thread, the part breaks in the thread: 88.125976 − π/4·7² = 49.6415 mm²', () => {
+  for (const neckMm of [null, within(12, 1)]) expectNear(run({ ...JOINT, neckMm }), { engagementRequiredMm: 3.6528994 })
+})
+
+test('of what ends the ring inside the widest counts, at the nominal and at each end', () => {
+  // Hole 12.5 sharp, mouth 12.4 ± 0.4: nominal 12.5, at most 12.8.
+  const bearing = { faceMm: new Given(17), holeMm: new Given(12.5), alsoMm: [new Given(12.4, { low: 12, high: 12.8 })] }
+  const { bearingPressureMpa } = boundsOf(
+    { ...JOINT, torqueNm: new Given(9), friction: { ...BY_FACTOR, nutFactor: new Given(0.17) }, bearing },
+    joint
+  )
+  // 9/(0.17 · 0.012) = 4411.7647 N over π/4·(17² − 12.5²) = 104.2610 mm², and over π/4·(17² − 12.8²) = 98.3001 mm².
+  expect(bearingPressureMpa!.value).toBeCloseTo(42.3146, 3)
+  expect(bearingPressureMpa!.high).toBeCloseTo(44.8806, 3)
 })
 
 describe('what was not given is left out', () => {

@@ -32,7 +32,8 @@ describe('a hole', () => {
       '24.00 old bottom',
       '30.00 behind the metal'
     ])
-    expect(section.says).toContain('7.80 mm of metal left below the tip')
+    // The tip stops 1.8 mm above the old bottom: what is metal are the 6 mm below that.
+    expect(section.says).toContain('6.00 mm of metal left below the hole')
   })
 
   // A cone of 90° rises by its radius to the wall; a ball end of 4.5 mm by as much, and by 4.5 − √(4.5² − 2.25²) = 0.603 halfway.
