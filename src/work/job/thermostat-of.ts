@@ -1,5 +1,5 @@
 import type { Given } from '../../formula/given.ts'
-import { loadName, markedItem, THERMOSTAT } from '../../job/circuit-names.ts'
+import { loadName, markedItem } from '../../job/circuit-names.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import type { Uncut } from '../../rules/warm/thermostat-not-wired.ts'
 import type { Wiring } from '../../trade/circuit/guarding.ts'
@@ -32,7 +32,7 @@ export function uncutHeaters({ circuit }: Pick<WarmJob, 'circuit'>, heaters: rea
 
 function thermostatRuns(circuit: JobCircuit): readonly string[] {
   return namedRuns(circuit)
-    .filter(({ run }) => run.through.some(item => THERMOSTAT.test(markedItem(item).what)))
+    .filter(({ run }) => run.through.some(item => markedItem(item).opensByHeat))
     .map(({ id }) => id)
 }
 
