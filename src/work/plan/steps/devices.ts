@@ -36,6 +36,15 @@ function protection(all: readonly Device[], { greatestMm, says, source }: PlaceR
 
 function switching({ what, opensByHeat }: Device): Step {
   // It has to feel what it guards.
+  if (opensByHeat && /\b(relay|contacts?)\b/i.test(what))
+    return step(
+      'wire',
+      '',
+      `mount ${what} in the feed, not in the return, and the thermostat that works it on the casting, metal to metal`,
+      {
+        source: 'practice'
+      }
+    )
   if (opensByHeat)
     return step('wire', '', `mount ${what} on the casting that it is to guard, metal to metal, in the feed, not in the return`, {
       source: 'practice'
