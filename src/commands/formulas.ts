@@ -39,6 +39,7 @@ import * as movingAir from '../trade/heat/moving-air.ts'
 import * as radiation from '../trade/heat/radiation.ts'
 import * as saturation from '../trade/heat/saturation.ts'
 import * as stillAir from '../trade/heat/still-air.ts'
+import * as thermostat from '../trade/heat/thermostat.ts'
 import * as wetBulb from '../trade/heat/wet-bulb.ts'
 import * as clearance from '../trade/hole/clearance.ts'
 import * as clocking from '../trade/hole/clocking.ts'
@@ -121,6 +122,7 @@ export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
     wetBulb,
     atmosphere,
     heating,
+    thermostat,
     film,
     air,
     movingAir,

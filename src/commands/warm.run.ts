@@ -49,7 +49,7 @@ export const run: Run = quickSum(description, { material: (text: string) => read
 const STILL = { ...steadyC, says: 'temperature that it settles at when the air stops' }
 
 function reached({ holdMarginK }: BoundsOf<ReturnType<typeof calculation>>): readonly Finding[] {
-  return holdMarginK === null ? [] : [asked(neverReaches, { hold: { holdMarginK, cutMarginK: null } })]
+  return holdMarginK === null ? [] : [asked(neverReaches, { hold: { holdMarginK } })]
 }
 
 function treeOf(words: WarmWords, film: Film): Warm {

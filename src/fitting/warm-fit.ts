@@ -5,6 +5,7 @@ import { airAtPartC, type Cooling } from '../trade/heat/cooling.ts'
 import { coupledAt } from '../trade/heat/coupled.ts'
 import { type Dew, dew, type OverIce } from '../trade/heat/dew.ts'
 import * as heating from '../trade/heat/heating.ts'
+import { heldBy, type Thermostat } from '../trade/heat/held-by.ts'
 import { surfaceMarginK } from '../trade/heat/moist-air.ts'
 import { powerWindow } from '../trade/heat/power-window.ts'
 import type { Target } from '../trade/heat/read-target.ts'
@@ -27,12 +28,11 @@ export interface WarmFit {
   readonly block: Block
   readonly startC: Given
   readonly target: Target | null
-  /** The metal at which a thermostat takes the power off. */
-  readonly offC: Given | null
+  readonly thermostat: Thermostat | null
 }
 
 /** `ice` is settled once, so that bounds that cross 0 °C do not make a frost point come and go. */
-export function warmFit({ heatersW, air, block, startC, target, offC }: Plain<WarmFit>, ice: OverIce | null) {
+export function warmFit({ heatersW, air, block, startC, target, thermostat }: Plain<WarmFit>, ice: OverIce | null) {
   const around = coldAround(air)
   const powerW = heatersW.reduce((sum, heaterW) => sum + heaterW, 0)
   const pointC = pointOf(air, ice)
@@ -41,10 +41,10 @@ export function warmFit({ heatersW, air, block, startC, target, offC }: Plain<Wa
   return {
     powerW,
     targetC,
-    cutMarginK: targetC === null || offC === null ? null : heating.cutMarginK({ offC, targetC }),
     airAtPartC: around.airC,
     dewMarginK: pointC === null ? null : surfaceMarginK({ surfaceC: warmed.steadyC, pointC }),
     startMarginK: pointC === null ? null : surfaceMarginK({ surfaceC: startC, pointC }),
+    held: thermostat === null ? null : heldBy(thermostat, { targetC, pointC }),
     ...warmed
   }
 }

@@ -1,6 +1,7 @@
 import { Given } from '../formula/given.ts'
 import type { Path } from './field.ts'
 import type { Job } from './read-job.ts'
+import { namesThermostat } from './thermostat-words.ts'
 
 type Circuit = NonNullable<Job['circuit']>
 export type JobItem = Circuit['runs'][number]['through'][number]
@@ -17,26 +18,27 @@ export interface MarkedItem {
   readonly does: 'protects' | 'switches' | 'joins'
   /** By which a label names it: of what has words alone, the last of them. */
   readonly mark: string
+  /** By itself at too much heat: a thermostat, or contacts that one works. */
+  readonly opensByHeat: boolean
 }
 
 export function markedItem({ what, fuse, breaker, switch: switched, thermostat }: JobItem): MarkedItem {
-  if (fuse !== null) return { what: `fuse ${fuse}`, does: 'protects', mark: fuse }
-  if (breaker !== null) return { what: `breaker ${breaker}`, does: 'protects', mark: breaker }
-  if (switched !== null) return { what: `switch ${switched}`, does: 'switches', mark: switched }
-  if (thermostat !== null) return { what: `thermostat ${thermostat}`, does: 'switches', mark: thermostat }
+  if (fuse !== null) return { what: `fuse ${fuse}`, does: 'protects', mark: fuse, opensByHeat: false }
+  if (breaker !== null) return { what: `breaker ${breaker}`, does: 'protects', mark: breaker, opensByHeat: false }
+  if (switched !== null) return { what: `switch ${switched}`, does: 'switches', mark: switched, opensByHeat: namesThermostat(switched) }
+  if (thermostat !== null) return { what: `thermostat ${thermostat}`, does: 'switches', mark: thermostat, opensByHeat: true }
   const words = what ?? ''
-  return { what: words, does: doingOf(words), mark: words.trim().split(/\s+/).at(-1) ?? words }
+  const does = doingOf(words)
+  const opensByHeat = does === 'switches' && namesThermostat(words)
+  return { what: words, does, mark: words.trim().split(/\s+/).at(-1) ?? words, opensByHeat }
 }
 
 /** What opens by itself at too much current. */
 export const PROTECTOR = /\b(fuse|breaker|protector)\b/i
 
-/** What opens by itself at too much heat: a thermostat, or a relay that one works. */
-export const THERMOSTAT = /\bthermostat\b/i
-
 function doingOf(what: string): MarkedItem['does'] {
   if (PROTECTOR.test(what)) return 'protects'
-  return /\b(switch|relay|thermostat)\b/i.test(what) ? 'switches' : 'joins'
+  return /\b(switch|relay)\b/i.test(what) || namesThermostat(what) ? 'switches' : 'joins'
 }
 
 /** A fuse or breaker of which nobody said where on the wire of its run it sits: anywhere. */

@@ -8,7 +8,7 @@ const LEAST_READINGS = 5
 
 /** What only fits together, or not, in the parts of a job on heat and mass. */
 export function heatLinks(job: Job): readonly LinkFault[] {
-  return [...airLinks(job), ...heaterLinks(job), ...coolingLinks(job), ...testLinks(job), ...massLinks(job)]
+  return [...airLinks(job), ...heaterLinks(job), ...coolingLinks(job), ...thermostatLinks(job), ...testLinks(job), ...massLinks(job)]
 }
 
 function airLinks({ surroundings }: Job): readonly LinkFault[] {
@@ -44,6 +44,13 @@ function coolingLinks({ warm }: Job): readonly LinkFault[] {
   const flow = fuelAir !== null || throat !== null
   if (fall === null && !flow) return [{ found: 'cooling of nothing', accepted: 'fall, as 0 K, or fuel-air and throat', path }]
   return fall !== null && flow ? [{ found: 'a fall beside what makes it', accepted: 'fall alone, or fuel-air and throat', path }] : []
+}
+
+function thermostatLinks({ warm }: Job): readonly LinkFault[] {
+  if (warm === null || warm.thermostat === null) return []
+  const { off, on, path } = warm.thermostat
+  if (on === null || on.value < off.value) return []
+  return [{ found: 'a thermostat that closes where it opens, or hotter', accepted: 'on below off', path: [...path, 'on'] }]
 }
 
 function testLinks({ warm }: Job): readonly LinkFault[] {

@@ -81,6 +81,13 @@ export function doubted<J extends Told>(judged: J, doubts: readonly string[]): J
   return { ...judged, verdict: 'caution', says: [judged.says, ...doubts].join('; ') }
 }
 
+/** No pass where it hangs on fields that nobody gave; they are named as assumed. */
+export function unsaid(judged: Judged, says: string, fields: readonly Finding['at'][]): Judged {
+  if (judged.verdict === 'fail' || judged.verdict === 'not-judged') return judged
+  const told = { ...doubted(judged, [says]), assumes: [...(judged.assumes ?? []), ...fields] }
+  return judged.verdict === 'pass' ? { ...told, change: `give ${fields.map(field => field.join('.')).join(' and ')}` } : told
+}
+
 /** Why a good margin is still no pass. */
 export function doubtsOf({ hangsOn, turned }: Bounded): readonly string[] {
   if (hangsOn.length + turned.length === 0) return NONE

@@ -1,4 +1,4 @@
-import { doubted } from './judge.ts'
+import { unsaid } from './judge.ts'
 import type { Judged } from './rule.ts'
 
 /** Ends of the bus that nobody told: what is reckoned there is reckoned at the bus as given. */
@@ -14,12 +14,14 @@ const SOURCE = ['circuit', 'source']
 /** No pass where it hangs on an end of the bus that nobody told. */
 export function steadily(judged: Judged, { steadyBus = false, steadyHigh = false }: SteadyBus): Judged {
   const untold = [...(steadyBus ? ['low'] : []), ...(steadyHigh ? ['high'] : [])]
-  if (untold.length === 0 || judged.verdict === 'fail' || judged.verdict === 'not-judged') return judged
+  if (untold.length === 0) return judged
   const fields = untold.map(end => `source.${end}`).join(' and ')
   const says = `${fields} ${untold.length === 1 ? 'is' : 'are'} not given: this is reckoned at the bus as given`
-  const ends = untold.map(end => [...SOURCE, end])
-  const told = { ...doubted(judged, [says]), assumes: [...(judged.assumes ?? []), ...ends] }
-  return judged.verdict === 'pass' ? { ...told, change: `give ${ends.map(end => end.join('.')).join(' and ')}` } : told
+  return unsaid(
+    judged,
+    says,
+    untold.map(end => [...SOURCE, end])
+  )
 }
 
 /** Where the power goes off in the heat, whatever the bus. */

@@ -61,7 +61,7 @@ const RESTING: readonly (readonly [Rule<never>, object, readonly string[]])[] = 
   [tooHot as Rule<never>, hot, ['steadyHigh']],
   [metalSoftens as Rule<never>, metal, ['steadyHigh']],
   [needsThermostat as Rule<never>, window, ['steadyBus', 'steadyHigh']],
-  [neverReaches as Rule<never>, { hold: { holdMarginK: sharp(5), cutMarginK: null } }, ['steadyBus']],
+  [neverReaches as Rule<never>, { hold: { holdMarginK: sharp(5) } }, ['steadyBus']],
   [tooSlow as Rule<never>, { reach: { timeToTargetS: sharp(300) }, within: { value: 600 } }, ['steadyBus']],
   [interrupting as Rule<never>, { ...fuse, ...breaking }, ['steadyHigh']],
   [farEndShort as Rule<never>, { ...fuse, ...opens }, ['steadyBus']]

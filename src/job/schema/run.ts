@@ -36,12 +36,18 @@ const WIRE = map(
 const OPEN =
   'how a switch or thermostat is drawn. Open: results of the circuit are those with it open; loads, wires, protectors, grounds and supply are judged in whichever position is the worst, the warm-up is reckoned and readings are expected with it closed'
 
+const WHAT =
+  'what it is, where it is none of the others named here; contacts of a relay that a thermostat works are named as that, as thermostat contacts of relay K1. A place or a thing beside a thermostat is none'
+
+const SWITCH =
+  'a switch, or the contacts of a relay that a switch works, by its mark: of one that a thermostat works they are named in what'
+
 /** Fuses, breakers and switches have a mark of their own, by which a label names them. */
 const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
-  what: text('what it is, where it is none of the others named here', { example: 'plug P3' }),
+  what: text(WHAT, { example: 'plug P3' }),
   fuse: text('a fuse, by its mark', { example: 'F12', typical: true }),
   breaker: text('a breaker, by its mark', { example: 'CB4' }),
-  switch: text('a switch, or the contacts of a relay, by its mark', { example: 'S4' }),
+  switch: text(SWITCH, { example: 'S4' }),
   thermostat: text('a thermostat, by its mark', { example: 'T2' }),
   rating: quantity('current', 'its rating; of a switch, thermostat or relay that on direct current', {
     least: 0,

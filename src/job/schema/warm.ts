@@ -104,8 +104,14 @@ export const WARM = map(
       { optional: true }
     ),
     thermostat: map(
-      'a thermostat that takes the power off',
-      { off: quantity('temperature', 'metal at which it opens', { required: true, example: '60 °C ± 5 K', measure: 'its card' }) },
+      'a thermostat that takes the power off; in the circuit it stands as through: [{ thermostat: T2 }], contacts of a relay that it works as through: [{ what: thermostat contacts of relay K1 }]',
+      {
+        off: quantity('temperature', 'metal at which it opens', { required: true, example: '60 °C ± 5 K', measure: 'its card' }),
+        on: quantity('temperature', 'metal at which it closes again: so far the metal cools while the power is off', {
+          example: '45 °C ± 5 K',
+          measure: 'its card, or a thermometer on the metal while it cools: what it reads when the power comes on again'
+        })
+      },
       { optional: true }
     ),
     'heat-test': HEAT_TEST

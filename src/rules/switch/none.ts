@@ -17,7 +17,7 @@ export const none: Rule<Subject> = {
   question: 'can a heater, or another load of fixed resistance, be switched off?',
   why: 'What hangs on a battery without a switch empties it over night, and heats when nobody is there.',
   change:
-    'put a switch, a relay, a thermostat or a breaker into its feed, as "through: [{ switch: S4, rating: 16 A }]", a relay as "switch: K1", or draw the one it has',
+    'put a switch, a relay, a thermostat or a breaker into its feed, as "through: [{ switch: S4, rating: 16 A }]", a relay as "switch: K1", that of a thermostat as "what: thermostat contacts of relay K1", or draw the one it has',
   source: SOURCES.practice,
   judge: ({ load, switchedBy, left }) => {
     if (left !== undefined) return plainly('caution', `nothing that is drawn switches ${load} off: ${leftText(left)}`)

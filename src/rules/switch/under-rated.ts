@@ -29,7 +29,8 @@ export const underRated: Rule<Subject> = {
   id: 'switch/under-rated',
   question: 'is the DC rating of the switch enough for this kind of load?',
   why: 'An arc on direct current does not go out by itself, and contacts that close on a cold load weld.',
-  change: 'take a switch with a higher DC rating, or a relay that the switch works',
+  change:
+    'take a switch with a higher DC rating, or a relay that the switch works: its contacts as "switch: K1", those of one that a thermostat works as "what: thermostat contacts of relay K1"',
   source: SOURCES['ac-11-4'],
   judge: ({ name, ratingA, neededA, factors, makeA, row, busV, unknownCold = [], assumedCold = [] }) => {
     if (ratingA === null)

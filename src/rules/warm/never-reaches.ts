@@ -1,16 +1,19 @@
 import type { Bounded } from '../../formula/bounds.ts'
+import type { ResultFacts } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { cutMarginK as cut, holdMarginK as facts } from '../../trade/heat/heating.ts'
+import { holdMarginK as facts } from '../../trade/heat/heating.ts'
+import { cutMarginK, onMarginK } from '../../trade/heat/thermostat.ts'
+import { type Held, heldBus, heldSurely, type Least, leastHeld } from '../held-metal.ts'
 import { atLeast, doubted, figure } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import { partTimeDoubts } from '../part-time.ts'
-import type { Rule } from '../rule.ts'
+import type { Judged, Rule } from '../rule.ts'
 import { type SteadyBus, steadily } from '../steady-bus.ts'
 
 interface Hold {
   readonly holdMarginK: Bounded
-  /** How far above the target a thermostat takes the power off, where there is one. */
-  readonly cutMarginK: Bounded | null
+  /** What a thermostat holds it at, against the target. */
+  readonly held?: Held
   /** Heaters that are on for a part of the time. */
   readonly partTime?: readonly string[]
 }
@@ -19,25 +22,39 @@ interface Subject extends SteadyBus {
   readonly hold: Missing | Hold
 }
 
-/** Whether the block settles above its target. What settles just there reaches it in the end, that is never. */
+/** Whether the block settles above its target, or its thermostat holds it there. What settles just there reaches it in the end, that is never. */
 export const neverReaches: Rule<Subject> = {
   id: 'warm/never-reaches',
-  question: 'does the metal settle above its target, with all against it?',
-  why: 'Below that the heater runs for ever and the metal stays wet, frosted or stiff with cold.',
+  question: 'does the metal settle above its target, or its thermostat hold it there, with all against it?',
+  why: 'Below that the heater runs for ever, or is switched off too soon, and the metal stays wet, frosted or stiff with cold.',
   change: 'fit more power, keep the moving air off, insulate, or ask for less',
   source: SOURCES['heat-balance'],
-  judge: ({ hold, steadyBus }) => {
+  judge: ({ hold, steadyBus, steadyHigh }) => {
     if (isMissing(hold)) return notJudgedFor(hold)
-    const { holdMarginK, cutMarginK, partTime } = hold
-    if (cutMarginK !== null && cutMarginK.low <= 0)
-      return atLeast(cut, cutMarginK, { value: 0 }, 'the thermostat opens before the target is reached')
-    const { value, low, high } = holdMarginK
-    const end = low === high ? '' : ' at the worst end'
-    const gap = figure(Math.abs(low), facts)
-    const says =
-      low > 0 ? `it settles ${gap} above the target${end}` : `the target is ${word(value)} reached: it settles ${gap} below it${end}`
-    return steadily(doubted(atLeast(facts, holdMarginK, { value: 0 }, says), partTimeDoubts(partTime)), { steadyBus })
+    const { holdMarginK, held = null, partTime } = hold
+    const judged = heldSurely(doubted(judgedBy(leastHeld(holdMarginK, held)), partTimeDoubts(partTime)), held)
+    return steadily(judged, heldBus(held, { steadyBus, steadyHigh }))
   }
+}
+
+function judgedBy({ by, marginK }: Least): Judged {
+  const judged = atLeast(FACTS[by], marginK, { value: 0 }, SAYS[by](marginK, gapOf(marginK)))
+  return by === 'settles' ? judged : { ...judged, change: 'take a thermostat that opens and closes above the target, or ask for less' }
+}
+
+const FACTS: Record<Least['by'], ResultFacts> = { settles: facts, off: cutMarginK, on: onMarginK }
+
+const SAYS: Record<Least['by'], (marginK: Bounded, gap: string) => string> = {
+  settles: ({ value, low }, gap) => (low > 0 ? `it settles ${gap}` : `the target is ${word(value)} reached: it settles ${gap}`),
+  off: ({ low }, gap) => (low > 0 ? `its thermostat opens ${gap}` : `the thermostat opens before the target is reached: ${gap}`),
+  on: (_, gap) => `its thermostat closes again ${gap}: so far the metal cools`
+}
+
+function gapOf({ low, high }: Bounded): string {
+  const gap = figure(Math.abs(low), facts)
+  return low > 0
+    ? `${gap} above the target${low === high ? '' : ' at the worst end'}`
+    : `${gap} below it${low === high ? '' : ' at the worst end'}`
 }
 
 /** Nominally reached, at the worst end not. */

@@ -19,7 +19,8 @@ export const thermostatNotWired: Rule<Subject> = {
   id: 'warm/thermostat-not-wired',
   question: 'does the thermostat stand on the way to every heater that it is to take the power from?',
   why: 'One that is in no wire takes off no power: the casting gets as hot as without it.',
-  change: 'put it into the feed of the heater, as "through: [{ thermostat: T2, rating: 10 A }]", and mount it on the casting',
+  change:
+    'put it into the feed of the heater, as "through: [{ thermostat: T2, rating: 10 A }]", and mount it on the casting; contacts there of a relay that it works are drawn as "through: [{ what: thermostat contacts of relay K1, rating: 20 A }]"',
   source: SOURCES.practice,
   judge: ({ uncut }) => {
     if (isMissing(uncut)) return notJudgedFor(uncut)

@@ -1,6 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { timeToTargetS as facts } from '../../trade/heat/heating.ts'
+import { type Held, heldSurely } from '../held-metal.ts'
 import { atMost, doubted, type Limit, notJudged } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import { partTimeDoubts } from '../part-time.ts'
@@ -9,7 +10,7 @@ import { type SteadyBus, steadily } from '../steady-bus.ts'
 
 interface Subject extends SteadyBus {
   /** And heaters that are on for a part of the time. */
-  readonly reach: Missing | { readonly timeToTargetS: Bounded; readonly partTime?: readonly string[] }
+  readonly reach: Missing | { readonly timeToTargetS: Bounded; readonly held?: Held; readonly partTime?: readonly string[] }
   readonly within: Limit | null
 }
 
@@ -23,13 +24,13 @@ export const tooSlow: Rule<Subject> = {
   judge: ({ reach, within, steadyBus }) => {
     if (isMissing(reach)) return notJudgedFor(reach)
     if (within === null) return notJudged('warm.within', 'say how long the warming may take')
-    const { timeToTargetS, partTime } = reach
+    const { timeToTargetS, held = null, partTime } = reach
     const takes =
       timeToTargetS.high === Number.POSITIVE_INFINITY
         ? 'the target may never be reached, and it'
         : `it takes ${spoken(timeToTargetS.high)}${worst(timeToTargetS)}, and`
-    const judged = atMost(facts, timeToTargetS, within, `${takes} may take ${spoken(within.value)}`)
-    return steadily(doubted(judged, partTimeDoubts(partTime)), { steadyBus })
+    const judged = doubted(atMost(facts, timeToTargetS, within, `${takes} may take ${spoken(within.value)}`), partTimeDoubts(partTime))
+    return steadily(held === 'untold' ? heldSurely(judged, held) : judged, { steadyBus })
   }
 }
 

@@ -66,15 +66,6 @@ export const holdMarginK = formula('holdMarginK', {
   of: ({ steadyC, targetC }) => steadyC - targetC
 })
 
-export const cutMarginK = formula('cutMarginK', {
-  says: 'opening of the thermostat above the target',
-  symbol: 'mc',
-  equation: 'To - Tt',
-  inputs: { offC: ['To', -100, 500], targetC: ['Tt', -100, 2000] },
-  source: SOURCES.arithmetic,
-  of: ({ offC, targetC }) => offC - targetC
-})
-
 export const timeToTargetS = formula('timeToTargetS', {
   says: 'time from the start to the target',
   symbol: 't',

@@ -12,7 +12,7 @@ const NO_WARMTH: Missing = { field: 'the warm-up', measure: 'it has no answer' }
 export function heatThings(job: Job, feed: CastingFeed): readonly Placed[] {
   const { warm, surroundings } = job
   const warming = warm === null ? null : placed('warm', warm.path, 'warm', () => judgeWarm({ ...job, warm }, feed))
-  const warmed = warming === null ? null : isWarmed(warming) ? warming : { warmed: NO_WARMTH, steadyBus: false, state: null }
+  const warmed = warming === null ? null : isWarmed(warming) ? warming : { warmed: NO_WARMTH, steady: {}, held: null, state: null }
   return [
     ...(surroundings === null ? [] : [placed('surroundings', surroundings.path, 'dew', () => judgeSurroundings(surroundings, warmed))]),
     ...(warming === null ? [] : [warming])

@@ -13,7 +13,7 @@ import { inPosition } from './in-position.ts'
 import type { JudgedWarm } from './judge-warm.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
 
-type Warming = Pick<JudgedWarm, 'warmed' | 'steadyBus' | 'state'>
+type Warming = Pick<JudgedWarm, 'warmed' | 'steady' | 'held' | 'state'>
 
 /** What the rules are asked about. */
 type AirSubject = SubjectOf<(typeof AIR_RULES)[number]>
@@ -43,11 +43,11 @@ export function judgeSurroundings(surroundings: JobSurroundings, warmed: Warming
   }
 }
 
-function whenWarmed({ warmed, steadyBus }: Warming, governs: string): AirSubject['surface'] {
+function whenWarmed({ warmed, steady, held }: Warming, governs: string): AirSubject['surface'] {
   if (isMissing(warmed)) return warmed
   return warmed.dewMarginK === null
     ? NO_HUMIDITY
-    : { surfaceMarginK: warmed.dewMarginK, of: 'the metal, warmed and settled,', governs, steadyBus }
+    : { surfaceMarginK: warmed.dewMarginK, of: 'the metal, warmed and settled,', governs, held, ...steady }
 }
 
 function found(subject: AirSubject) {

@@ -2,6 +2,7 @@ import { loadName } from '../../job/circuit-names.ts'
 import { resultOf } from '../../report/result.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import type { Finding } from '../../rules/finding.ts'
+import type { Held } from '../../rules/held-metal.ts'
 import { WARM_RULES } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import { asked } from '../../rules/rule.ts'
@@ -15,10 +16,11 @@ import { HOT_RESULTS, WARMED_RESULTS, WINDOW_RESULTS } from '../results/warmed-r
 import { fittedTest, testBounds } from './block-of.ts'
 import type { CastingFeed } from './casting-feed.ts'
 import { heatersOf, type WarmingHeater } from './heaters-of.ts'
+import { heldAboveDew } from './held-of.ts'
 import { inPosition } from './in-position.ts'
 import type { JudgedThing } from './judged-thing.ts'
 import { steadyOf } from './steady-of.ts'
-import { countedOffC, uncutHeaters } from './thermostat-of.ts'
+import { type Cutting, countedOffC, cuttingOf, holding } from './thermostat-of.ts'
 import { asMissing, warmSubject } from './warm-subject.ts'
 import type { WarmJob } from './warm-trees.ts'
 import { isWarmed, type Warmed, type Worked, worked } from './warm-worked.ts'
@@ -26,8 +28,10 @@ import { isWarmed, type Warmed, type Worked, worked } from './warm-worked.ts'
 export interface JudgedWarm extends JudgedThing {
   /** The casting warmed in the coldest air, for whoever asks whether it stays dry. */
   readonly warmed: Warmed | Missing
-  /** Whether it hangs on a bus of which nobody told how low it gets. */
-  readonly steadyBus: boolean
+  /** Ends of the bus that it hangs on and nobody told. */
+  readonly steady: SteadyBus
+  /** What a thermostat holds it at, against dew and frost point. */
+  readonly held: Held
   /** How the switches stand while it is warmed, where not as they are drawn. */
   readonly state: string | null
 }
@@ -41,9 +45,11 @@ export function judgeWarm(job: WarmJob, feed: CastingFeed): JudgedWarm {
     ? { warmed: heaters, hot: heaters, window: heaters, cautions: [], steppedS: null }
     : worked({ job, heaters, test }, heated, feed.hottest)
   const { warmed, hot, window, cautions, steppedS } = tried
+  const cutting = cuttingOf(job, isMissing(heaters) ? [] : heaters)
   return {
     warmed: isWarmed(warmed) ? warmed : asMissing(warmed),
-    steadyBus: !isMissing(heaters) && steadyFor(job, heaters).steadyBus === true,
+    steady: isMissing(heaters) ? {} : steadyFor(job, heaters),
+    held: isWarmed(warmed) ? heldAboveDew(warmed, holding(job, cutting)) : null,
     state: feed.states.warmed,
     results: [
       ...(isWarmed(warmed) ? resultsBy(WARMED_RESULTS, warmed) : []),
@@ -52,23 +58,24 @@ export function judgeWarm(job: WarmJob, feed: CastingFeed): JudgedWarm {
       ...(isMissing(window) ? [] : resultsBy(WINDOW_RESULTS, window)),
       ...(test === null ? [] : resultsBy(HEAT_TEST_RESULTS, testBounds(test)))
     ],
-    findings: findingsOf(job, tried, { heaters: isMissing(heaters) ? [] : heaters, states: feed.states }),
+    findings: findingsOf(job, tried, { heaters: isMissing(heaters) ? [] : heaters, cutting, states: feed.states }),
     cautions
   }
 }
 
 interface Fed extends Pick<CastingFeed, 'states'> {
   readonly heaters: readonly WarmingHeater[]
+  readonly cutting: Cutting
 }
 
-function findingsOf(job: WarmJob, tried: Worked, { heaters, states }: Fed): readonly Finding[] {
-  const uncut = job.warm.thermostat === null ? [] : uncutHeaters(job, heaters)
+function findingsOf(job: WarmJob, tried: Worked, { heaters, cutting, states }: Fed): readonly Finding[] {
   const subject = warmSubject(job, tried, {
-    offC: countedOffC(job, uncut),
+    offC: countedOffC(job, cutting),
+    holding: holding(job, cutting),
     partTime: partTimeOf(job, heaters),
     steady: steadyFor(job, heaters)
   })
-  const cut = job.warm.thermostat === null || heaters.length === 0 ? [] : [asked(thermostatNotWired, { uncut })]
+  const cut = job.warm.thermostat === null || heaters.length === 0 ? [] : [asked(thermostatNotWired, { uncut: cutting.uncut })]
   return [...WARM_RULES.map(rule => inState(asked(rule, subject), states)), ...cut]
 }
 

@@ -1,13 +1,16 @@
 import { exactly } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
+import type { Held } from '../../rules/held-metal.ts'
 import type { WARM_RULES } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import type { SubjectOf } from '../../rules/rule.ts'
 import { type Settled, settledMetal } from '../../rules/settled-metal.ts'
 import type { SteadyBus } from '../../rules/steady-bus.ts'
 import { noPointOf } from './cold-air-of.ts'
+import { heldAboveTarget } from './held-of.ts'
+import type { Holding } from './thermostat-of.ts'
 import { NO_TARGET, type WarmJob } from './warm-trees.ts'
-import { type Beyond, isWarmed, type Warmed, type Worked } from './warm-worked.ts'
+import { type Beyond, isWarmed, type Worked } from './warm-worked.ts'
 
 /** What the rules of a warm-up are asked about. */
 type WarmSubject = SubjectOf<(typeof WARM_RULES)[number]>
@@ -15,13 +18,15 @@ type WarmSubject = SubjectOf<(typeof WARM_RULES)[number]>
 export interface Switched {
   /** The metal at which a thermostat that counts takes the power off. */
   readonly offC: Given | null
+  /** Whether a thermostat holds the metal in the cold. */
+  readonly holding: Holding
   /** Heaters that are on for a part of the time. */
   readonly partTime: readonly string[]
   /** Ends of the bus that nobody told, where a circuit feeds them. */
   readonly steady: SteadyBus
 }
 
-export function warmSubject(job: WarmJob, worked: Worked, { offC, partTime, steady }: Switched): WarmSubject {
+export function warmSubject(job: WarmJob, worked: Worked, { offC, holding, partTime, steady }: Switched): WarmSubject {
   const { limit, within } = job.warm
   const thermostatC = offC?.high ?? null
   return {
@@ -33,7 +38,7 @@ export function warmSubject(job: WarmJob, worked: Worked, { offC, partTime, stea
     thermostatC,
     hotAirC: hotAirOf(job),
     ...steady,
-    ...inTheCold(job, worked, partTime)
+    ...inTheCold(job, worked, { partTime, holding })
   }
 }
 
@@ -44,15 +49,16 @@ function hotAirOf({ surroundings }: WarmJob): number | null {
 function inTheCold(
   { warm: { target }, surroundings }: WarmJob,
   { warmed }: Worked,
-  partTime: readonly string[]
+  { partTime, holding }: Pick<Switched, 'partTime' | 'holding'>
 ): Pick<WarmSubject, 'hold' | 'reach'> {
   if (!isWarmed(warmed)) return { hold: asMissing(warmed), reach: asMissing(warmed) }
-  const { holdMarginK, cutMarginK, timeToTargetS } = warmed
+  const { holdMarginK, timeToTargetS } = warmed
+  const held = heldAboveTarget(warmed, holding)
   const none = target === null || surroundings === null ? NO_TARGET : noPointOf(surroundings)
   return {
-    hold: holdMarginK === null ? none : { holdMarginK, cutMarginK, partTime },
+    hold: holdMarginK === null ? none : { holdMarginK, held, partTime },
     reach:
-      timeToTargetS === null ? none : { timeToTargetS: cutShort(cutMarginK) ? exactly(Number.POSITIVE_INFINITY) : timeToTargetS, partTime }
+      timeToTargetS === null ? none : { timeToTargetS: cutShort(held) ? exactly(Number.POSITIVE_INFINITY) : timeToTargetS, held, partTime }
   }
 }
 
@@ -64,8 +70,8 @@ export function asMissing(warmed: Beyond | Missing): Missing {
 }
 
 /** A thermostat that may open below the target keeps the metal from it. */
-function cutShort(cutMarginK: Warmed['cutMarginK']): boolean {
-  return cutMarginK !== null && cutMarginK.low <= 0
+function cutShort(held: Held): boolean {
+  return held !== null && held !== 'untold' && held.cutMarginK.low <= 0
 }
 
 /** A thermostat cools nothing: in hotter air the metal gets as hot as the air. */

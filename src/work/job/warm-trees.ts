@@ -41,7 +41,7 @@ export function coldTree({ job, heaters, test }: WarmGiven): WarmFit | Missing {
     block,
     startC: startOf(warm, surroundings),
     target: warm.target,
-    offC: warm.thermostat?.off ?? null
+    thermostat: warm.thermostat === null ? null : { offC: warm.thermostat.off, onC: warm.thermostat.on }
   }
 }
 

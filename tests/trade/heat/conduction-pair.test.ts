@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { castingLostW } from '../../../src/trade/heat/casting-loss.ts'
 import { fastS, slowS } from '../../../src/trade/heat/conduction.ts'
-import { compactSizeMm, cutMarginK } from '../../../src/trade/heat/heating.ts'
+import { compactSizeMm } from '../../../src/trade/heat/heating.ts'
 import { horizontalCylinderNusseltRatio, verticalPlateNusseltRatio } from '../../../src/trade/heat/still-air.ts'
 import { twoNode } from '../../../src/trade/heat/two-node.ts'
 
@@ -23,10 +23,6 @@ it('a cylinder and a plate in still air at Ra 10⁶, of which the sixth root is 
 
 it('a cylinder of 100 mm by 100 mm has a surface of 1.5·π·0.1²', () => {
   expect(compactSizeMm({ areaM2: 1.5 * Math.PI * 0.01 })).toBeCloseTo(100, 9)
-})
-
-it('a thermostat that opens at 60 °C leaves 20 K above 40 °C', () => {
-  expect(cutMarginK({ offC: 60, targetC: 40 })).toBe(20)
 })
 
 describe('what comes in leaves', () => {

@@ -125,7 +125,7 @@ describe('start', () => {
 
 describe('a thermostat', () => {
   const WIRED = CIRCUIT.replace('to: hot, bond: 0 ohm', 'to: hot, through: [{ thermostat: T2, resistance: 0 ohm }]')
-  const at60 = AIR + warm(BLOCK, WANTED, NONE, 'thermostat: { off: 60 °C ± 5 K }')
+  const at60 = AIR + warm(BLOCK, WANTED, NONE, 'thermostat: { off: 60 °C ± 5 K, on: 45 °C ± 5 K }')
   it('keeps it from getting too hot', () => {
     expect(judged(WIRED + at60).verdicts).toMatchObject({
       'warm/too-hot': 'pass',
@@ -196,6 +196,65 @@ circuit:
     expect(judged(lamp + at60).verdicts['warm/thermostat-not-wired']).toBe('pass')
     expect(judged(lamp.replace('{ switch: S1,', '{ switch: S1, state: open,') + at60).verdicts['warm/thermostat-not-wired']).toBe('pass')
   })
+  describe('holds the metal colder than it would settle', () => {
+    // 8 °C and 90 %: 0.9 of 10.73 hPa is 9.66 hPa, whose logarithm over 6.112 hPa is 0.458: 243.12·0.458/(17.62 - 0.458) = 6.5 °C.
+    const damp = AIR.replace('air: 4 °C, humidity: 78 %', 'air: 8 °C, humidity: 90 %')
+    const wanted = WANTED.replace('3 K above dew', '1 °C')
+    const at = (told: string, circuit = WIRED, more = '') =>
+      judged(circuit + damp + warm(BLOCK, wanted, NONE, `thermostat: { ${told} }`) + more)
+    it('so that it is wet, though it would settle far above the dew point', () => {
+      const wet = at('off: 5 °C ± 2 K')
+      // Off from 3 °C up: 3.5 K below 6.5 °C.
+      expect(wet.finding('dew/surface-wet')).toMatchObject({ verdict: 'fail', value: expect.closeTo(-3.5, 1) })
+      expect(wet.finding('dew/surface-wet')?.says).toContain('with its power taken off at 3.0 °C, is 3.5 K below the dew point')
+      // What it would settle at with the power on all the while stays the result, and is far above 3 °C.
+      expect(wet.result('warm:warm.steady')?.low).toBeGreaterThan(30)
+      expect(at('off: 0 °C').verdicts).toMatchObject({ 'dew/surface-wet': 'fail', 'warm/never-reaches': 'fail' })
+    })
+    it('and cools until it closes again', () => {
+      // 10 °C less 3 K is above 6.5 °C, 8 °C less 3 K below.
+      expect(at('off: 20 °C, on: 10 °C ± 3 K').verdicts).toMatchObject({ 'dew/surface-wet': 'pass', 'warm/never-reaches': 'pass' })
+      expect(at('off: 20 °C, on: 8 °C ± 3 K').finding('dew/surface-wet')).toMatchObject({ verdict: 'fail', value: expect.closeTo(-1.5, 1) })
+      // 2 °C less 3 K is 2 K below the target of 1 °C.
+      expect(at('off: 20 °C, on: 2 °C ± 3 K').finding('warm/never-reaches')).toMatchObject({ verdict: 'fail', value: -2 })
+    })
+    it('by how much nobody knows where nobody told: a caution that names the field', () => {
+      for (const rule of ['dew/surface-wet', 'warm/never-reaches'])
+        expect(at('off: 20 °C').finding(rule)).toMatchObject({ verdict: 'caution', change: 'give warm.thermostat.on' })
+    })
+    it('not where it never opens, nor where it is in no wire of the heater', () => {
+      for (const dry of [at('off: 110 °C'), at('off: 5 °C ± 2 K', CIRCUIT)])
+        expect(dry.verdicts).toMatchObject({ 'dew/surface-wet': 'pass', 'warm/never-reaches': 'pass' })
+    })
+    it('also where a switch leads round it in one position and not in another', () => {
+      const beside = WIRED.replace('runs: [', 'runs: [{ from: bus, to: hot, through: [{ switch: S8, state: open, resistance: 0 ohm }] }, ')
+      expect(at('off: 5 °C ± 2 K', beside).verdicts).toMatchObject({ 'dew/surface-wet': 'fail', 'warm/thermostat-not-wired': 'fail' })
+    })
+    it('at what metal nobody knows of one that stands in the circuit alone', () => {
+      const { finding } = judged(WIRED + damp + warm(BLOCK, wanted, NONE))
+      for (const rule of ['dew/surface-wet', 'warm/never-reaches', 'warm/too-slow'])
+        expect(finding(rule)).toMatchObject({ verdict: 'caution', change: 'give warm.thermostat' })
+    })
+  })
+  it('beside a plug is none', () => {
+    const plug = CIRCUIT.replace('to: hot, bond: 0 ohm', 'to: hot, through: [{ what: plug at thermostat housing, resistance: 0 ohm }]')
+    expect(judged(plug + at60).verdicts).toMatchObject({ 'warm/too-hot': 'fail', 'warm/thermostat-not-wired': 'fail' })
+  })
+  it('works a relay: its contacts count as named, not as any switch, and the thermostat stands in the wire of the coil', () => {
+    const contacts = (item: string) =>
+      CIRCUIT.replace(
+        'to: hot, bond: 0 ohm }',
+        `to: hot, through: [{ ${item}, rating: 20 A, resistance: 0 ohm }] }, { from: bus, to: coil+, through: [{ thermostat: T2, resistance: 0 ohm }] }`
+      ).replace('loads: [', 'loads: [{ load: coil, kind: inductive, resistance: 85 ohm, from: coil+, to: frame }, ')
+    const drawn = judged(contacts('what: thermostat contacts of relay K1') + at60)
+    expect(drawn.errors).toEqual([])
+    expect(drawn.verdicts).toMatchObject({ 'warm/too-hot': 'pass', 'warm/thermostat-not-wired': 'pass' })
+    const unnamed = judged(contacts('switch: K1') + at60)
+    expect(unnamed.verdicts).toMatchObject({ 'warm/too-hot': 'fail', 'warm/thermostat-not-wired': 'fail' })
+    // The advice, as it is written there, is what passes.
+    const advised = /"through: \[\{ (what: [^,]*),/.exec(unnamed.finding('warm/thermostat-not-wired')!.change)![1]!
+    expect(judged(contacts(advised) + at60).verdicts['warm/thermostat-not-wired']).toBe('pass')
+  })
   it('may work a relay, or stand in the return', () => {
     const relay = CIRCUIT.replace('to: hot, bond: 0 ohm', 'to: hot, through: [{ what: relay K1 of thermostat T2, resistance: 0 ohm }]')
     const back = CIRCUIT.replace('to: frame, bond: 0 ohm', 'to: frame, through: [{ thermostat: T2, resistance: 0 ohm }]')
@@ -209,8 +268,11 @@ circuit:
     expect(judged(WIRED + hot).finding('warm/too-hot')).toMatchObject({ verdict: 'fail', value: 123 })
   })
   it('that may open below the target keeps it from that, too', () => {
-    const { verdicts } = judged(CIRCUIT + AIR + warm(BLOCK, WANTED, NONE, 'thermostat: { off: 6 °C ± 3 K }'))
-    expect(verdicts).toMatchObject({ 'warm/never-reaches': 'fail', 'warm/too-slow': 'fail' })
+    const at6 = AIR + warm(BLOCK, WANTED, NONE, 'thermostat: { off: 6 °C ± 3 K }')
+    for (const circuit of [WIRED, ''])
+      expect(judged(circuit + at6).verdicts).toMatchObject({ 'warm/never-reaches': 'fail', 'warm/too-slow': 'fail' })
+    // In no wire of the heater it takes no power off: then the metal gets as warm as without it.
+    expect(judged(CIRCUIT + at6).verdicts).toMatchObject({ 'warm/never-reaches': 'pass', 'warm/too-slow': 'pass' })
   })
 })
 

@@ -513,3 +513,27 @@ it('a thermostat is mounted where it feels what it guards, and waited for', () =
   expect(saying(example, /until the thermostat has opened/)[0]?.figure).toMatchObject({ value: 65, unit: '°C' })
   expect(saying(planned(readFileSync('examples/gearbox-preheater.yaml', 'utf8')), /thermostat/)).toEqual([])
 })
+
+it('the casting is looked for where its thermostat holds it, and where that is in no wire, where it settles', () => {
+  const text = readFileSync('examples/snow-groomer-warming.yaml', 'utf8')
+  const [held, ...others] = saying(planned(text), /^look for the casting/)
+  // Opens at 60 °C ± 5 K; without it the metal would settle above.
+  expect(others).toEqual([])
+  expect(held?.figure).toMatchObject({ value: 60, low: 55, high: 65, unit: '°C' })
+  expect(held?.says).toContain('where its thermostat opens')
+  const bare = text
+    .replace('through: [{ thermostat: T4, rating: 10 A, resistance: 8 mohm }]', 'bond: 8 mohm')
+    .replace(', T4: FILTER HEATERS OFF AT 60 °C', '')
+  const [settles] = saying(planned(bare), /^look for the casting/)
+  expect(settles?.says).toContain('to settle near this')
+  expect(settles?.figure?.value).toBeGreaterThan(65)
+  // At 140 °C it never opens in the cold.
+  const late = text.replace('off: 60 °C ± 5 K, on: 45 °C ± 5 K', 'off: 140 °C')
+  expect(saying(planned(late), /^look for the casting/)[0]?.figure).toEqual(settles?.figure)
+})
+
+it('contacts of a relay that a thermostat works stand where they are, and their thermostat on the casting', () => {
+  const text = readFileSync('examples/snow-groomer-warming.yaml', 'utf8')
+  const relay = planned(text.replace('{ thermostat: T4,', '{ what: thermostat contacts of relay T4,'))
+  expect(saying(relay, /^mount thermostat contacts of relay T4 in the feed.* the thermostat that works it on the casting/)).toHaveLength(1)
+})

@@ -1,4 +1,3 @@
-import { THERMOSTAT } from '../../../job/circuit-names.ts'
 import { showMetricAndInch } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
 import { type PlaceRule, PROTECTOR_PLACES } from '../../../trade/circuit/protection-place.ts'
@@ -35,9 +34,18 @@ function protection(all: readonly Device[], { greatestMm, says, source }: PlaceR
   ]
 }
 
-function switching({ what }: Device): Step {
+function switching({ what, opensByHeat }: Device): Step {
   // It has to feel what it guards.
-  if (THERMOSTAT.test(what))
+  if (opensByHeat && /\b(relay|contacts?)\b/i.test(what))
+    return step(
+      'wire',
+      '',
+      `mount ${what} in the feed, not in the return, and the thermostat that works it on the casting, metal to metal`,
+      {
+        source: 'practice'
+      }
+    )
+  if (opensByHeat)
     return step('wire', '', `mount ${what} on the casting that it is to guard, metal to metal, in the feed, not in the return`, {
       source: 'practice'
     })

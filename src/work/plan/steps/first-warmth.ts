@@ -1,7 +1,11 @@
+import type { Given } from '../../../formula/given.ts'
 import type { Step } from '../../../report/plan/plan.ts'
+import { thermostatNotWired } from '../../../rules/warm/thermostat-not-wired.ts'
 import { everywhere } from '../../job/judged-job.ts'
-import { ofNumber, ofResult } from '../figure.ts'
+import { ofGiven, ofNumber, ofResult } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
+
+type Judged = Parameters<StepsOf>[0]
 
 /** Heat where it belongs, and nowhere else; what heat does to a joint. */
 export const firstWarmth: StepsOf = judged => [
@@ -17,17 +21,36 @@ export const firstWarmth: StepsOf = judged => [
   })
 ]
 
-function steady(judged: Parameters<StepsOf>[0]): readonly Step[] {
+/** Where a thermostat takes the power off before, that is what the metal is held near. */
+function steady(judged: Judged): readonly Step[] {
+  const off = wiredOff(judged)
   return everywhere(judged, 'warm.steady').flatMap(result => {
     const figure = ofResult(result)
-    return figure === null
-      ? []
-      : [step('first run', '', 'look for the casting to settle near this: an estimate of the metal, not of what flows past it', { figure })]
+    if (figure === null) return []
+    const opens = off !== null && (figure.high ?? figure.value) > off.low
+    return opens
+      ? [heldNear(off, (figure.low ?? figure.value) > off.high)]
+      : [step('first run', '', `look for the casting to settle near this: ${ESTIMATE}`, { figure })]
   })
 }
 
+const ESTIMATE = 'an estimate of the metal, not of what flows past it'
+
+function heldNear(off: Given, surely: boolean): Step {
+  const settles = surely ? '' : ', or to settle below'
+  return step('first run', '', `look for the casting to get no warmer than this, where its thermostat opens${settles}`, {
+    figure: ofGiven('thermostatC', 'thermostat opens at', off)
+  })
+}
+
+/** Null where there is none, or the one there is in no wire of a heater. */
+function wiredOff({ job: { warm }, answer }: Judged): Given | null {
+  const unwired = answer.findings.some(({ rule, verdict }) => rule === thermostatNotWired.id && verdict === 'fail')
+  return warm === null || warm.thermostat === null || unwired ? null : warm.thermostat.off
+}
+
 /** A thermostat that has never opened is a hope. */
-function cutOff({ job: { warm } }: Parameters<StepsOf>[0]): readonly Step[] {
+function cutOff({ job: { warm } }: Judged): readonly Step[] {
   if (warm?.thermostat == null) return []
   return [
     step('first run', '', 'stay beside it until the thermostat has opened, at this metal or below, and has closed again: write both', {
@@ -38,7 +61,7 @@ function cutOff({ job: { warm } }: Parameters<StepsOf>[0]): readonly Step[] {
   ]
 }
 
-function temperature({ name, place }: Parameters<StepsOf>[0]['holes'][number]): Step {
+function temperature({ name, place }: Judged['holes'][number]): Step {
   return step('first run', place, `take the temperature of the casting beside ${name} every two minutes until it settles`, {
     blank: `temperature beside ${name}`
   })

@@ -1,0 +1,49 @@
+import type { Bounded } from '../formula/bounds.ts'
+import { unsaid } from './judge.ts'
+import type { Judged } from './rule.ts'
+import type { SteadyBus } from './steady-bus.ts'
+
+/** How far above what metal must stay above a thermostat holds it: it takes the power off, and the metal cools until it is on again. */
+export interface HeldAbove {
+  readonly offC: Bounded
+  /** Null where nobody told where it closes again. */
+  readonly onC: Bounded | null
+  readonly cutMarginK: Bounded
+  readonly onMarginK: Bounded | null
+  /** Whether with the power on all the while the metal gets as hot as that. */
+  readonly opens: boolean
+}
+
+/** Null where no thermostat takes the power from a heater; untold where one does, and nobody told at what metal. */
+export type Held = HeldAbove | 'untold' | null
+
+export interface Least {
+  readonly by: 'settles' | 'off' | 'on'
+  readonly marginK: Bounded
+}
+
+/** The coldest of where it settles, where its thermostat opens, and where that closes again. */
+export function leastHeld(settlesK: Bounded, held: Held): Least {
+  const settles: Least = { by: 'settles', marginK: settlesK }
+  if (held === null || held === 'untold' || !(held.opens || held.cutMarginK.low <= 0)) return settles
+  const { cutMarginK, onMarginK } = held
+  const both: readonly Least[] = [settles, { by: 'off', marginK: cutMarginK }]
+  const all = onMarginK === null ? both : both.concat({ by: 'on', marginK: onMarginK })
+  return all.reduce((least, one) => (one.marginK.low < least.marginK.low ? one : least))
+}
+
+/** No pass where nobody told how far the metal cools with the power off. */
+export function heldSurely(judged: Judged, held: Held): Judged {
+  if (held === 'untold') return unsaid(judged, UNTOLD, [['warm', 'thermostat']])
+  return held !== null && held.onMarginK === null && held.opens ? unsaid(judged, NO_CLOSING, [['warm', 'thermostat', 'on']]) : judged
+}
+
+const UNTOLD = 'warm.thermostat is not given: a thermostat stands in its feed, and where that takes the power off is not told'
+const NO_CLOSING =
+  'warm.thermostat.on is not given: how far the metal cools before the thermostat puts the power on again is not told (its card, or a thermometer on the metal)'
+
+/** The ends of the bus that it hangs on: at a higher one a thermostat may open that does not at the bus as given. */
+export function heldBus(held: Held, { steadyBus, steadyHigh }: SteadyBus): SteadyBus {
+  const mayOpen = held !== null && held !== 'untold' && !held.opens && !((held.onMarginK?.low ?? -1) >= 0)
+  return { steadyBus, steadyHigh: steadyHigh === true && mayOpen }
+}
