@@ -5,7 +5,7 @@ import { silently } from '../../formula/working.ts'
 import type { SubjectOf } from '../../rules/rule.ts'
 import type { none } from '../../rules/switch/none.ts'
 import type { Wiring } from '../../trade/circuit/guarding.ts'
-import { fedThrough, staysFed } from '../../trade/circuit/switched-by.ts'
+import { fedThrough, leadingRound, staysFed } from '../../trade/circuit/switched-by.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { openRuns } from './guards-in.ts'
 import { loadIn } from './in-position.ts'
@@ -20,11 +20,24 @@ export function switchedOff(judged: CircuitJudged, name: string): Omit<SubjectOf
   const { wiring } = judged.guards
   const runs = switchRuns(judged.circuit)
   const open = runs.map(({ id }) => id)
-  if (staysFed(wiring, name, open)) return { switchedBy: [] }
+  if (staysFed(wiring, name, open)) return { switchedBy: [], gone: goneRound(judged, name) }
   const through = fedThrough(wiring, name, open)
   const leftW = through === null ? 0 : powerWith(judged, name, open)
   if (isOff(judged, name, leftW)) return { switchedBy: switchedBy(judged, name).flatMap(({ items }) => items) }
   return { switchedBy: [], left: { off: runs.flatMap(({ items }) => items), through: through ?? [], powerW: leftW } }
+}
+
+/** What would take its power off if nothing led round it; null where no such thing stands on its way. */
+function goneRound({ circuit, guards: { wiring } }: CircuitJudged, name: string): SubjectOf<typeof none>['gone'] {
+  const runs = switchRuns(circuit)
+  const round = leadingRound(
+    wiring,
+    name,
+    runs.map(({ id }) => id)
+  )
+  if (round.length === 0) return null
+  const past = runs.filter(({ id }) => !staysFed(wiring, name, [...round, id]))
+  return { round, items: past.flatMap(({ items }) => items) }
 }
 
 /** What takes its power off alone in every position that feeds it; else what stands in series with it and leaves it little; else what does together, each beside the other. */
