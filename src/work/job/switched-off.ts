@@ -36,8 +36,23 @@ function goneRound({ circuit, guards: { wiring } }: CircuitJudged, name: string)
     runs.map(({ id }) => id)
   )
   if (round.length === 0) return null
-  const past = runs.filter(({ id }) => !staysFed(wiring, name, [...round, id]))
+  const left = { ...wiring, runs: wiring.runs.filter(({ id }) => !round.includes(id)) }
+  const alone = runs.filter(({ id }) => !staysFed(left, name, [id]))
+  const past = alone.length > 0 ? alone : besideEachOther(left, name, runs)
   return { round, items: past.flatMap(({ items }) => items) }
+}
+
+/** Of switches that take the power off together, each that keeps the load on by itself. */
+function besideEachOther(wiring: Wiring, name: string, runs: ReturnType<typeof switchRuns>): ReturnType<typeof switchRuns> {
+  const all = runs.map(({ id }) => id)
+  return runs.filter(
+    ({ id }) =>
+      staysFed(
+        wiring,
+        name,
+        all.filter(one => one !== id)
+      ) && !staysFed(wiring, name, all)
+  )
 }
 
 /** What takes its power off alone in every position that feeds it; else what stands in series with it and leaves it little; else what does together, each beside the other. */
@@ -51,9 +66,8 @@ function switchedBy(judged: CircuitJudged, name: string): ReturnType<typeof swit
     ({ id }) => guards.guarding.get(id)!.loads.includes(name) && isOff(judged, name, powerWith(judged, name, [id]))
   )
   if (inSeries.length > 0) return inSeries
-  const all = runs.map(({ id }) => id)
-  const others = (id: string) => all.filter(one => one !== id)
-  return runs.filter(({ id }) => fed.some(position => staysFed(position, name, others(id)) && !staysFed(position, name, all)))
+  const together = fed.flatMap(position => besideEachOther(position, name, runs))
+  return runs.filter(run => together.includes(run))
 }
 
 /** The circuit in each position in which a source drives a current through a load. */

@@ -43,6 +43,22 @@ describe('a voltage that turns round counts above a twentieth of the greatest ov
   it('not 12 V/20.1', () => expect(turned(19.1)).toEqual([]))
 })
 
+describe('a load that gets its current through others counts above that too', () => {
+  // 12 V over 1 ohm; with the strap open a lamp and a park lamp that were off stand in series with it: 0.6 V of it at 19 ohm.
+  const through = (lampsOhm: number) => {
+    const elements = [
+      ohm('heater', 'bus', 'block', 1),
+      ohm('strap', 'block', 'frame', 1e-6),
+      ohm('lamp', 'lamp+', 'block', lampsOhm - 6),
+      ohm('park lamp', 'lamp+', 'frame', 6)
+    ]
+    const { backwards } = opened('strap', ['heater', 'lamp', 'park lamp'], elements)
+    return backwards.flatMap(({ id, how }) => (id === 'heater' ? [how] : []))
+  }
+  it('12 V/19.9', () => expect(through(18.9)).toEqual(['through another load']))
+  it('not 12 V/20.1', () => expect(through(19.1)).toEqual([]))
+})
+
 describe('a load is off with a twentieth of the greatest voltage over any', () => {
   // 1 ohm behind 10 ohm, beside a shunt that is a load as well: 12·q/(10 + q) V, where q is 1 ohm and the shunt together; 12/11 V once the shunt is open.
   const shunted = (beforeV: number, scale = 1) => {

@@ -243,13 +243,17 @@ it('switches that would short the source together are named, in a position that 
   })
 })
 
-it('a switch that the body leads round is named with what leads round it', () => {
+it.each([
+  ['a switch that the body leads round is', ['S1'], 'switch S1'],
+  ['two beside each other that it leads round are', ['S1', 'S2'], 'switch S1 and switch S2']
+])('%s named with what leads round', (_, marks, named) => {
+  const switches = marks.map((mark, i) => `from: h-, to: frame, name: back ${i}, ${SWITCHED(mark)}`)
   const { of } = judged({
-    runs: [FEED, `from: h-, to: frame, ${SWITCHED('S1')}`, 'from: h-, to: block, bond: 5 mohm', 'from: block, to: frame, bond: 1 mohm'],
+    runs: [FEED, ...switches, 'from: h-, to: block, bond: 5 mohm', 'from: block, to: frame, bond: 1 mohm'],
     loads: [heater('one', 'a', 'h-')]
   })
   expect(of('.one', 'switch/none')).toMatchObject({
     verdict: 'caution',
-    says: 'nothing that is drawn switches one off: h--block and block-frame lead round switch S1'
+    says: `nothing that is drawn switches one off: h--block and block-frame lead round ${named}`
   })
 })
