@@ -3,9 +3,10 @@ import type { FaultGiven } from '../trade/circuit/fault.ts'
 import type { PlainElement } from '../trade/circuit/network.ts'
 import type { PlainPart, Settled } from '../trade/circuit/part.ts'
 import { settle } from '../trade/circuit/settle.ts'
+import { ohmAt } from '../trade/circuit/warmth.ts'
 import type { CircuitFit } from './circuit.ts'
 import { drawnCircuit } from './circuit-fit.ts'
-import { carries, jointsOhm, loadId, runId, wireOf } from './circuit-parts.ts'
+import { carries, jointsOhm, loadId, runId, SOURCE, wireOf } from './circuit-parts.ts'
 
 /** A run with a wire, in two where a protector sits: a short may stand there. */
 export interface Cut {
@@ -49,7 +50,7 @@ export function faultsGiven(fit: Plain<CircuitFit>, { threads, points, cuts, cra
       .filter(({ id }) => there.has(id)),
     threads: known(threads),
     points: points.filter(point => nodes.has(point)),
-    cranking: cranking === null ? null : { ...cranking, straps: known(cranking.straps) }
+    cranking: cranking === null || !there.has(SOURCE) || !nodes.has(cranking.at) ? null : { ...cranking, straps: known(cranking.straps) }
   }
 }
 
@@ -77,12 +78,13 @@ function capacitiesOf({ runs }: Plain<CircuitFit>): FaultGiven['capacities'] {
   })
 }
 
-function linear(part: PlainPart, { flows }: Settled): PlainElement | undefined {
+/** What warms itself by its temperature: where nothing flows, voltage over current is rounding. */
+function linear(part: PlainPart, { flows, partC }: Settled): PlainElement | undefined {
   const { id, from, to } = part
   if (part.kind === 'resistor' || part.kind === 'source') return part
+  if (part.kind === 'wire' || part.kind === 'warming') return { kind: 'resistor', id, from, to, resistanceOhm: ohmAt(part, partC[id]!) }
   const { currentA, dropV } = flows[id]!
   // Where it drives its current against the voltage it is a source, and stays one.
   if (part.kind === 'draw' && !(dropV * currentA > 0)) return part
-  if (part.kind === 'wire' && currentA === 0) return { kind: 'resistor', id, from, to, resistanceOhm: part.coldOhm + part.jointsOhm }
   return currentA === 0 ? undefined : { kind: 'resistor', id, from, to, resistanceOhm: Math.abs(dropV / currentA) }
 }

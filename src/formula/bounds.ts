@@ -4,7 +4,7 @@ import { change, type Evaluator, evaluatorOf, ranAt, recallingAt, runnerOf } fro
 import { exactValues, type Given, type Plain } from './given.ts'
 import { checked, withLeaves } from './leaves.ts'
 import { recalled } from './memory.ts'
-import { moversOf, movesOf, spread } from './moves.ts'
+import { moversOf, movesOf, placesOf, spread } from './moves.ts'
 import { drawsWanted, type Seen, sampled } from './samples.ts'
 import type { Values } from './values.ts'
 import { worstEnds } from './worst-ends.ts'
@@ -88,7 +88,7 @@ function boundedBy(evaluator: Evaluator, loose: readonly Loose[], assumed: reado
       high: high.best,
       rss: spread(moves, value, leaf),
       movers: moversOf(moves, loose, leaf),
-      hangsOn: assumed.filter(moved).map(({ given }) => given),
+      hangsOn: placesOf(assumed.filter(moved).map(({ given }) => given)),
       turned: either(low.turned, high.turned),
       lowAt: low.values,
       highAt: high.values
@@ -98,7 +98,7 @@ function boundedBy(evaluator: Evaluator, loose: readonly Loose[], assumed: reado
 
 /** What stands in one of two lists, each once. */
 function either(one: readonly Given[], other: readonly Given[]): readonly Given[] {
-  return other.length === 0 ? one : [...new Set([...one, ...other])]
+  return placesOf([...one, ...other])
 }
 
 /** With the estimate beside it. A draw beyond the worst case shows that the search for it missed something: then the draw is the worst. */

@@ -30,7 +30,12 @@ export function moversOf({ down, up }: Moves, loose: readonly Loose[], leaf: num
     const width = Math.max(Math.abs(down[j]![leaf]!), Math.abs(up[j]![leaf]!))
     if (width > 0) widths.push({ given: loose[j]!.given, width })
   }
-  return widths.sort((a, b) => b.width - a.width).map(({ given }) => given)
+  return placesOf(widths.sort((a, b) => b.width - a.width).map(({ given }) => given))
+}
+
+/** What stands at one place, as the tolerance of several parts of a kind, is named once: the first of it. */
+export function placesOf(givens: readonly Given[]): readonly Given[] {
+  return givens.filter((given, i) => givens.findIndex(({ at }) => at === given.at) === i)
 }
 
 /** Root sum of squares of the single moves. What never comes to an end stays so: the moves are no distance from it. */

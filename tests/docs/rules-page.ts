@@ -7,7 +7,7 @@ const ABOUT = `A rule asks one question of a job or of a quick sum, and is named
 
 The verdict is PASS, CAUTION, FAIL or NOT JUDGED. Nothing left of a margin is a CAUTION and no PASS; so is a good margin that hangs on a value nobody gave, or on a worst end that was searched for and not proved; the finding says which. What is missing makes a rule NOT JUDGED, and the finding names the field and how to measure it. A PASS holds against the limit named beside it and no more.
 
-A question without any answer (no drill that keeps clear, no point where a load can run) fails under the id of its room, as \`hole/no-answer\`, with the reason and the nearest way out.`
+A question without any answer (no drill that keeps clear, no point where a load can run) fails under the id of its room, as \`hole/no-answer\`, with the reason and the nearest way out. Switches that short a source when all of them are on are a caution under \`circuit/no-answer\`.`
 
 export function rulesPage(): string {
   const rooms = [...new Set(RULES.map(({ id }) => id.split('/')[0]!))].sort()

@@ -25,6 +25,14 @@ describe('bounds', () => {
     expect([rest.low, rest.high]).toEqual([0, 0])
   })
 
+  it('two of one tolerance move each by itself, and their place is named once', () => {
+    const rated = new Given(60, { low: 57, high: 63, at: ['parts', 'stub', 'rated', 'power'] })
+    const [one, other] = [new Given(rated.value, rated), new Given(rated.value, rated)]
+    const { apartW } = boundsOf({ one, other }, ({ one, other }) => ({ apartW: one - other }))
+    expect([apartW.low, apartW.high]).toEqual([-6, 6])
+    expect(apartW.movers).toEqual([one])
+  })
+
   it('finds a matched-load peak inside the bounds and says which input turned', () => {
     const load = new Given(3, { low: 0.5, high: 6 })
     const { powerW } = boundsOf({ load }, ({ load }) => ({ powerW: (12 / (2 + load)) ** 2 * load }))

@@ -9,13 +9,6 @@ interface Subject {
   readonly walk: readonly StatedFault[]
 }
 
-interface Found {
-  readonly one: FedBackwards
-  readonly fault: StatedFault
-}
-
-const WORST: readonly FedBackwards['how'][] = ['reversed', 'though switched off', 'through another load']
-
 /** Whether one single fault feeds a load that should be dead. */
 export const feedsBackwards: Rule<Subject> = {
   id: 'circuit/feeds-backwards',
@@ -26,10 +19,18 @@ export const feedsBackwards: Rule<Subject> = {
   judge: ({ walk }) => {
     const found = walk.flatMap(fault => fault.backwards.map(one => ({ one, fault })))
     if (found.length === 0) return plainly('pass', `${walkedText(walk)}: none does`)
-    const [{ one, fault }] = found.toSorted((a, b) => WORST.indexOf(a.one.how) - WORST.indexOf(b.one.how)) as [Found]
+    const { one, fault } = found.reduce((worst, each) => (isWorse(each.one, worst.one) ? each : worst))
     const judged = plainly(one.how === 'through another load' ? 'caution' : 'fail', `${statedName(fault)}: ${backwardsText(one)}`)
     return one.how === 'though switched off' && fault.fault.kind === 'shorted' ? { ...judged, change: INTO_FEED } : judged
   }
 }
 
 const INTO_FEED = 'switch the load in its feed: a short to ground goes round whatever switches in the return'
+
+/** What fails before what is told, what lasts before what is cleared, then by its voltage; of one as bad as the other the first. */
+function isWorse(one: FedBackwards, other: FedBackwards): boolean {
+  const [a, b] = [one, other].map(({ how, clearedS }) => (how === 'through another load' ? 0 : 2) + (Number.isFinite(clearedS) ? 0 : 1))
+  return a === b ? Math.abs(one.dropV) > Math.abs(other.dropV) * (1 + ROUNDING) : a! > b!
+}
+
+const ROUNDING = 1e-6

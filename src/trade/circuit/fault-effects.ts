@@ -10,6 +10,8 @@ export interface FedBackwards {
   readonly id: string
   readonly how: 'reversed' | 'though switched off' | 'through another load'
   readonly dropV: number
+  /** Infinite: nothing opens that ends it. */
+  readonly clearedS: number
 }
 
 export interface Overload {

@@ -49,12 +49,17 @@ export function faultText({ overloads, backwards, opens, doubtful, lost }: Fault
 
 function overloadText({ id, currentA, ampacityA, clearedS }: Overload): string {
   const head = `${id} carries ${threeDigits(currentA)} A, it is good for ${threeDigits(ampacityA)} A`
-  return Number.isFinite(clearedS) ? `${head}, cleared within ${showTime(clearedS)}` : `${head}, and nothing clears it`
+  return Number.isFinite(clearedS) ? head + clearedText(clearedS) : `${head}, and nothing clears it`
 }
 
 /** What is fed as it should not be, with what stands over it. */
-export function backwardsText({ id, how, dropV }: FedBackwards): string {
-  return `${id} is fed ${how === 'reversed' ? 'backwards' : how} with ${threeDigits(Math.abs(dropV))} V`
+export function backwardsText({ id, how, dropV, clearedS }: FedBackwards): string {
+  const head = `${id} is fed ${how === 'reversed' ? 'backwards' : how} with ${threeDigits(Math.abs(dropV))} V`
+  return Number.isFinite(clearedS) ? head + clearedText(clearedS) : head
+}
+
+function clearedText(clearedS: number): string {
+  return `, cleared within ${showTime(clearedS)}`
 }
 
 function bandText({ currentA, shortestS, longestS }: Opening): string {

@@ -13,21 +13,31 @@ export interface Switching extends Pick<Wiring, 'runs' | 'loads'> {
 }
 
 /**
- * The positions in which something may carry more than as it is drawn: what is drawn open closed, together and each alone, also with
- * what must be open for that, as where two in series are put in parallel; and of runs that lead the same way each alone. A position that puts sources together which are not together as drawn is none.
+ * How the switches may stand before one of them is opened: as they are drawn, and with what is drawn open closed, together and each
+ * alone, also with what must be open for that, as where two in series are put in parallel. A position that puts sources together
+ * which are not together as drawn is none.
  */
-export function switchPositions(switching: Switching): readonly Opened[] {
-  const { open, switchable } = switching
-  const drawn = new Set(open)
-  const beside = switchable.filter(id => leadsBeside(switching, id))
-  const wanted = [
-    ...(open.length === 0 ? [] : [...allClosed(switching), ...insteadOf(switching), ...open.map(id => without(drawn, id))]),
-    ...beside.map(id => alone(switching, beside, id)),
-    ...beside.map(id => new Set([...open, id]))
-  ]
-  const found = new Map(wanted.filter(soundIn(switching)).map(position => [keyOf(position), position]))
-  found.delete(keyOf(drawn))
-  return [...found.values()]
+export function startingPositions(switching: Switching): readonly Opened[] {
+  const drawn = new Set(switching.open)
+  if (drawn.size === 0) return [drawn]
+  const alone = switching.open.map(id => without(drawn, id)).filter(soundIn(switching))
+  return apart([drawn, ...allClosed(switching), ...insteadOf(switching), ...alone])
+}
+
+/**
+ * The positions besides the drawn one in which something may carry more: where one may start from, each without a run beside which
+ * another leads the same way, and of such runs each alone.
+ */
+export function switchPositions(switching: Switching, starts: readonly Opened[] = startingPositions(switching)): readonly Opened[] {
+  const beside = switching.switchable.filter(id => leadsBeside(switching, id))
+  const alones = beside.map(id => alone(switching, beside, id)).filter(soundIn(switching))
+  const off = starts.flatMap(start => beside.map(id => new Set([...start, id])))
+  const drawn = keyOf(new Set(switching.open))
+  return apart([...starts, ...alones, ...off]).filter(position => keyOf(position) !== drawn)
+}
+
+function apart(positions: readonly Opened[]): readonly Opened[] {
+  return [...new Map(positions.map(position => [keyOf(position), position])).values()]
 }
 
 /** Everything closed that can be, with no two sources put together that are not together as drawn; of several such, where most loads are fed. */

@@ -12,6 +12,12 @@ export function staysFed(wiring: Wiring, name: string, open: readonly string[]):
   return wayWithout({ ...wiring, loads }, name, open) !== null
 }
 
+/** Runs that feed a load beside these: without one of them they would cut it. */
+export function leadingRound(wiring: Wiring, name: string, open: readonly string[]): readonly string[] {
+  const round = wiring.runs.filter(({ id }) => staysFed(wiring, name, [id]) && !staysFed(wiring, name, [...open, id]))
+  return round.map(({ id }) => id)
+}
+
 /** Other loads through which a load still gets current when none of these runs conducts, as one that a switch bridges; null where it gets none. */
 export function fedThrough(wiring: Wiring, name: string, open: readonly string[]): readonly string[] | null {
   const way = wayWithout(wiring, name, open)

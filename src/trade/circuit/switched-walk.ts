@@ -10,8 +10,9 @@ export interface StatedFault extends WalkedFault {
   readonly state?: string
 }
 
-export function walkedAs(state: string, given: FaultGiven): readonly StatedFault[] {
-  return walkFaults(given).map(one => ({ ...one, state }))
+export function walkedAs(state: string | undefined, given: FaultGiven): readonly StatedFault[] {
+  const walked = walkFaults(given)
+  return state === undefined ? walked : walked.map(one => ({ ...one, state }))
 }
 
 /**
@@ -19,7 +20,7 @@ export function walkedAs(state: string, given: FaultGiven): readonly StatedFault
  * looked at; what burns does so with everything on.
  */
 export function walkWithout(given: FaultGiven, id: string, state: string): readonly StatedFault[] {
-  const { network, loads, threads, points } = given
+  const { network, loads, protectors, threads, points } = given
   const left = network.elements.filter(element => element.id !== id)
   const dead = new Set(floatingParts({ ...network, elements: left }).flat())
   const elements = left.filter(({ from, to }) => !dead.has(from) && !dead.has(to))
@@ -28,7 +29,7 @@ export function walkWithout(given: FaultGiven, id: string, state: string): reado
   const alive: FaultGiven = {
     network: { ...network, elements },
     loads: loads.filter(load => there.has(load)),
-    protectors: [],
+    protectors: protectors.filter(one => there.has(one.id)),
     capacities: [],
     threads: threads.filter(thread => there.has(thread)),
     points: points.filter(point => nodes.has(point)),

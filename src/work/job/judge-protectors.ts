@@ -55,19 +55,22 @@ function loadedFindings(judged: CircuitJudged, name: string, protector: string) 
   const most = highestOf(worked, at => boundsIn(at).loadA.high)
   const cold = highestOf(worked, at => boundsIn(at).inrush?.currentA.high)
   const fitted = most.fit.protectors.find(one => one.name === name)!
+  const held = asked(overWire, {
+    protector,
+    ...boundsIn(most),
+    assumed: tableAssumed(judged, fitted, boundsIn(most)),
+    ...heldBy(judged, fitted)
+  })
   return [
     inPosition(doubted(asked(overloaded, { protector, ...boundsIn(most) }), misread(fitted)), most),
-    inPosition(
-      asked(overWire, {
-        protector,
-        ...boundsIn(most),
-        assumed: tableAssumed(judged, fitted, boundsIn(most)),
-        ...heldBy(judged, fitted)
-      }),
-      most
-    ),
+    isAlone(fitted) ? inPosition(held, most) : held,
     inPosition(asked(inrush, { ...inrushSubject(judged, protector, boundsIn(cold)), unsure: noLoads(fitted) }), cold)
   ]
+}
+
+/** What others feed beside it is held against all of them together, however the switches stand. */
+function isAlone({ holds: { beside, unknown } }: FittedProtector): boolean {
+  return beside.length + unknown.length === 0
 }
 
 function misread({ style, ratingA }: FittedProtector): readonly string[] {

@@ -23,10 +23,11 @@ function startOf({ surroundings, warm }: Job): Given {
   const told = [surroundings?.air, surroundings?.metal, warm?.start?.by === 'temperature' ? warm.start.startC : null]
   const lowC = told.flatMap(one => one?.low ?? [])
   const assumed = lowC.length === 0 ? `default: switched on at ${STATED_C} °C` : undefined
-  return new Given(Math.min(STATED_C, ...lowC), { assumed, at: ['surroundings', 'air'] })
+  return new Given(Math.min(STATED_C, ...lowC), { assumed, at: AIR })
 }
 
 const STATED_C = 20
+const AIR = ['surroundings', 'air']
 
 /**
  * Physics tells it of two: the current of a coil rises from nothing, and a resistance takes at once what it takes. A lamp is cold and a
@@ -43,12 +44,21 @@ function takesOf({ holes, parts }: Job, { heater, current, power, voltage, resis
   if (heater !== null) {
     const { rated } = parts[holes[heater]!.takes]!
     if (rated === null) throw new Error('a job with an unrated heater came to be judged')
-    return { by: 'rated', powerW: rated.power, ratedV: rated.voltage, follows: followsOf(rated) }
+    return { by: 'rated', powerW: own(rated.power), ratedV: own(rated.voltage), follows: ownFollows(followsOf(rated)) }
   }
   if (current !== null) return { by: 'current', currentA: current }
   if (resistance !== null) return { by: 'resistance', resistanceOhm: resistance }
   if (power === null) throw new Error('a job with a load of nothing came to be judged')
   return voltage === null ? { by: 'power', powerW: power } : { by: 'rated', powerW: power, ratedV: voltage, follows: null }
+}
+
+/** Of several heaters of one part each stands somewhere in the tolerance of their rating, by itself. */
+function own(given: Given): Given {
+  return new Given(given.value, given)
+}
+
+function ownFollows(follows: Follows | null): Follows | null {
+  return follows && { resistanceChangePerK: own(follows.resistanceChangePerK), hotC: own(follows.hotC) }
 }
 
 /** How the resistance of a heater follows its temperature, where the job tells it. */

@@ -3,8 +3,8 @@ import { circuitFit } from '../../fitting/circuit-fit.ts'
 import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Finding } from '../../rules/finding.ts'
-import type { Opened } from '../../trade/circuit/closings.ts'
-import { fedLoads, mostClosed, type Switching, switchPositions } from '../../trade/circuit/switch-positions.ts'
+import { keyOf, type Opened } from '../../trade/circuit/closings.ts'
+import { fedLoads, mostClosed, type Switching, startingPositions, switchPositions } from '../../trade/circuit/switch-positions.ts'
 import type { FittedCircuit } from './circuit-fit-of.ts'
 import type { JobCircuit } from './circuit-wiring.ts'
 import { type HeatedApart, heatedApart } from './heated-circuit-of.ts'
@@ -12,6 +12,7 @@ import { MostCarried } from './most-carried.ts'
 import { unanswered } from './placed.ts'
 import { positionFit } from './position-fit.ts'
 import { positionName } from './position-name.ts'
+import { shortingFinding } from './shorting-finding.ts'
 import { switchingOf } from './switching-of.ts'
 
 type Bounds = BoundsOf<ReturnType<typeof circuitFit>>
@@ -31,6 +32,8 @@ export interface Position {
 export interface Tried {
   readonly state: string
   readonly open: Opened
+  /** Whether each switch is opened from here as well. */
+  readonly starts: 'yes' | 'no'
 }
 
 export interface Positions {
@@ -55,15 +58,16 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
   const switching = countedSwitching(circuit, fitted)
   const asDrawn = new Set(switching.open)
   const drawn: Position = { state: null, fit: fitted.fit, ...workedIn(job, fitted.fit), fed: fedLoads(switching, asDrawn) }
-  const tried = switchPositions(switching).map(open => ({ state: positionName(circuit, asDrawn, open), open }))
-  if (tried.length === 0) return { worked: [drawn], tried, unseen: asDrawn, unanswered: [] }
+  const tried = triedIn(circuit, switching)
+  const shorting = shortingFinding(circuit, switching)
+  if (tried.length === 0) return { worked: [drawn], tried, unseen: asDrawn, unanswered: shorting }
   const most = new MostCarried(drawn)
   const found = tried.map(one => ({ ...one, ...inPosition(one) }))
   return {
     worked: [drawn, ...found.flatMap(({ position }) => position ?? [])],
     tried,
     unseen: new Set(switching.open.filter(id => !most.carried(id) && !found.some(one => one.failed === null && isClosing(one.open, id)))),
-    unanswered: found.flatMap(({ failed }) => failed ?? []).slice(0, 1)
+    unanswered: [...found.flatMap(({ failed }) => failed ?? []).slice(0, 1), ...shorting]
   }
 
   function inPosition({ state, open }: Tried): { readonly position: Position | null; readonly failed: Finding | null } {
@@ -80,6 +84,17 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
   function isClosing(open: Opened, id: string): boolean {
     return !open.has(id) && [...open].every(one => asDrawn.has(one))
   }
+}
+
+function triedIn(circuit: JobCircuit, switching: Switching): readonly Tried[] {
+  const asDrawn = new Set(switching.open)
+  const starts = startingPositions(switching)
+  const keys = new Set(starts.map(keyOf))
+  return switchPositions(switching, starts).map(open => ({
+    state: positionName(circuit, asDrawn, open),
+    open,
+    starts: keys.has(keyOf(open)) ? 'yes' : 'no'
+  }))
 }
 
 function workedIn(job: Job, fit: CircuitFit): Pick<Position, 'bounds' | 'heated'> {

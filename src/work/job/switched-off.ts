@@ -5,7 +5,7 @@ import { silently } from '../../formula/working.ts'
 import type { SubjectOf } from '../../rules/rule.ts'
 import type { none } from '../../rules/switch/none.ts'
 import type { Wiring } from '../../trade/circuit/guarding.ts'
-import { fedThrough, staysFed } from '../../trade/circuit/switched-by.ts'
+import { fedThrough, leadingRound, staysFed } from '../../trade/circuit/switched-by.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { openRuns } from './guards-in.ts'
 import { loadIn } from './in-position.ts'
@@ -20,11 +20,39 @@ export function switchedOff(judged: CircuitJudged, name: string): Omit<SubjectOf
   const { wiring } = judged.guards
   const runs = switchRuns(judged.circuit)
   const open = runs.map(({ id }) => id)
-  if (staysFed(wiring, name, open)) return { switchedBy: [] }
+  if (staysFed(wiring, name, open)) return { switchedBy: [], gone: goneRound(judged, name) }
   const through = fedThrough(wiring, name, open)
   const leftW = through === null ? 0 : powerWith(judged, name, open)
   if (isOff(judged, name, leftW)) return { switchedBy: switchedBy(judged, name).flatMap(({ items }) => items) }
   return { switchedBy: [], left: { off: runs.flatMap(({ items }) => items), through: through ?? [], powerW: leftW } }
+}
+
+/** What would take its power off if nothing led round it; null where no such thing stands on its way. */
+function goneRound({ circuit, guards: { wiring } }: CircuitJudged, name: string): SubjectOf<typeof none>['gone'] {
+  const runs = switchRuns(circuit)
+  const round = leadingRound(
+    wiring,
+    name,
+    runs.map(({ id }) => id)
+  )
+  if (round.length === 0) return null
+  const left = { ...wiring, runs: wiring.runs.filter(({ id }) => !round.includes(id)) }
+  const alone = runs.filter(({ id }) => !staysFed(left, name, [id]))
+  const past = alone.length > 0 ? alone : besideEachOther(left, name, runs)
+  return { round, items: past.flatMap(({ items }) => items) }
+}
+
+/** Of switches that take the power off together, each that keeps the load on by itself. */
+function besideEachOther(wiring: Wiring, name: string, runs: ReturnType<typeof switchRuns>): ReturnType<typeof switchRuns> {
+  const all = runs.map(({ id }) => id)
+  return runs.filter(
+    ({ id }) =>
+      staysFed(
+        wiring,
+        name,
+        all.filter(one => one !== id)
+      ) && !staysFed(wiring, name, all)
+  )
 }
 
 /** What takes its power off alone in every position that feeds it; else what stands in series with it and leaves it little; else what does together, each beside the other. */
@@ -38,9 +66,8 @@ function switchedBy(judged: CircuitJudged, name: string): ReturnType<typeof swit
     ({ id }) => guards.guarding.get(id)!.loads.includes(name) && isOff(judged, name, powerWith(judged, name, [id]))
   )
   if (inSeries.length > 0) return inSeries
-  const all = runs.map(({ id }) => id)
-  const others = (id: string) => all.filter(one => one !== id)
-  return runs.filter(({ id }) => fed.some(position => staysFed(position, name, others(id)) && !staysFed(position, name, all)))
+  const together = fed.flatMap(position => besideEachOther(position, name, runs))
+  return runs.filter(run => together.includes(run))
 }
 
 /** The circuit in each position in which a source drives a current through a load. */

@@ -4,7 +4,7 @@ import { isMissing, type Missing } from '../../rules/missing.ts'
 import type { Uncut } from '../../rules/warm/thermostat-not-wired.ts'
 import type { Wiring } from '../../trade/circuit/guarding.ts'
 import { switchPositions } from '../../trade/circuit/switch-positions.ts'
-import { fedThrough, staysFed } from '../../trade/circuit/switched-by.ts'
+import { fedThrough, leadingRound, staysFed } from '../../trade/circuit/switched-by.ts'
 import { type JobCircuit, namedRuns, wiringOf } from './circuit-wiring.ts'
 import type { WarmingHeater } from './heaters-of.ts'
 import { switchingOf } from './switching-of.ts'
@@ -44,7 +44,7 @@ interface Told {
 
 function uncutOf(told: readonly Told[], thermostats: readonly string[]): Cutting['uncut'] {
   const uncut = told.flatMap(({ name, past }) =>
-    past.length === 0 ? [] : [{ name, round: [...new Set(past.flatMap(way => roundOf(way, name, thermostats)))] }]
+    past.length === 0 ? [] : [{ name, round: [...new Set(past.flatMap(way => leadingRound(way, name, thermostats)))] }]
   )
   const unknown = told.find(({ ways }) => ways.length === 0)
   return uncut.length > 0 || unknown === undefined ? uncut : drawnMissing(`a position of the switches that feeds ${unknown.name}`)
@@ -86,12 +86,6 @@ function positionsIn(circuit: JobCircuit): readonly Wiring[] {
   const switching = switchingOf(circuit, wiring)
   const positions = [new Set(switching.open), ...switchPositions(switching)]
   return positions.map(position => ({ ...wiring, runs: wiring.runs.filter(({ id }) => !position.has(id)) }))
-}
-
-/** Runs that feed it beside the thermostats: without one of them they would cut it. */
-function roundOf(wiring: Wiring, name: string, thermostats: readonly string[]): readonly string[] {
-  const alone = wiring.runs.filter(({ id }) => staysFed(wiring, name, [id]) && !staysFed(wiring, name, [...thermostats, id]))
-  return alone.map(({ id }) => id)
 }
 
 /** The metal at which the power goes off; null where no thermostat is given, or the one given is in no wire of a heater. */

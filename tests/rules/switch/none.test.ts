@@ -26,3 +26,13 @@ it.each([
 ])('what is left through others is told: %j', (left, says) => {
   expect(asked(none, { load: 'left', switchedBy: [], left })).toMatchObject({ verdict: 'caution', says })
 })
+
+it('what leads round a switch is told, and where the switch belongs', () => {
+  const gone = { round: ['h--block', 'block-frame'], items: ['switch S1'] }
+  expect(asked(none, { load: 'left', switchedBy: [], gone })).toMatchObject({
+    verdict: 'caution',
+    says: 'nothing that is drawn switches left off: h--block and block-frame lead round switch S1',
+    change: 'put switch S1 into the feed, where nothing leads round, or take out h--block and block-frame'
+  })
+  expect(asked(none, { load: 'left', switchedBy: [], gone: { ...gone, round: ['bond'] } }).says).toContain('bond leads round')
+})

@@ -28,8 +28,8 @@ describe('a load is lost below half its current', () => {
   it('2/(2 + 1.99) is more', () => expect(lost(1.99)).toEqual([]))
 })
 
-describe('a current that turns round counts above a hundredth of what it was', () => {
-  // 12 A forward in 1 ohm; once the feed is open, -12 V through 1 ohm and the other way.
+describe('a voltage that turns round counts above a twentieth of the greatest over any load', () => {
+  // 12 V over 1 ohm; once the feed is open, -12 V through 1 ohm and the other way: 0.6 V of it over the load at 19 ohm.
   const turned = (otherOhm: number) => {
     const ways = [
       ohm('feed', 'bus', 'p', 1e-6),
@@ -39,8 +39,24 @@ describe('a current that turns round counts above a hundredth of what it was', (
     ]
     return opened('feed', ['heater'], ways).backwards.map(({ how }) => how)
   }
-  it('1/99.6', () => expect(turned(98.6)).toEqual(['reversed']))
-  it('not 1/100.4', () => expect(turned(99.4)).toEqual([]))
+  it('12 V/19.9', () => expect(turned(18.9)).toEqual(['reversed']))
+  it('not 12 V/20.1', () => expect(turned(19.1)).toEqual([]))
+})
+
+describe('a load that gets its current through others counts above that too', () => {
+  // 12 V over 1 ohm; with the strap open a lamp and a park lamp that were off stand in series with it: 0.6 V of it at 19 ohm.
+  const through = (lampsOhm: number) => {
+    const elements = [
+      ohm('heater', 'bus', 'block', 1),
+      ohm('strap', 'block', 'frame', 1e-6),
+      ohm('lamp', 'lamp+', 'block', lampsOhm - 6),
+      ohm('park lamp', 'lamp+', 'frame', 6)
+    ]
+    const { backwards } = opened('strap', ['heater', 'lamp', 'park lamp'], elements)
+    return backwards.flatMap(({ id, how }) => (id === 'heater' ? [how] : []))
+  }
+  it('12 V/19.9', () => expect(through(18.9)).toEqual(['through another load']))
+  it('not 12 V/20.1', () => expect(through(19.1)).toEqual([]))
 })
 
 describe('a load is off with a twentieth of the greatest voltage over any', () => {
@@ -57,11 +73,15 @@ describe('a load is off with a twentieth of the greatest voltage over any', () =
     return backwards.filter(({ id }) => id === 'lamp')
   }
   it('0.598 V of 12: it comes on though switched off', () => {
-    expect(shunted(0.598)).toEqual([{ id: 'lamp', how: 'though switched off', dropV: expect.closeTo(12 / 11, 9) }])
+    expect(shunted(0.598)).toEqual([
+      { id: 'lamp', how: 'though switched off', dropV: expect.closeTo(12 / 11, 9), clearedS: Number.POSITIVE_INFINITY }
+    ])
   })
   it('0.602 V: it was on', () => expect(shunted(0.602)).toEqual([]))
   it('the same of a bus of 1.2 mV', () => {
-    expect(shunted(0.598, 1e-4)).toEqual([{ id: 'lamp', how: 'though switched off', dropV: expect.closeTo(12e-4 / 11, 12) }])
+    expect(shunted(0.598, 1e-4)).toEqual([
+      { id: 'lamp', how: 'though switched off', dropV: expect.closeTo(12e-4 / 11, 12), clearedS: Number.POSITIVE_INFINITY }
+    ])
     expect(shunted(0.602, 1e-4)).toEqual([])
   })
 })

@@ -96,8 +96,8 @@ describe('two loads on one strap', () => {
     const open = named(given([...off, ohm('trickle', 'bus', 'lamp+', 200)], { loads }), 'strap open')
     expect(open.backwards).toEqual(
       expect.arrayContaining([
-        { id: 'lamp', how: 'reversed', dropV: expect.any(Number) },
-        { id: 'heater', how: 'through another load', dropV: expect.any(Number) }
+        { id: 'lamp', how: 'reversed', dropV: expect.any(Number), clearedS: Number.POSITIVE_INFINITY },
+        { id: 'heater', how: 'through another load', dropV: expect.any(Number), clearedS: Number.POSITIVE_INFINITY }
       ])
     )
     expect(open.currentsA.lamp).toBeLessThan(0)
@@ -146,9 +146,37 @@ describe('an indicator lamp across the switch of a lone heater', () => {
   it('and with the switch in the return a short of the lead behind the heater puts it on: 12 V over 3.6, 0.05 and 0.011 ohm', () => {
     const inReturn = [ohm('feed', 'bus', 'h+', 0.05), heater, ohm('lamp', 'h-', 'frame', 720)]
     expect(named(given(inReturn, all), 'h- shorted to ground').backwards).toEqual([
-      { id: 'heater', how: 'though switched off', dropV: expect.closeTo((12 / 3.661) * 3.6, 6) }
+      { id: 'heater', how: 'though switched off', dropV: expect.closeTo((12 / 3.661) * 3.6, 6), clearedS: Number.POSITIVE_INFINITY }
     ])
     expect(named(given(inReturn, all), 'heater open').backwards).toEqual([])
+  })
+})
+
+describe('two heaters on one fuse whose shared return is switched off', () => {
+  const it_ = given(
+    [
+      ohm('fuse', 'bus', 'a', 0.01),
+      ohm('left feed', 'a', 'l+', 0.05),
+      ohm('right feed', 'a', 'r+', 0.05),
+      ohm('left', 'l+', 'star', 3),
+      ohm('right', 'r+', 'star', 3)
+    ],
+    { loads: ['left', 'right'], protectors: [{ id: 'fuse', style: 'blade', ratingA: 10 }], points: ['l+', 'star'] }
+  )
+  const fed = (fault: string) => named(it_, fault).backwards
+
+  it('a short of one feed turns its heater round for as long as the fuse takes', () => {
+    // 0.05 ohm beside 6.05 are 0.0496: 12 V over 0.01 + 0.01 + 0.0496 + 0.001 ohm are 170 A, 8.4 V over the feed; half of it over each heater. Past the last gate 20/17² s.
+    const clearedS = expect.closeTo(20 / 17 ** 2, 3)
+    expect(fed('l+ shorted to ground')).toEqual([
+      { id: 'left', how: 'reversed', dropV: expect.closeTo(-4.2, 1), clearedS },
+      { id: 'right', how: 'though switched off', dropV: expect.closeTo(4.2, 1), clearedS }
+    ])
+  })
+  it('a short of the return puts both on for good: 12 V over some 1.55 ohm are less than the fuse opens at', () => {
+    const [left, right] = fed('star shorted to ground')
+    expect([left, right]).toMatchObject([{ id: 'left' }, { id: 'right' }])
+    for (const one of [left, right]) expect(one).toMatchObject({ how: 'though switched off', clearedS: Number.POSITIVE_INFINITY })
   })
 })
 

@@ -6,7 +6,7 @@ import { backwardsText, faultName, faultText, walkedText } from '../../../src/tr
 const NOTHING: FaultEffects = { currentsA: {}, opens: [], doubtful: [], backwards: [], overloads: [], lost: [] }
 const opening = (id: string, shortestS: number, longestS: number) => ({ id, currentA: 123.4, shortestS, longestS })
 const overload = (id: string, clearedS: number, currentA = 40) => ({ id, currentA, ampacityA: 20, clearedS })
-const FED = { id: 'lamp', how: 'reversed', dropV: -3.61 } as const
+const FED = { id: 'lamp', how: 'reversed', dropV: -3.61, clearedS: Number.POSITIVE_INFINITY } as const
 
 it.each([
   [{ kind: 'shorted', point: 'h+' }, 'h+ shorted to ground'],
@@ -68,7 +68,7 @@ describe('in words', () => {
     ['though switched off', 'lamp is fed though switched off with 7.2 V'],
     ['through another load', 'lamp is fed through another load with 7.2 V']
   ] as const)('fed %s', (how, says) => {
-    expect(backwardsText({ id: 'lamp', how, dropV: 7.2 })).toBe(says)
+    expect(backwardsText({ id: 'lamp', how, dropV: 7.2, clearedS: Number.POSITIVE_INFINITY })).toBe(says)
   })
 })
 

@@ -1,6 +1,6 @@
 // table: positions of switches that may matter, by looking at the drawing; invented circuits
 import { describe, expect, it } from 'vitest'
-import { fedLoads, mostClosed, type Switching, switchPositions } from '../../../src/trade/circuit/switch-positions.ts'
+import { fedLoads, mostClosed, type Switching, startingPositions, switchPositions } from '../../../src/trade/circuit/switch-positions.ts'
 
 /** Lines as `name from to`; those in capitals can be switched, those in brackets are drawn open. */
 function switching(runs: readonly string[], loads: readonly string[], sources: readonly string[] = ['battery 0 bus']): Switching {
@@ -100,4 +100,19 @@ it('loads are fed through another one as well, unless what they share is open', 
   const of = switching(['feed bus a', 'S r 0'], ['one a m', 'two m r'])
   expect([...fedLoads(of, new Set())]).toEqual(['one', 'two'])
   expect([...fedLoads(of, new Set(['S']))]).toEqual([])
+})
+
+describe('where one may start from', () => {
+  const starts = (of: Switching) => startingPositions(of).map(position => [...position].toSorted().join(' '))
+  it.each([
+    ['as drawn alone, with all closed', switching(['S bus a', 'T a h'], ['heater h 0']), ['']],
+    ['as drawn, and with what is open closed', switching(['(S bus a)', 'T a h'], ['heater h 0']), ['S', '']],
+    ['and each of two alone', switching(['(S bus a)', '(T bus b)'], ['one a 0', 'two b 0']), ['S T', '', 'T', 'S']]
+  ])('%s', (_, of, expected) => {
+    expect(starts(of)).toEqual(expected)
+  })
+})
+
+it('what leads beside another is opened with a main switch closed as well, though that is drawn open', () => {
+  expect(found(switching(['(M bus a)', 'S a h', 'T a h'], ['heater h 0']))).toEqual(expect.arrayContaining(['', 'S', 'T']))
 })

@@ -1,7 +1,7 @@
 // table: which open runs leave a load without current; drawn by hand
 import { expect, it } from 'vitest'
 import type { Wiring } from '../../../src/trade/circuit/guarding.ts'
-import { fedThrough, staysFed } from '../../../src/trade/circuit/switched-by.ts'
+import { fedThrough, leadingRound, staysFed } from '../../../src/trade/circuit/switched-by.ts'
 
 const run = (id: string, from: string, to: string) => ({ id, from, to, protects: 'no' as const })
 const heater = { name: 'heater', from: 'h+', to: 'h-' }
@@ -49,4 +49,15 @@ it.each([
   ['not through that with its return open', ROUND, ['feed', 'return'], null]
 ])('fed %s', (_, drawn, open, through) => {
   expect(fedThrough(drawn, 'heater', open)).toEqual(through)
+})
+
+// A body that lies on the frame, in two pieces, beside a switched return.
+const BODY = [run('feed', 'bus', 'h+'), run('return', 'h-', 'frame'), run('bond', 'h-', 'block'), run('engine', 'block', 'frame')]
+it.each([
+  ['the body, in each of its pieces', wiring(BODY), ['return'], ['bond', 'engine']],
+  ['nothing, where the return is the one way', SERIES, ['return'], []],
+  ['nothing alone, where two lead round', wiring([...BODY, run('other', 'h-', 'frame')]), ['return'], []],
+  ['nothing, where no switch stands on the way', wiring(BODY), [], []]
+])('round a switch leads %s', (_, drawn, open, round) => {
+  expect(leadingRound(drawn, 'heater', open)).toEqual(round)
 })

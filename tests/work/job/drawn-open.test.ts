@@ -257,3 +257,14 @@ circuit:
     expect(battery('frame', 'p', open)).toBeUndefined()
   })
 })
+
+it('of two heaters of one part in series the weaker gets the more, as each stands anywhere in the tolerance', () => {
+  const { finding } = judged({
+    rated: 'power: 60 W ± 5 %, voltage: 12 V',
+    runs: ['from: bus, to: a, bond: 0 ohm', 'from: m, to: m2, bond: 0 ohm', 'from: b, to: frame, bond: 0 ohm'],
+    loads: ['heater: left, from: a, to: m', 'heater: right, from: m2, to: b']
+  })
+  // By hand at 15 V: 144/57 and 144/63 ohm share it as 63 to 57: 15·63/120 = 7.875 V over the weaker, (7.875/12)² = 43.07 % of its 57 W.
+  const found = finding('heater/above-rating', 'circuit.left')!
+  expect(found.value).toBeCloseTo(100 * (7.875 / 12) ** 2, 9)
+})

@@ -223,3 +223,37 @@ it('a load that a second source feeds backwards is told of', () => {
     says: expect.stringMatching(/two gets its voltage backwards, -11\.9 V: converter/)
   })
 })
+
+it('switches that would short the source together are named, in a position that is never judged', () => {
+  const { of } = judged({
+    runs: [
+      FEED,
+      'from: a, to: l, bond: 1 mohm',
+      `from: lb, to: r, ${SWITCHED('SER')}`,
+      'from: rb, to: frame, bond: 1 mohm',
+      `from: a, to: r, ${SWITCHED('PA', ', state: open')}`,
+      `from: lb, to: frame, ${SWITCHED('PB', ', state: open')}`
+    ],
+    loads: [heater('left', 'l', 'lb'), heater('right', 'r', 'rb')]
+  })
+  expect(of('', 'circuit/no-answer')).toMatchObject({
+    verdict: 'caution',
+    says: 'with switch SER, switch PA, switch PB on at once a source is shorted: that is not judged',
+    change: expect.stringContaining('breaks before it makes')
+  })
+})
+
+it.each([
+  ['a switch that the body leads round is', ['S1'], 'switch S1'],
+  ['two beside each other that it leads round are', ['S1', 'S2'], 'switch S1 and switch S2']
+])('%s named with what leads round', (_, marks, named) => {
+  const switches = marks.map((mark, i) => `from: h-, to: frame, name: back ${i}, ${SWITCHED(mark)}`)
+  const { of } = judged({
+    runs: [FEED, ...switches, 'from: h-, to: block, bond: 5 mohm', 'from: block, to: frame, bond: 1 mohm'],
+    loads: [heater('one', 'a', 'h-')]
+  })
+  expect(of('.one', 'switch/none')).toMatchObject({
+    verdict: 'caution',
+    says: `nothing that is drawn switches one off: h--block and block-frame lead round ${named}`
+  })
+})

@@ -229,3 +229,17 @@ describe('what is not given is named, and nothing else', () => {
     })
   })
 })
+
+it('two feeds side by side are held against both of them whichever of them is on', () => {
+  // The second source stands behind a switch that is drawn open: F2 carries most with it on and S1 off, when F1 feeds nothing.
+  const { found } = judged({
+    sources: SECOND,
+    runs: [
+      run('bus', 'h+', wire('2.5 mm2'), `through: [${fuse('F1', 10)}, { switch: S1, rating: 20 A, resistance: 4 mohm }]`),
+      run('plus', 'h+', wire('2.5 mm2'), `through: [${fuse('F2', 10)}, { switch: S2, rating: 20 A, resistance: 4 mohm, state: open }]`),
+      run('h-', 'frame', wire('2.5 mm2'))
+    ]
+  })
+  expect(found('protect/over-wire', 'F2').says).toMatch(/^F2, .*with F1 of 10 A side by side 20\.00 A/)
+  expect(found('protect/overloaded', 'F2').says).toMatch(/^with switch S2 on, switch S1 off: F2/)
+})

@@ -1,0 +1,62 @@
+import type { CircuitFit } from '../../fitting/circuit.ts'
+import { type FaultRoles, faultsGiven } from '../../fitting/circuit-faults.ts'
+import { runId } from '../../fitting/circuit-parts.ts'
+import { nominalPlain, type Plain } from '../../formula/given.ts'
+import { NoAnswer } from '../../formula/no-answer.ts'
+import { markedItem } from '../../job/circuit-names.ts'
+import { keyOf, type Opened } from '../../trade/circuit/closings.ts'
+import type { FaultGiven } from '../../trade/circuit/fault.ts'
+import { type StatedFault, walkWithout } from '../../trade/circuit/switched-walk.ts'
+import type { CircuitJudged } from './circuit-judged.ts'
+import { type JobCircuit, namedRuns } from './circuit-wiring.ts'
+import { openRuns } from './guards-in.ts'
+import { positionName } from './position-name.ts'
+import type { Tried } from './positions-of.ts'
+
+/** One position of the switches, as a walk of faults takes it. */
+interface WalkedPosition extends Omit<Tried, 'state'> {
+  /** Undefined as it is drawn. */
+  readonly state: string | undefined
+  readonly given: FaultGiven
+}
+
+/** As it is drawn, and every position that was looked at. One without an answer is a finding of its own. */
+export function walkedPositions({ fit, positions }: CircuitJudged, roles: FaultRoles): readonly [WalkedPosition, ...WalkedPosition[]] {
+  const drawn = nominalPlain(fit)
+  const others = positions.tried.flatMap(one => {
+    const given = givenIn(drawn, one.open, roles)
+    return given === null ? [] : [{ ...one, given }]
+  })
+  return [{ state: undefined, open: openRuns(fit), starts: 'yes', given: faultsGiven(drawn, roles) }, ...others]
+}
+
+function givenIn(drawn: Plain<CircuitFit>, open: Opened, roles: FaultRoles): FaultGiven | null {
+  const runs = drawn.runs.map(run => ({ ...run, state: open.has(run.id) ? ('open' as const) : ('closed' as const) }))
+  try {
+    return faultsGiven({ ...drawn, runs }, roles)
+  } catch (error) {
+    if (!(error instanceof NoAnswer)) throw error
+    return null
+  }
+}
+
+/** What is switched off stays off, whatever single fault comes: each switch besides how they stand, but what was walked as a position. */
+export function offWalks(circuit: JobCircuit, positions: readonly [WalkedPosition, ...WalkedPosition[]]): readonly StatedFault[] {
+  const drawn = positions[0].open
+  const seen = new Set(positions.map(({ open }) => keyOf(open)))
+  const switched = switchedRuns(circuit)
+  return positions
+    .filter(({ starts }) => starts === 'yes')
+    .flatMap(({ open, given }) =>
+      switched.flatMap(id => {
+        const off = new Set([...open, id])
+        if (seen.has(keyOf(off)) || !given.network.elements.some(one => one.id === runId(id))) return []
+        seen.add(keyOf(off))
+        return walkWithout(given, runId(id), positionName(circuit, drawn, off))
+      })
+    )
+}
+
+function switchedRuns(circuit: JobCircuit): readonly string[] {
+  return namedRuns(circuit).flatMap(({ id, run: { through } }) => (through.some(item => markedItem(item).does === 'switches') ? [id] : []))
+}
