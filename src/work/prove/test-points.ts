@@ -2,9 +2,9 @@ import { loadName, markedItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { TestPoint } from '../../trade/proof/predictor.ts'
 import { isLive, type Probe } from '../../trade/proof/probe.ts'
-import { returnsOf } from '../returns-of.ts'
 import { benchOf } from './bench-of.ts'
 import { benchMeter } from './meter-of.ts'
+import { returnsOf } from './returns-of.ts'
 
 /** A test point of a job, with what is measured there in words. */
 export interface NamedPoint extends TestPoint {

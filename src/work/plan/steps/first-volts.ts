@@ -4,7 +4,7 @@ import type { Step } from '../../../report/plan/plan.ts'
 import type { Probe } from '../../../trade/proof/probe.ts'
 import { READING_UNIT } from '../../../trade/proof/reading-unit.ts'
 import { expectedReadings } from '../../prove/expected-readings.ts'
-import { returnsOf } from '../../returns-of.ts'
+import { returnsOf } from '../../prove/returns-of.ts'
 import { ofReading } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
 

@@ -1,5 +1,5 @@
-import type { Job } from '../job/read-job.ts'
-import { returnPoints } from '../trade/circuit/guarding.ts'
+import type { Job } from '../../job/read-job.ts'
+import { returnPoints } from '../../trade/circuit/guarding.ts'
 
 type Circuit = Pick<NonNullable<Job['circuit']>, 'source' | 'runs' | 'loads'>
 

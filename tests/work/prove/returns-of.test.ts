@@ -1,8 +1,8 @@
 // example: where a load returns to the 0 V node, by hand
 import { expect, it } from 'vitest'
-import { proveJob } from '../../src/work/prove/prove-job.ts'
-import { returnsOf } from '../../src/work/returns-of.ts'
-import { jobOf } from './prove/invented.ts'
+import { proveJob } from '../../../src/work/prove/prove-job.ts'
+import { returnsOf } from '../../../src/work/prove/returns-of.ts'
+import { jobOf } from './invented.ts'
 
 /** Two 12 V heaters in series on 24 V, a lamp beside them straight at the frame. */
 const SERIES = `fettle: 1
