@@ -48,7 +48,12 @@ function formulaText({ gives, says, symbol, equation, inputs, source }: Facts, w
     rows,
     width
   )
-  return `${gives}  ${says}\n\n${symbol} = ${equation}   ${unitOf(gives)}\n\n${table}\n\nsource    ${sourceText(source)}\n`
+  return [
+    hanging(`${gives}  ${says}`, width),
+    `${symbol} = ${equation}   ${unitOf(gives)}`,
+    table,
+    `${hanging(`source    ${sourceText(source)}`, width)}\n`
+  ].join('\n\n')
 }
 
 function resultText({ id, name, symbol, unit, source, formula }: ExplainedResult, width: number): string {
