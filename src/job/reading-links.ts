@@ -89,7 +89,7 @@ function meterLinks(takes: Takes, meter: Job['readings'][number]['meter']): read
   const { digits, resolution, path } = meter
   const unit = READING_UNIT[takes]
   return [
-    ...(digits.value >= 0 && digits.value <= MOST_DIGITS
+    ...(digits.value <= MOST_DIGITS
       ? []
       : [{ found: `an accuracy of ${digits.value} digits`, accepted: `0 to ${MOST_DIGITS} digits`, path: [...path, 'digits'] }]),
     ...(resolution === null || resolution.unit === unit

@@ -29,7 +29,7 @@ describe('what no circuit can have shown', () => {
       'less than no digits',
       '{ at: left+ to left-, volts: 26 V, meter: { percent: 1, digits: -2 } }',
       'readings.0.meter.digits',
-      '-2 digits',
+      '"-2"',
       undefined
     ],
     [
