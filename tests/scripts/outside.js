@@ -54,7 +54,7 @@ async function loaded() {
     alias: { vitest: resolve('tests/scripts/tests-at-hand.js') },
     define: { FETTLE_VERSION: '"test"' },
     inject: [resolve('tests/scripts/same-every-time.ts')],
-    plugins: [{ name: 'moved', setup: ({ onLoad }) => onLoad({ filter: /src\/formula\/formula\.ts$/ }, movable) }],
+    plugins: [{ name: 'moved', setup }],
     ...{ packages: 'external', bundle: true, format: 'esm', platform: 'node', target: 'node20.19', outfile, logLevel: 'error' }
   })
   const { modules, ...atHand } = await import(pathToFileURL(outfile))
@@ -66,6 +66,16 @@ async function loaded() {
 
 function fromOutside(all) {
   return all.filter(({ name }) => !name.includes('shipped data: '))
+}
+
+function setup({ onLoad }) {
+  onLoad({ filter: /src\/formula\/formula\.ts$/ }, movable)
+  onLoad({ filter: /src\/formula\/few-recalled\.ts$/ }, forgetful)
+}
+
+/** What was worked out with a formula moved would be remembered when it is not. */
+function forgetful() {
+  return { contents: 'export function fewRecalled(most: number, of: unknown) { return of }', loader: 'ts' }
 }
 
 function movable({ path }) {
