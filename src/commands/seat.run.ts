@@ -59,7 +59,7 @@ export const run: Run = quickSum(description, readers, words => {
       ),
       ...(words.crush.assumed === undefined ? [asked(stackCrushes, { stack: words.stack, crushMm: words.crush })] : []),
       ...(words.need === null ? [] : [asked(stackTooThick, r)]),
-      ...(clocking === null ? [] : [asked(connectorMisclocked, r)])
+      ...(clocking === null ? [] : [asked(connectorMisclocked, { ...r, unknown: unknownIn(r, untold) })])
     ],
     cautions: () => [
       'measure part and stack as they go in: plating adds its thickness to every face, and four times it to the pitch diameter of a thread (memory)',
@@ -75,14 +75,21 @@ export const run: Run = quickSum(description, readers, words => {
 type Results = BoundsOf<ReturnType<typeof calculation>>
 
 /** The one number that scraps the casting first. */
-function stackFirst({ leastStackMm: { high }, floor }: Results, { bare }: NeckUntold): string {
-  const lands = floor === null ? 'before the thread runs out the shoulder lands without any stack' : 'the shoulder lands without any stack'
-  const unknown = [...(floor === null ? ['the floor'] : []), ...(bare === null ? [] : ['the width of the neck'])]
+function stackFirst(r: Results, untold: NeckUntold): string {
+  const { high } = r.leastStackMm
+  const lands =
+    r.floor === null ? 'before the thread runs out the shoulder lands without any stack' : 'the shoulder lands without any stack'
+  const unknown = unknownIn(r, untold)
     .map(what => `; ${what} is not known`)
     .join('')
   return high > 0
     ? `first: never less than ${showMetricAndInch(high, 'depth-up')} under the shoulder, before crush: less, and the part jams and cracks the casting`
     : `first: ${lands}, with ${showMetricAndInch(-high, 'depth-down')} of room at the worst end${unknown}`
+}
+
+/** What else may stop the part before its shoulder lands. */
+function unknownIn({ floor }: Results, { bare }: NeckUntold): readonly string[] {
+  return [...(floor === null ? ['the floor'] : []), ...(bare === null ? [] : ['the width of the neck'])]
 }
 
 function treeOf(words: SeatWords, rest: Pick<Seat, 'floor' | 'clocking'>): Seat {
