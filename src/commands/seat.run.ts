@@ -34,6 +34,8 @@ export const run: Run = quickSum(description, readers, words => {
   if (refused(floor)) return floor
   const plain = allPlain(words.undercut, words['thread-length'])
   if (plain !== null) return refusal('--undercut', plain, 'less than --thread-length')
+  const wide = drillFault(words)
+  if (wide !== null) return wide
   const clocking = clockOf(words)
   if (refused(clocking)) return clocking
   const stands = neckFault(words)
@@ -128,6 +130,12 @@ function mismatchOf(words: SeatWords, { overallMm, floorDepthMm }: Floor): Retur
 function crushFault({ crush, stack }: SeatWords): ReturnType<typeof refusal> | null {
   const away = crushedAway(crush, stack)
   return away === null ? null : refusal('--crush', away, 'less than --stack in all, at its thinnest')
+}
+
+/** A hole as wide as its thread has none. */
+function drillFault({ drill, thread: { majorMm, name } }: SeatWords): ReturnType<typeof refusal> | null {
+  if (drill === null || drill.diameterMm < majorMm) return null
+  return refusal('--drill', `a drill of ${drill.diameterMm} mm, which leaves no thread ${name}`, `less than ${majorMm} mm`)
 }
 
 /** Where the connector points, where it should, and how far it may turn: all three or none. */

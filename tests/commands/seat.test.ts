@@ -204,6 +204,13 @@ describe('a wide neck', () => {
     expect((await outputOf(with16)).out.replace(/\s+/g, ' ')).toContain('the width of the neck is not known')
   })
 
+  it('in a hole as wide as the thread is refused at the drill', async () => {
+    const { exit, err } = await ran([...with16, '--neck', '12 mm', '--drill', '12 mm'])
+    expect(exit).toBe(2)
+    expect(err).toContain('--drill: error: found a drill of 12 mm, which leaves no thread M12x1.5')
+    expect((await judged('--neck', '12 mm', '--drill', '11.9 mm')).exit).toBe(0)
+  })
+
   it('longer than its stack is refused', async () => {
     // 1.2 + 0.05 − 0.95, in no mouth.
     const { exit, err } = await ran([...with16.slice(0, -1), '1.2 ± 0.05 mm', '--neck', '12 mm'])
