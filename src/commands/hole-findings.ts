@@ -79,6 +79,8 @@ function drillFindings({ thread, drill, wall, 'found-diameter': foundDiameterMm 
   const size = asked(drillOutsideLimits, { drillMm: asChosen(drillMm), thread: thread.name, minor: minorLimits(thread) })
   const opens = asked(oldHoleTooLarge, {
     openingMm: r.openingMm,
+    drillMm: asChosen(drillMm),
+    foundLowMm: foundDiameterMm.low,
     foundHighMm: foundDiameterMm.high,
     thread: thread.name,
     minor: minorLimits(thread),

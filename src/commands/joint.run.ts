@@ -1,5 +1,6 @@
 import { Given } from '../formula/given.ts'
 import { good, type Outcome } from '../quantity/fault.ts'
+import { parseQuantity } from '../quantity/parse-quantity.ts'
 import { parseWithin } from '../quantity/within.ts'
 import { belowNeck, belowThread } from '../trade/hole/odd-lengths.ts'
 import { usualBearingDiameterMm } from '../trade/joint/bearing.ts'
@@ -57,10 +58,16 @@ function readShear(text: string): Outcome<Shear> {
       says: `a casting of shear strength ${text}`,
       metal: null
     })
+  if (isStress(text)) return strength
   const alloy = readCasting(text)
   return alloy.ok
     ? good({ castingShearMpa: new Given(alloy.value.shearMpa, { at: ['casting'] }), says: alloy.value.name, metal: alloy.value })
     : alloy
+}
+
+/** Told with a unit of stress: no name, whether it lies where a strength may lie or not. */
+function isStress(text: string): boolean {
+  return parseQuantity('stress', text).ok
 }
 
 export interface Strength {
@@ -76,6 +83,7 @@ function readPart(text: string): Outcome<Strength> {
     const tensileMpa = new Given(strength.value.value, { ...strength.value, at: ['part'] })
     return good({ toldMpa: tensileMpa, of: () => ({ tensileMpa, proofMpa: null }) })
   }
+  if (isStress(text)) return strength
   const partClass = readPartClass(text)
   if (!partClass.ok) return partClass
   return good({

@@ -1,7 +1,7 @@
 import { Given } from '../formula/given.ts'
 import { silently } from '../formula/working.ts'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import type { Rim } from '../trade/hole/neck-rim.ts'
+import { type Rim, wideNeck } from '../trade/hole/neck-rim.ts'
 import { onRim } from '../trade/hole/odd-lengths.ts'
 import { basicSizes } from '../trade/thread/basic.ts'
 import type { AskedDrill } from '../trade/thread/read-drill.ts'
@@ -28,11 +28,8 @@ export function neckFault(words: Necked): readonly Diagnostic[] | null {
   return found === null ? null : refusal('--neck', found, ACCEPTED)
 }
 
-/** Null where no neck is told, or where it goes between the threads. */
 export function rimIn({ neck: neckMm, undercut: undercutMm, ...hole }: Necked): Rim | null {
-  const clear = clearOf(hole)
-  if (neckMm === null || undercutMm.assumed !== undefined || neckMm.high <= clear) return null
-  return { neckMm, undercutMm, clearMm: new Given(clear), minorMm: new Given(minorOf(hole)) }
+  return wideNeck({ neckMm, undercutMm, clearMm: clearOf(hole), minorMm: minorOf(hole) })
 }
 
 /** A plain length of which nobody told how wide it is. */

@@ -34,6 +34,8 @@ export const run: Run = quickSum(description, readers, words => {
   if (refused(floor)) return floor
   const plain = allPlain(words.undercut, words['thread-length'])
   if (plain !== null) return refusal('--undercut', plain, 'less than --thread-length')
+  const wide = drillFault(words)
+  if (wide !== null) return wide
   const clocking = clockOf(words)
   if (refused(clocking)) return clocking
   const stands = neckFault(words)
@@ -59,7 +61,7 @@ export const run: Run = quickSum(description, readers, words => {
       ),
       ...(words.crush.assumed === undefined ? [asked(stackCrushes, { stack: words.stack, crushMm: words.crush })] : []),
       ...(words.need === null ? [] : [asked(stackTooThick, r)]),
-      ...(clocking === null ? [] : [asked(connectorMisclocked, r)])
+      ...(clocking === null ? [] : [asked(connectorMisclocked, { ...r, unknown: unknownIn(r, untold) })])
     ],
     cautions: () => [
       'measure part and stack as they go in: plating adds its thickness to every face, and four times it to the pitch diameter of a thread (memory)',
@@ -75,14 +77,21 @@ export const run: Run = quickSum(description, readers, words => {
 type Results = BoundsOf<ReturnType<typeof calculation>>
 
 /** The one number that scraps the casting first. */
-function stackFirst({ leastStackMm: { high }, floor }: Results, { bare }: NeckUntold): string {
-  const lands = floor === null ? 'before the thread runs out the shoulder lands without any stack' : 'the shoulder lands without any stack'
-  const unknown = [...(floor === null ? ['the floor'] : []), ...(bare === null ? [] : ['the width of the neck'])]
+function stackFirst(r: Results, untold: NeckUntold): string {
+  const { high } = r.leastStackMm
+  const lands =
+    r.floor === null ? 'before the thread runs out the shoulder lands without any stack' : 'the shoulder lands without any stack'
+  const unknown = unknownIn(r, untold)
     .map(what => `; ${what} is not known`)
     .join('')
   return high > 0
     ? `first: never less than ${showMetricAndInch(high, 'depth-up')} under the shoulder, before crush: less, and the part jams and cracks the casting`
     : `first: ${lands}, with ${showMetricAndInch(-high, 'depth-down')} of room at the worst end${unknown}`
+}
+
+/** What else may stop the part before its shoulder lands. */
+function unknownIn({ floor }: Results, { bare }: NeckUntold): readonly string[] {
+  return [...(floor === null ? ['the floor'] : []), ...(bare === null ? [] : ['the width of the neck'])]
 }
 
 function treeOf(words: SeatWords, rest: Pick<Seat, 'floor' | 'clocking'>): Seat {
@@ -121,6 +130,12 @@ function mismatchOf(words: SeatWords, { overallMm, floorDepthMm }: Floor): Retur
 function crushFault({ crush, stack }: SeatWords): ReturnType<typeof refusal> | null {
   const away = crushedAway(crush, stack)
   return away === null ? null : refusal('--crush', away, 'less than --stack in all, at its thinnest')
+}
+
+/** A hole as wide as its thread has none. */
+function drillFault({ drill, thread: { majorMm, name } }: SeatWords): ReturnType<typeof refusal> | null {
+  if (drill === null || drill.diameterMm < majorMm) return null
+  return refusal('--drill', `a drill of ${drill.diameterMm} mm, which leaves no thread ${name}`, `less than ${majorMm} mm`)
 }
 
 /** Where the connector points, where it should, and how far it may turn: all three or none. */

@@ -31,6 +31,7 @@ export type HoleSubject = Fitted['hole'] & {
   readonly majorMm: number
   readonly wallNeeds: WallNeeds
   readonly wide: Wide | null
+  readonly foundLowMm: number
   readonly foundHighMm: number
   readonly truingDrill: string | null
   readonly waysOut: readonly string[]

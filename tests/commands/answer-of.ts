@@ -19,6 +19,7 @@ export interface Answered {
     readonly rule: string
     readonly verdict: string
     readonly says: string
+    readonly change: string
     readonly value: number | null
     readonly limit: number | null
   }[]

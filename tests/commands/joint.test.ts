@@ -1,6 +1,7 @@
 // example: the command `joint`; its figures are checked in tests/outside and tests/trade/joint
 import { describe, expect, it } from 'vitest'
 import { answerOf, figureOf } from './answer-of.ts'
+import { ran } from './run.ts'
 
 const BRASS = [
   ...['joint', '--thread', 'M12x1.5', '--engagement', '9 mm', '--casting', 'A380', '--part', '360 MPa', '--proof', '250 MPa'],
@@ -65,6 +66,16 @@ it('a unified thread holds by the same formulas', async () => {
   const answer = await answerOf('joint', '--thread', '3/8-24 UNF', '--engagement', '0.375 in', '--casting', 'A380', '--part', '8.8')
   // 0.0878 in² in suppliers' tables (read-secondary).
   expect(figureOf(answer, 'stress-area') / 25.4 ** 2).toBeCloseTo(0.0878, 4)
+})
+
+it.each([
+  ['--casting', '-5 MPa', '--part', '360 MPa'],
+  ['--part', '-360 MPa', '--casting', 'A380']
+])('%s %s is a strength below nought, and no unknown name', async (option, text, ...more) => {
+  const { exit, err } = await ran(['joint', '--thread', 'M12', '--engagement', '9 mm', `${option}=${text}`, ...more])
+  expect(exit).toBe(2)
+  expect(err).toMatch(/found "-\d+ MPa"; accepted: 0 MPa and more/)
+  expect(err).not.toContain('unknown')
 })
 
 describe('the rules of a job', () => {

@@ -102,6 +102,20 @@ describe('a connector', () => {
     expect((await answerOf(...SEAT, '--clock-now', '30°', '--clock-want', want, '--torque-turn', turn)).exit).toBe(exit)
   })
 
+  // 20° back are 20/360 of 1.5 mm: 0.083 more, or 1.417 less of the 2.15 at the thinnest, of which the run-out needs none.
+  it('with floor or neck unknown is pointed by a thinner stack only where the least stack allows it', async () => {
+    const stack = ['--stack', '2.2 ± 0.05 mm', '--crush', '0.05 mm', '--mouth', '1.2 mm']
+    const part = ['seat', '--thread', 'M14x1.5', '--thread-length', '12 mm', '--thread-depth', '13 mm', ...stack]
+    const turns = ['--clock-now', '30°', '--clock-want', '10°', '--torque-turn', '25°']
+    const change = async (...more: string[]) =>
+      (await answerOf(...part, ...turns, ...more)).findings.find(({ rule }) => rule === 'seat/connector-misclocked')?.change
+    const floor = ['--overall', '14 mm', '--floor-depth', '16 mm']
+    const wide = ['--undercut', '2 mm']
+    expect(await change(...wide)).toMatch(/1\.42 mm less where the least stack allows it \(not known: the floor, the width of the neck\),/)
+    expect(await change(...floor, ...wide)).toContain('(not known: the width of the neck)')
+    expect(await change(...floor, ...wide, '--neck', '12 mm')).toContain('or 1.42 mm less, lets it point there')
+  })
+
   it('with a part of its angles is refused', async () => {
     expect((await answerOf(...SEAT, '--clock-now', '30°')).exit).toBe(2)
   })
@@ -169,6 +183,15 @@ describe('a wide neck', () => {
     expect(results['least-stack']).toMatchObject({ value: expect.closeTo(0.8, 9), high: expect.closeTo(0.85, 9) })
   })
 
+  // 12 − 16 + 0 of the run-out, 14 − 19 of the floor: no stack is needed, and nothing is to feel.
+  it('of no length is none, however wide', async () => {
+    const { findings, results } = await answerOf(...with16.slice(0, -1), '0 mm', '--neck', '12 mm')
+    expect(findings.find(({ rule }) => rule === 'seat/jams-without-terminal')?.verdict).toBe('pass')
+    expect(results['least-stack']?.value).toBeCloseTo(-4, 9)
+    expect(results['feel-gap']?.value).toBe(0)
+    expect(results['rim.without-stack']).toBeUndefined()
+  })
+
   it('that the drill lets through is none', async () => {
     expect((await judged('--neck', '10.45 mm', '--drill', '10.5 mm')).bare?.verdict).toBe('pass')
     expect((await judged('--neck', '10.45 mm')).bare?.verdict).toBe('caution')
@@ -179,6 +202,13 @@ describe('a wide neck', () => {
     expect(bare?.verdict).toBe('caution')
     expect(bare?.says).toContain('--neck is not given, and it may be as wide as the thread: without the stack a neck of 12.00 mm')
     expect((await outputOf(with16)).out.replace(/\s+/g, ' ')).toContain('the width of the neck is not known')
+  })
+
+  it('in a hole as wide as the thread is refused at the drill', async () => {
+    const { exit, err } = await ran([...with16, '--neck', '12 mm', '--drill', '12 mm'])
+    expect(exit).toBe(2)
+    expect(err).toContain('--drill: error: found a drill of 12 mm, which leaves no thread M12x1.5')
+    expect((await judged('--neck', '12 mm', '--drill', '11.9 mm')).exit).toBe(0)
   })
 
   it('longer than its stack is refused', async () => {

@@ -17,7 +17,7 @@ export const drillOutsideLimits: Rule<Subject> = {
   id: 'hole/drill-outside-limits',
   question: 'does the drill give a hole inside the minor limits of the thread?',
   why: 'Too small a hole breaks the tap; too large a one leaves a shallow thread.',
-  change: 'take the published tap drill, or another inside the limits that "fettle thread" lists',
+  change: 'take a tap drill inside the limits: "fettle thread" lists them',
   source: SOURCES['iso-965-1'],
   judge: ({ drillMm, thread, minor: { minMm, maxMm } }) => {
     const says = `drill ${drillMm.value.toFixed(2)} mm, minor diameter of ${thread} ${minMm.toFixed(3)} to ${maxMm.toFixed(3)} mm`

@@ -8,7 +8,9 @@ const facts = { ...openingMm, says: 'what the drill opens of the old hole, on th
 
 interface Subject {
   readonly openingMm: Bounded
-  /** At its widest. */
+  readonly drillMm: Bounded
+  /** At its narrowest and at its widest. */
+  readonly foundLowMm: number
   readonly foundHighMm: number
   readonly thread: string
   /** Limits of the minor diameter of the thread. */
@@ -27,13 +29,24 @@ export const oldHoleTooLarge: Rule<Subject> = {
   change: 'take a drill inside the limits that opens the hole all round; beyond them a larger thread, an insert, or another place',
   source: SOURCES.geometry,
   judge: subject => {
-    const { openingMm, waysOut, foundHighMm, minor } = subject
+    const { openingMm } = subject
     // With room at the worst end nothing stands in doubt but what was assumed.
     if (openingMm.low > 0) return { ...atLeast(facts, openingMm, { value: 0 }), change: 'measure what was assumed, and give it' }
-    return foundHighMm <= minor.maxMm
-      ? atTappingSize(subject)
-      : { ...atLeast(facts, openingMm, { value: 0 }), change: waysOut.join('; or ') }
+    return isTappingSize(subject) ? atTappingSize(subject) : { ...atLeast(facts, openingMm, { value: 0 }), change: insteadOf(subject) }
   }
+}
+
+/** What the drill leaves lies inside the limits, wherever it cuts. */
+function isTappingSize({ drillMm, foundLowMm, foundHighMm, minor }: Subject): boolean {
+  return foundHighMm <= minor.maxMm && Math.max(drillMm.low, foundLowMm) >= minor.minMm
+}
+
+function insteadOf({ foundHighMm, minor, truingDrill, waysOut }: Subject): string {
+  return foundHighMm > minor.maxMm || truingDrill === null ? waysOut.join('; or ') : trued(truingDrill)
+}
+
+function trued(drill: string): string {
+  return `take the drill ${drill}: it opens the hole all round and stays inside the limits`
 }
 
 function atTappingSize({ openingMm, foundHighMm, thread, minor, truingDrill }: Subject): Judged {
@@ -42,6 +55,6 @@ function atTappingSize({ openingMm, foundHighMm, thread, minor, truingDrill }: S
   const change =
     truingDrill === null
       ? 'clean the old wall and look at it: it is what will be tapped, and no larger drill stays inside the limits'
-      : `take the drill ${truingDrill}: it opens the hole all round and stays inside the limits`
+      : trued(truingDrill)
   return { ...neverFails(atLeast(facts, openingMm, { value: 0 }, says)), change }
 }

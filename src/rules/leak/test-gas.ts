@@ -14,11 +14,11 @@ interface Subject {
 
 const AT = ['ask-first', 'leak-test', 'medium']
 
-/** Oxygen is no gas for a test, whatever is behind the metal; where fuel is or was, only an inert one is. No published source, the practice of every shop. */
+/** Oxygen is no gas for a test, nor is one that burns, whatever is behind the metal; where fuel is or was, only an inert one is. No published source, the practice of every shop. */
 export const testGas: Rule<Subject> = {
   id: 'leak/test-gas',
   question: 'is the leak test made with nothing that burns or feeds a fire?',
-  why: 'Oil goes up in oxygen under pressure, and what is left of fuel makes an explosive mixture with air.',
+  why: 'Oil goes up in oxygen under pressure, a gas that burns finds its spark where it leaks, and what is left of fuel makes an explosive mixture with air.',
   change: "test with nitrogen, or with what the maker's manual names",
   source: SOURCES.practice,
   judge: judged
@@ -27,6 +27,7 @@ export const testGas: Rule<Subject> = {
 function judged(subject: Subject): Judged {
   const { medium, gas, behind, burns } = subject
   if (gas === 'oxygen') return said('fail', `${medium}: never oxygen, a smear of oil or grease is enough for a fire`)
+  if (gas === 'fuel') return said('fail', `${medium}: never a gas that burns, what leaks goes up at the first spark`)
   if (gas === 'liquid') return said('pass', `${medium}: a liquid, and no gas`)
   if (gas === 'inert') return said('pass', `${medium}: an inert gas`)
   if (behind === null) return notJudged('behind-the-metal', 'ask what is behind the metal, or was', AT)

@@ -1,5 +1,5 @@
 import { formula } from '../../formula/formula.ts'
-import type { Given, Plain } from '../../formula/given.ts'
+import { Given, type Plain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { recordStep } from '../../formula/working.ts'
 
@@ -12,6 +12,21 @@ export interface Rim {
   readonly clearMm: Given
   /** Basic minor diameter, where the mouth's countersink ends. */
   readonly minorMm: Given
+}
+
+interface Told {
+  /** Null where nobody told how wide it is. */
+  readonly neckMm: Given | null
+  readonly undercutMm: Given
+  readonly clearMm: number
+  readonly minorMm: number
+}
+
+/** Null where the part tells no neck, one of no length, one that goes between the threads, or not how long it is. */
+export function wideNeck({ neckMm, undercutMm, clearMm, minorMm }: Told): Rim | null {
+  const told = undercutMm.assumed === undefined && undercutMm.high > 0
+  if (neckMm === null || !told || neckMm.high <= clearMm) return null
+  return { neckMm, undercutMm, clearMm: new Given(clearMm), minorMm: new Given(minorMm) }
 }
 
 export const neckRoomMm = formula('neckRoomMm', {

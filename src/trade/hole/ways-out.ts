@@ -1,6 +1,6 @@
 import { silently } from '../../formula/working.ts'
 import { insertFor } from '../thread/insert.ts'
-import { publishedTapDrill } from '../thread/published-tap-drill.ts'
+import { takenDrill } from '../thread/taken-drill.ts'
 import type { Thread } from '../thread/thread.ts'
 import { metricThreads } from '../thread/thread-list.ts'
 import { unifiedThreads } from '../thread/unified-series.ts'
@@ -38,9 +38,9 @@ function largerWay({ thread, foundDiameterMm, wallMm }: TooWide): readonly strin
     larger =>
       larger.majorMm >= thread.majorMm &&
       (wallMm === null || wallMm > (larger.majorMm - foundDiameterMm) / 2) &&
-      publishedTapDrill(larger).diameterMm > foundDiameterMm
+      takenDrill(larger).diameterMm > foundDiameterMm
   )
   if (fits === undefined) return []
-  const drill = `drilled ${publishedTapDrill(fits).diameterMm.toFixed(2)} mm`
+  const drill = `drilled ${takenDrill(fits).diameterMm.toFixed(2)} mm`
   return [`the next thread that the hole has room for, ${fits.name}, ${drill}, with a part of that thread`]
 }

@@ -7,14 +7,16 @@ const WATERY = 'coolants?|antifreeze|glycol|brine|\\p{L}*water'
 /** What is a gas, or becomes one as soon as it is let out, fuel and refrigerant alike; a glycol named after one is a coolant. */
 const FUEL_GASES =
   'lp\\p{L}*|[cl]ng|gpl|\\p{L}*(methane|propane|butane)s?|(propylene|ethylene)(?! glycol)|propene|acetylene|hydrogen|h2|ether|dme'
+const BURNING_GASES = '(natural|town|lp|petroleum|producer|marsh|sewer|digester|wood|coal|cooking|camping|fuel) gas|(auto|bio|syn)gas|mapp'
 const OXYGEN_NAMES = 'oxygen|o2'
 const INERT_NAMES = 'nitrogen|n2|argon|helium'
 const OTHER_GASES = 'ammonia|nh3|refrigerants?|freon\\p{L}*|halon|h?c?fcs?|hfos?|r ?\\d{2,4}\\p{L}{0,2}|sf6|so2|chlorine'
 
 /** What else burns, or leaves a vapour that does, whether it is a liquid or not. */
 const OTHER_FUELS = [
-  'fuels?|petroleum|crude|derv|hvo|e10|e85|jp ?\\d|avgas|mogas|autogas|biogas|syngas|carburett?ors?',
-  '(natural|town|lp|petroleum|producer|marsh|sewer|digester|wood|coal|cooking|camping) gas|gas (tank|line|oil|bottle)s?',
+  'fuels?|petroleum|crude|derv|hvo|e10|e85|jp ?\\d|avgas|mogas|carburett?ors?',
+  BURNING_GASES,
+  'gas (tank|line|oil|bottle)s?',
   'alcohols?|(white|methylated|surgical) spirits?|turpentine|solvents?|thinners?|acetone|benzine|benzene|toluene|xylene|naphtha|pentane|hexane|heating oil'
 ].join('|')
 
@@ -27,7 +29,7 @@ export const GAS = named(
   `air|${INERT_NAMES}|${OXYGEN_NAMES}|carbon|co2|steam|vapou?rs?|mist|fumes?|vacuum|exhaust|boost|pneumatics?`
 )
 export const FUEL = named(LIQUID_FUELS, FUEL_GASES, OTHER_FUELS)
-export const FUEL_GAS = named(FUEL_GASES, '(natural|town|lp) gas|(auto|bio|syn)gas')
+export const FUEL_GAS = named(FUEL_GASES, BURNING_GASES)
 export const AIR = named('air', 'airline|compressors?|pneumatics?')
 export const OXYGEN = named(OXYGEN_NAMES, 'lox|oxy|nitrox|enriched air')
 export const INERT = named(INERT_NAMES, 'inert')

@@ -6,3 +6,11 @@ export function plainWords(text: string): string {
     .replace(/[\s\-‐‑–—,;:.!()/]+/g, ' ')
     .trim()
 }
+
+/** The same, cut where a stop, a bracket or a dash parts what is said: "oxygen, free of oil" is not free of oxygen. */
+export function clausesOf(text: string): readonly string[] {
+  return text
+    .normalize('NFKC')
+    .split(/[–—,;:.!?()/\n]|\s[-‐‑]+\s/u)
+    .map(plainWords)
+}

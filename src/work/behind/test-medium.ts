@@ -14,7 +14,7 @@ const BESIDE: ReadonlySet<string> = new Set(
     ' '
   )
 )
-const VAGUE: ReadonlySet<string> = new Set(['fluid', 'fuel', 'liquid'])
+const VAGUE: ReadonlySet<string> = new Set(['fluid', 'fuel', 'gas', 'liquid'])
 
 /** The machine's own liquid only where the text as a whole surely names one, and nothing behind the metal is a gas; whatever it is else may be one. */
 export function testMedium(medium: string, { 'behind-the-metal': behind }: Job['ask-first']): TestMedium {
@@ -39,9 +39,8 @@ function ownIn(words: string, there: string): string | undefined {
   return words === there ? words : OWN.exec(words)?.[1]
 }
 
-/** A medium that is called no more than the machine's own fuel or fluid is what stands there. */
-export function mediumWords(medium: string, { 'behind-the-metal': behind }: Job['ask-first']): string {
-  const words = plainWords(medium)
-  const there = plainWords(behind ?? '')
-  return VAGUE.has(ownIn(words, there) ?? '') ? `${words} ${there}` : words
+/** A medium that is called no more than the machine's own gas, fuel or fluid is what stands there. */
+export function mediumText(medium: string, { 'behind-the-metal': behind }: Job['ask-first']): string {
+  const there = behind ?? ''
+  return VAGUE.has(ownIn(plainWords(medium), plainWords(there)) ?? '') ? `${medium}, ${there}` : medium
 }

@@ -82,6 +82,7 @@ function subjectOf({ job, hole, part, bounds, fit }: Seen): HoleSubject {
     wallNeeds: silently(() => wallNeeds(part.thread)),
     wide: wideFit(part, fit),
     minor: minorLimits(part.thread),
+    foundLowMm: hole.found.diameter.low,
     foundHighMm: hole.found.diameter.high,
     truingDrill: bounds.hole.openingMm.low > 0 ? null : (truingDrill(part.thread, hole.found.diameter)?.name ?? null),
     waysOut: waysOut({ thread: part.thread, foundDiameterMm: hole.found.diameter.high, wallMm: hole.casting.wall?.low ?? null }),

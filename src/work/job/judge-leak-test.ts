@@ -1,7 +1,8 @@
 import type { Job } from '../../job/read-job.ts'
 import { testGas } from '../../rules/leak/test-gas.ts'
 import { asked } from '../../rules/rule.ts'
-import { burnsBehind, gasOf } from '../behind/test-gas.ts'
+import { burnsBehind } from '../behind/burns-behind.ts'
+import { gasOf } from '../behind/test-gas.ts'
 import type { JudgedThing } from './judged-thing.ts'
 
 /** The leak test of a job that names one. */

@@ -1,5 +1,6 @@
 import { holeFit } from '../../fitting/hole-fit.ts'
 import { boundsOf } from '../../formula/bounds.ts'
+import { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { silently } from '../../formula/working.ts'
@@ -14,17 +15,21 @@ export interface Swap {
   readonly into: HoleInWork
   /** Name of the part. */
   readonly part: string
-  /** Room when its shoulder would land, at the worst end; null where that is not known. */
+  /** Room of its thread and its end when its shoulder would land, at the worst end; null where that is not known. */
   readonly roomMm: number | null
+  /** The same of a neck wider than the hole; null where it has none. */
+  readonly rimMm: number | null
   readonly engagedMm: number | null
   /** What its neck stands on before the shoulder lands, in words; null where it does not. */
   readonly onRim: string | null
+  /** The same of one whose width nobody told, as wide as the thread. */
+  readonly wideOnRim: string | null
 }
 
 /** Parts of other holes that have the thread of this one and are not alike what it takes. */
 export function swapsInto(into: HoleInWork, { job, holes }: JudgedJob): readonly Swap[] {
   const others = new Map(holes.filter(other => isTaken(other, into)).map(({ hole, part }) => [hole.takes, part]))
-  return [...others].map(([name, part]) => ({ into, part: name, onRim: rimOf(into, part), ...seatedIn(job, into, part) }))
+  return [...others].map(([name, part]) => ({ into, part: name, ...rimOf(into, part), ...seatedIn(job, into, part) }))
 }
 
 export function swapsOf(judged: JudgedJob): readonly Swap[] {
@@ -41,18 +46,23 @@ function asWritten(part: JobPart): string {
   return JSON.stringify(part, (key, value) => (key === 'path' || key === 'at' ? undefined : value))
 }
 
-function rimOf({ hole }: HoleInWork, part: JobPart): string | null {
+function rimOf({ hole }: HoleInWork, part: JobPart): Pick<Swap, 'onRim' | 'wideOnRim'> {
   const neckMm = part.body?.neck ?? null
-  return neckMm === null ? null : neckOnRim(neckMm, hole, part)
+  const onRim = neckOnRim(neckMm ?? new Given(part.thread.majorMm), hole, part)
+  return neckMm === null ? { onRim: null, wideOnRim: onRim } : { onRim, wideOnRim: null }
 }
 
-function seatedIn(job: JudgedJob['job'], { hole }: HoleInWork, part: JobPart): Pick<Swap, 'roomMm' | 'engagedMm'> {
+function seatedIn(job: JudgedJob['job'], { hole }: HoleInWork, part: JobPart): Pick<Swap, 'roomMm' | 'rimMm' | 'engagedMm'> {
   const seat = seatOf({ job, hole, part })
-  if (seat === null) return { roomMm: null, engagedMm: null }
-  const { runOut, floor, engagedMm } = seat
+  if (seat === null) return { roomMm: null, rimMm: null, engagedMm: null }
+  const { runOut, floor, rim, engagedMm } = seat
   const roomMm = Math.min(runOut.withStackMm.low, floor?.withStackMm.low ?? Number.POSITIVE_INFINITY)
   // Without its whole length nobody knows that it stays off the floor.
-  return { roomMm: floor === null && roomMm >= 0 ? null : roomMm, engagedMm: engagedMm.low }
+  return {
+    roomMm: floor === null && roomMm >= 0 ? null : roomMm,
+    rimMm: rim?.withStackMm.low ?? null,
+    engagedMm: engagedMm.low
+  }
 }
 
 interface Fitted {
@@ -76,12 +86,20 @@ export function jams({ roomMm, onRim }: Swap): boolean {
 }
 
 /** `never the long into hole a: …`. */
-export function swapText({ into, part, roomMm, engagedMm, onRim }: Swap): string {
-  const where = `never the ${part} into ${thingName(into.place)}`
-  if (roomMm !== null && roomMm < 0)
-    return `${where}: at the worst end it would jam with ${showNumber(-roomMm, 'length')} mm left under its shoulder, and crack the casting`
-  if (onRim !== null) return `${where}: ${onRim}`
-  if (roomMm === null || engagedMm === null) return `${where}: whether it would jam there nobody can work out yet`
+export function swapText(swap: Swap): string {
+  return `never the ${swap.part} into ${thingName(swap.into.place)}: ${stopText(swap) ?? landedText(swap)}`
+}
+
+/** What stops it first; null where nothing does that is known. */
+function stopText({ roomMm, rimMm, onRim }: Swap): string | null {
+  if (roomMm !== null && roomMm < Math.min(0, rimMm ?? 0))
+    return `at the worst end it would jam with ${showNumber(-roomMm, 'length')} mm left under its shoulder, and crack the casting`
+  return onRim
+}
+
+function landedText({ roomMm, engagedMm, wideOnRim }: Swap): string {
+  if (roomMm === null || engagedMm === null) return 'whether it would jam there nobody can work out yet'
+  if (wideOnRim !== null) return `nobody told how wide its neck is, and as wide as the thread it would jam: ${wideOnRim}`
   const heldMm = showNumber(Math.max(0, engagedMm), 'depth-down')
-  return `${where}: it would seat, with ${heldMm} mm of thread engaged at the worst end, but not as it was worked out`
+  return `it would seat, with ${heldMm} mm of thread engaged at the worst end, but not as it was worked out`
 }

@@ -3,10 +3,12 @@ import { expect, it } from 'vitest'
 import type { Bounded } from '../../../src/formula/bounds.ts'
 import { oldHoleTooLarge } from '../../../src/rules/hole/old-hole-too-large.ts'
 import { asked } from '../../../src/rules/rule.ts'
-import { assumed, between, expectDoubted, verdictOf } from '../bounded.ts'
+import { assumed, between, expectDoubted, sharp, verdictOf } from '../bounded.ts'
 
 const around = (openingMm: Bounded, foundHighMm: number, truingDrill: string | null = null) => ({
   openingMm,
+  drillMm: sharp(10.5),
+  foundLowMm: foundHighMm - 0.05,
   foundHighMm,
   truingDrill,
   thread: 'M12x1.5',
@@ -31,6 +33,18 @@ it('with an assumed drill is a caution at best', () => {
 
 it('names the ways out', () => {
   expect(asked(oldHoleTooLarge, around(between(-1, -0.5), 11)).change).toBe('an insert; or another place')
+})
+
+// 10.3 mm found, 10.376 asked for: a drill of 10.2 opens nothing and leaves it too narrow for the tap.
+it('below the limits it is not at tapping size, and the drill that trues it is named', () => {
+  const narrow = { ...around(between(-0.1, -0.05), 10.3, '10.4 mm'), drillMm: sharp(10.2) }
+  expect(asked(oldHoleTooLarge, narrow)).toMatchObject({
+    verdict: 'fail',
+    says: expect.not.stringContaining('tapping size'),
+    change: 'take the drill 10.4 mm: it opens the hole all round and stays inside the limits'
+  })
+  // Where the drill cuts, it makes what is narrower as wide as itself.
+  expect(verdictOf(oldHoleTooLarge, { ...around(between(-0.05, 0.2), 10.55), foundLowMm: 10.3 })).toBe('caution')
 })
 
 it('at tapping size it names no other thread, but the drill that trues the hole, where there is one', () => {

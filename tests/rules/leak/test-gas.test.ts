@@ -21,7 +21,8 @@ it.each([
   [{ gas: 'liquid', ...petrol }, 'pass'],
   [{ gas: 'air', ...water }, 'pass'],
   [{ gas: 'air', ...oil }, 'caution'],
-  [{ gas: 'fuel', ...water }, 'caution'],
+  [{ gas: 'fuel', ...water }, 'fail'],
+  [{ gas: 'fuel', behind: null, burns: 'unsure' }, 'fail'],
   [{ gas: 'other', ...water }, 'caution'],
   [{ gas: 'unsure', ...water }, 'caution']
 ] as const)('%j: %s', (subject, verdict) => {

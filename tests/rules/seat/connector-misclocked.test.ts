@@ -7,6 +7,7 @@ import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } fr
 const clock = (turnDeg: ReturnType<typeof between>, leftDeg: ReturnType<typeof between>) => ({
   stackMm: between(0.9, 1.1),
   leastStackMm: between(0.4, 0.5),
+  unknown: [],
   clock: { turnDeg, leftDeg, shimMm: sharp(1.2), thinnerMm: sharp(0.3) }
 })
 
@@ -37,6 +38,13 @@ it.each([
   const subject = clock(sharp(50), sharp(-10))
   const thin = { ...subject, leastStackMm: sharp(least), clock: { ...subject.clock, thinnerMm: sharp(less) } }
   expect(/ less, /.test(asked(connectorMisclocked, thin).change)).toBe(advised)
+})
+
+it('less only on a condition where something that may stop the part first is not known', () => {
+  const unknown = { ...clock(sharp(50), sharp(-10)), unknown: ['the floor', 'the width of the neck'] }
+  expect(asked(connectorMisclocked, unknown).change).toContain(
+    'or 0.30 mm less where the least stack allows it (not known: the floor, the width of the neck), lets it point there'
+  )
 })
 
 it('on an assumed value is a caution at best', () => {

@@ -33,6 +33,11 @@ it('a unified thread has unified ways out', () => {
   expect(ways('3/8-24 UNF', 8.8)[1]).toMatch(/7\/16-14 UNC/)
 })
 
+// ASME B1.1, class 2B (memory): 9/16-18 asks for 0.502 to 0.515 in, 12.75 to 13.08 mm; the published 33/64 in is 13.10 mm.
+it('a published drill above the limits is not advised', () => {
+  expect(ways('1/2-20 UNF', 12.5)).toContainEqual(expect.stringMatching(/9\/16-18 UNF, drilled 13\.00 mm/))
+})
+
 it('where nothing fits any more, another place is left', () => {
   expect(ways('M36x4', 40)).toEqual(['another place'])
   // A thread of 12 mm takes (12 - 10.8)/2 mm of wall.

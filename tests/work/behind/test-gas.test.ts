@@ -20,9 +20,50 @@ it.each(['oxygen', 'O2', 'Medical oxygen', 'nitrogen or oxygen', 'oxygen-enriche
   }
 )
 
+it.each(['oxygen, free of oil', 'oxygen (free of oil)', 'nitrogen and oxygen, free of oil', 'oxygen free of oil', 'oxygen - free of oil'])(
+  '%s is not free of oxygen',
+  medium => {
+    for (const behind of ['engine oil', 'coolant', null]) expect(verdict(medium, behind), String(behind)).toBe('fail')
+  }
+)
+
+// What a comma or a stop parts from its "no" is there, and "no more" of it is some.
+it.each(['nitrogen? no: oxygen', 'no more oxygen than needed', 'if not oxygen', 'not oxygen-free'])('%s names oxygen', medium => {
+  expect(verdict(medium, 'coolant')).toBe('fail')
+})
+
+it.each(['acetylene', 'propane', 'hydrogen', 'natural gas', 'LPG', 'camping gas', 'nitrogen or propane', '95 % hydrogen in nitrogen'])(
+  '%s burns itself and fails, whatever is there',
+  medium => {
+    for (const behind of ['petrol', 'coolant', 'nothing', null]) expect(verdict(medium, behind), String(behind)).toBe('fail')
+  }
+)
+
+it('so little hydrogen in nitrogen that it does not burn is left to who knows it', () => {
+  for (const medium of ['nitrogen with 5 % hydrogen', '95 % nitrogen, 5 % hydrogen']) expect(verdict(medium, 'coolant')).toBe('caution')
+  for (const medium of ['air with 5 % hydrogen', 'nitrogen 5 %, hydrogen 95 %']) expect(verdict(medium, 'coolant')).toBe('fail')
+})
+
+it.each([
+  'not nitrogen',
+  'nitrogen is not at hand: bicycle pump',
+  'no nitrogen here; tyre inflator',
+  'nitrogen-free',
+  'no oxygen-free nitrogen',
+  'without argon',
+  'instead of nitrogen what there is',
+  'nitrogen, or what is at hand'
+])('%s is no pass', medium => {
+  for (const behind of ['petrol', 'gear oil', 'coolant']) expect(verdict(medium, behind), behind).toBe('caution')
+})
+
 it.each([
   'nitrogen',
   'dry nitrogen, 99.9 %',
+  'nitrogen (oxygen-free)',
+  'nitrogen, no oxygen',
+  'nitrogen, free of oil, 3 bar',
+  'nitrogen or argon, bottled',
   'N2',
   'oxygen-free nitrogen',
   'nitrogen gas',
@@ -45,18 +86,32 @@ it.each([
   'natural gas',
   'white spirit',
   'petrol, carburettor bowl',
-  'fuel rail of a diesel engine'
+  'fuel rail of a diesel engine',
+  'coolant, diesel tank',
+  'coolant in the diesel',
+  'coolant and the tank of a petrol outboard',
+  'coolant of the diesel; fuel rail beside it'
 ])('where %s is or was, no air goes in', behind => {
   for (const medium of ['air', 'compressed air', 'shop air', 'nitrogen or air', 'the airline'])
     expect(verdict(medium, behind), medium).toBe('fail')
 })
 
-it.each(['coolant', 'nothing', 'sea water', 'coolant of a diesel engine', 'ethylene glycol and water', 'open air', 'propylene glycol'])(
-  'where %s is, air may go in',
-  behind => {
-    expect(verdict('air', behind)).toBe('pass')
-  }
-)
+it.each([
+  'coolant',
+  'nothing',
+  'sea water',
+  'coolant of a diesel engine',
+  'coolant, diesel generator',
+  'cooling water of the diesel',
+  'coolant (diesel tractor)',
+  'coolant of a biogas engine',
+  'coolant of a two-stroke petrol outboard',
+  'ethylene glycol and water',
+  'open air',
+  'propylene glycol'
+])('where %s is, air may go in', behind => {
+  expect(verdict('air', behind)).toBe('pass')
+})
 
 it.each(['gear oil', 'the bilge', 'coolant or oil', 'hydraulic oil, 180 bar', 'the sump of a petrol engine', 'a gas spring', 'vacuum'])(
   'nobody can tell from "%s" whether it burns: air is a caution',
@@ -74,8 +129,10 @@ it.each([
   ['carbon dioxide', 'petrol', 'fail'],
   // Fuel may be a liquid: nobody said.
   ['its own fuel', 'fuel', 'caution'],
+  ['its own gas', 'oxygen', 'fail'],
+  ['its own gas', 'LPG', 'fail'],
+  ['its own gas', 'refrigerant', 'caution'],
   ['refrigerant', 'refrigerant', 'caution'],
-  ['hydrogen', 'coolant', 'caution'],
   ['shop stuff', 'petrol', 'caution'],
   ['vacuum', 'petrol', 'caution'],
   ['air', null, 'not-judged']

@@ -4,23 +4,23 @@ import { judgedJob } from '../../../src/work/job/judged-job.ts'
 import { planOf } from '../../../src/work/plan/plan.ts'
 
 // M14x1.5: D1 = 14 − 1.0825 · 1.5 = 12.376 mm, drilled 12.5. The hole is deep enough for the part without anything under it.
-const text = (body: string, mouth: string) => `fettle: 1
+const text = (body: string, mouth: string, undercut = '1.2 ± 0.1 mm', found = '11.6 mm, depth: 24') => `fettle: 1
 job: { title: Thermostat housing, practice: road }
 parts:
-  stub: { kind: plug, thread: M14x1.5, thread-length: 12 ± 0.1 mm, undercut: 1.2 ± 0.1 mm, overall: 13.5 ± 0.1 mm, body: ${body} }
+  stub: { kind: plug, thread: M14x1.5, thread-length: 12 ± 0.1 mm, undercut: ${undercut}, overall: 13.5 ± 0.1 mm, body: ${body} }
 tools: { taps: [{ name: bottoming, chamfer: 1.5 }] }
 holes:
   housing:
     takes: stub
-    found: { diameter: 11.6 mm, depth: 24 ± 0.3 mm, rod: 6 mm, bottom: cone, bottom-angle: 118° }
+    found: { diameter: ${found} ± 0.3 mm, rod: 6 mm, bottom: cone, bottom-angle: 118° }
     drill: { size: 12.5 mm, point: 118° }
     under-shoulder: [{ what: ring terminal, thickness: 1.2 ± 0.05 mm, hole: 14.5 mm }]
     crush: 0.05 mm
     mouth: ${mouth}
 `
 
-function judged(body: string, mouth: string) {
-  const job = judgedJob('x.yaml', text(body, mouth))
+function judged(...told: Parameters<typeof text>) {
+  const job = judgedJob('x.yaml', text(...told))
   expect(job.answer.errors).toEqual([])
   const finding = job.answer.findings.find(({ rule }) => rule === 'seat/jams-without-terminal')!
   const result = (id: string) => job.result(`holes.housing:seat.${id}`)
@@ -61,6 +61,23 @@ it('told so narrow that it goes between the threads, it stops nothing', () => {
   expect(finding.says).toContain('of room is left at the worst end')
   expect(result('rim.without-stack')).toBeUndefined()
   expect(never).toContain('it would seat')
+})
+
+// The hole has thread enough: with nothing to stand on the rim only run-out and floor stop the part, and neither does.
+it('told of no length, it is no neck, however wide', () => {
+  const { finding, result, never } = judged('{ neck: 14 mm }', '0.5 mm', '0 mm')
+  expect(finding.says).toContain('of room is left at the worst end')
+  expect(result('rim.without-stack')).toBeUndefined()
+  expect(result('feel-gap')?.value).toBe(0)
+  expect(never).toContain('it would seat')
+})
+
+// Found 12.58 mm wide at least, all along 3 mm of neck: wider than the 12.55 of the neck, whatever the drill. 14.7 mm deep with a
+// bottom of any shape, 14.7 − 0.3 − 12.62 = 1.78 mm of it are sure.
+it('an old hole wider than the drill lets it through, as deep as it surely is', () => {
+  const of = (depth: string) => judgedJob('x.yaml', text('{ neck: 12.55 mm }', '0 mm', '3 mm', `12.6 ± 0.02 mm, depth: ${depth}`))
+  expect(of('24').answer.errors).toEqual([])
+  expect(of('14.7').answer.errors[0]?.found).toContain('a neck of 12.55 mm in a hole 12.50 mm wide')
 })
 
 // As wide as the thread: 1.1 − (14 − 12.376)/2 = 0.288 of 1.3.

@@ -308,6 +308,7 @@ describe('a leak test (its order and its cautions: common practice, no published
   it.each([
     ['oxygen', 'coolant'],
     ['oxygen', 'nothing'],
+    ['propane', 'coolant'],
     ['air', 'petrol'],
     ['compressed air', 'drained fuel tank']
   ])('with %s, where %s is or was, is not ordered: nitrogen is, or what the maker has', (medium, behind) => {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { judgedJob } from '../../../src/work/job/judged-job.ts'
 import { planOf } from '../../../src/work/plan/plan.ts'
-import { swapsOf } from '../../../src/work/plan/swaps.ts'
+import { swapsOf, swapText } from '../../../src/work/plan/swaps.ts'
 import { sheetOf } from '../../../src/work/sheet/sheet.ts'
 
 const SHORT = 'kind: sensor, thread: M12x1.75, thread-length: 9 mm, overall: 10 mm'
@@ -49,6 +49,23 @@ describe('what would come of it', () => {
     )
     const [long] = swapsOf(judgedJob('x.yaml', text))
     expect(long?.onRim).toContain('it stands on the rim, 2.80 mm before the shoulder lands')
+  })
+
+  // Thread 14 − 1.2 in 12.11: 0.69 short. A neck 11.5 wide and 4 long, 1.2 of it in the seal: 2.80 short, and that is where it stops.
+  it('of thread and neck the one that stops it first is told', () => {
+    const long = `${LONG.replace('length: 22 mm', 'length: 14 mm').replace('overall: 23 mm', 'overall: 14.5 mm')}, undercut: 4 mm`
+    const told = (neck: string) => {
+      const text = textOf(SHORT, `${long}${neck}`).replace(/right: .*\n.*/, `right: ${hole('long', '30 mm').replaceAll('1.2 mm', '4 mm')}`)
+      return swapText(swapsOf(judgedJob('x.yaml', text))[0]!)
+    }
+    expect(told(', body: { neck: 11.5 mm }')).toContain('it stands on the rim, 2.80 mm before the shoulder lands')
+    expect(told(', body: { neck: 10 mm }')).toContain(`jam with ${(14 - 1.2 - LEFT_THREAD_MM).toFixed(2)} mm left under its shoulder`)
+    // Short enough for both holes, but nobody told how wide its neck is.
+    const untold = long.replace('length: 14 mm', 'length: 9 mm').replace('overall: 14.5', 'overall: 10.5')
+    const text = textOf(SHORT, untold).replace(/right: .*\n.*/, `right: ${hole('long', '30 mm').replaceAll('1.2 mm', '4 mm')}`)
+    expect(swapText(swapsOf(judgedJob('x.yaml', text))[0]!)).toMatch(
+      /nobody told how wide its neck is, and as wide as the thread it would jam: .* 2\.80 mm before/
+    )
   })
 
   it('what nobody measured is not worked out', () => {
