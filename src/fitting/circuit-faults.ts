@@ -25,6 +25,8 @@ export interface FaultRoles {
   readonly points: readonly string[]
   /** Runs in two: a piece of the wire at one end, then the protector with the rest. */
   readonly cuts: readonly Cut[]
+  /** By load: what stands over it where it is fed. */
+  readonly fedV: ReadonlyMap<string, number>
   readonly cranking: { readonly currentA: number; readonly at: string; readonly straps: readonly string[] } | null
 }
 
@@ -33,7 +35,7 @@ export interface FaultRoles {
  * before the fault, a wire as warm as it was; an open contact stays open,
  * and all threads conduct.
  */
-export function faultsGiven(fit: Plain<CircuitFit>, { threads, points, cuts, cranking }: FaultRoles): FaultGiven {
+export function faultsGiven(fit: Plain<CircuitFit>, { threads, points, cuts, fedV, cranking }: FaultRoles): FaultGiven {
   const circuit = drawnCircuit(fit)
   const settled = settle(circuit)
   const whole: readonly PlainElement[] = circuit.parts.flatMap(part => linear(part, settled) ?? [])
@@ -44,6 +46,7 @@ export function faultsGiven(fit: Plain<CircuitFit>, { threads, points, cuts, cra
   return {
     network: { ground: fit.ground, elements },
     loads: fit.loads.map(({ name }) => loadId(name)).filter(id => there.has(id)),
+    fedV: Object.fromEntries([...fedV].map(([name, volts]) => [loadId(name), volts])),
     protectors: fit.protectors.map(({ run, style, ratingA }) => ({ id: runId(run), style, ratingA })).filter(({ id }) => there.has(id)),
     capacities: capacitiesOf(fit)
       .flatMap(one => [one, ...cuts.flatMap(({ run, piece }) => (runId(run) === one.id ? [{ ...one, id: runId(piece) }] : []))])

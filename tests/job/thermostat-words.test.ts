@@ -17,7 +17,10 @@ it.each([
   'relay K1 worked by thermostat T2',
   'thermostat T1 on the sump',
   'thermostat at the housing',
-  'thermostat 60 °C ± 5 K'
+  'thermostat 60 °C ± 5 K',
+  'thermostat (normally closed, 10 A, 24 V)',
+  'adjustable capillary thermostat T2, off at 60 °C',
+  'sump thermostat NC'
 ])('%s is one', words => {
   expect(namesThermostat(words)).toBe(true)
 })
@@ -37,6 +40,17 @@ it.each([
   'wire to thermostat T1',
   'thermostat bypass switch S2',
   'thermostat T1, bridged',
+  'thermostat T1, shorted out for now',
+  'thermostat T2, not fitted',
+  'thermostat (linked out)',
+  'thermostat; jumper across it',
+  'thermostat, defective',
+  'defective thermostat T1',
+  'thermostat in bypass',
+  'thermostat contacts of relay K1 (bypass)',
+  'thermostat for the other heater',
+  'thermostat, normally open',
+  'thermostat off',
   'no thermostat',
   'switch S4',
   'thermostats'

@@ -1,6 +1,6 @@
 import { bridgedLoads } from './bridged-loads.ts'
 import { directNodes } from './direct-nodes.ts'
-import { elementOf } from './fault.ts'
+import { elementOf, type FaultGiven } from './fault.ts'
 import type { Through } from './fault-currents.ts'
 import type { FedBackwards } from './fault-effects.ts'
 import type { PlainElement, PlainNetwork } from './network.ts'
@@ -9,7 +9,7 @@ import type { Change } from './network-changes.ts'
 export type At = (element: PlainElement) => Through
 type Fed = Omit<FedBackwards, 'clearedS'>
 
-/** A load with less than this share of the greatest voltage over any is off: what is left is the shift of its ground. */
+/** A load with less than this share of the greatest voltage over any, or of its own where it is fed, is off: what is left is the shift of its ground. */
 const OFF = 0.05
 /** Of the greatest source: what stands over a load is no more than rounding. */
 const ROUNDING = 1e-9
@@ -22,12 +22,15 @@ export class BackwardsWatch {
   private readonly direct: ReadonlySet<string>
   /** Loads but those that wires lead round: a bridge is no switch that is off, and in series with the bridge off is how they are meant. */
   private readonly unbridged: ReadonlySet<string>
+  private readonly fedV: NonNullable<FaultGiven['fedV']>
+  /** Of any load. */
   private readonly offV: number
 
-  constructor(network: PlainNetwork, loads: readonly string[], before: At) {
+  constructor(network: PlainNetwork, { loads, fedV = {} }: Pick<FaultGiven, 'loads' | 'fedV'>, before: At) {
     this.network = network
     this.loads = loads.map(id => elementOf(network.elements, id))
     this.before = before
+    this.fedV = fedV
     const bridged = bridgedLoads(network, new Set(loads))
     this.unbridged = new Set(loads.filter(id => !bridged.has(id)))
     this.direct = directNodes(network, this.unbridged)
@@ -49,8 +52,9 @@ export class BackwardsWatch {
   private fed(load: PlainElement, { currentA, dropV }: Through, direct: ReadonlySet<string>): Fed | null {
     const { id } = load
     const before = this.before(load)
-    if (Math.abs(dropV) <= this.offV) return null
-    if (Math.abs(before.dropV) <= this.offV)
+    const offV = Math.max(this.offV, OFF * (this.fedV[id] ?? 0))
+    if (Math.abs(dropV) <= offV) return null
+    if (Math.abs(before.dropV) <= offV)
       return this.unbridged.has(id) ? { id, how: dropV < 0 ? 'reversed' : 'though switched off', dropV } : null
     if (currentA / before.currentA < 0) return { id, how: 'reversed', dropV }
     return isBetween(load, this.direct) && !isBetween(load, direct) ? { id, how: 'through another load', dropV } : null

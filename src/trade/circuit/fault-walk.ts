@@ -13,14 +13,21 @@ export interface WalkedFault extends FaultEffects {
 
 /** Every fault of a network, one at a time, worst first. Each is worked out from the factors of the whole network. */
 export function walkFaults(given: FaultGiven): readonly WalkedFault[] {
-  const { network, cranking } = given
-  const whole = new FaultWatch(given, new FactoredNetwork(network, soundLayout(network)))
-  const started = cranking === null ? whole : new FaultWatch(given, new FactoredNetwork(cranked(network, cranking, whole)))
+  const { network } = given
+  const watching = watchedBy(given, new FactoredNetwork(network, soundLayout(network)))
   const walked = faultsOf(given).map(fault => {
-    const effects = (fault.kind === 'cranking' ? started : whole).effectsOf(changeOf(fault, network))
+    const effects = watching(fault).effectsOf(changeOf(fault, network))
     return { fault, ...effects, harm: harmOf(effects) }
   })
   return walked.sort((a, b) => b.harm - a.harm)
+}
+
+/** What watches a fault: the network as it is, or with its starter cranking. */
+export function watchedBy(given: FaultGiven, factored: FactoredNetwork): (fault: Fault) => FaultWatch {
+  const { network, cranking } = given
+  const whole = new FaultWatch(given, factored)
+  const started = cranking === null ? whole : new FaultWatch(given, new FactoredNetwork(cranked(network, cranking, whole)))
+  return ({ kind }) => (kind === 'cranking' ? started : whole)
 }
 
 export const STARTER = 'starter'

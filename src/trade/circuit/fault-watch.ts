@@ -39,7 +39,7 @@ export class FaultWatch {
     this.currents = new FaultCurrents(factored)
     this.elements = new Map(factored.network.elements.map(element => [element.id, element]))
     this.before = this.currents.after([])
-    this.backwards = new BackwardsWatch(factored.network, given.loads, this.before)
+    this.backwards = new BackwardsWatch(factored.network, given, this.before)
   }
 
   voltsAt(node: string): number {

@@ -8,6 +8,8 @@ export interface FaultGiven {
   readonly network: PlainNetwork
   /** What takes current for its own sake. */
   readonly loads: readonly string[]
+  /** What stands over a load where it is fed, however the circuit is switched then; not told, what stands over any as it is. */
+  readonly fedV?: { readonly [load: string]: number }
   readonly protectors: readonly ({ readonly id: string } & Plain<Protector>)[]
   /** What a wire carries for good. */
   readonly capacities: readonly { readonly id: string; readonly ampacityA: number }[]

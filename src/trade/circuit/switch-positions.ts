@@ -1,4 +1,5 @@
 import { closings, keyOf, type Opened, without } from './closings.ts'
+import { alone, fedLoads, needed } from './fed-loads.ts'
 import type { Wiring } from './guarding.ts'
 import { loadWay, type SourceLine } from './load-way.ts'
 import { type Region, regionsOf } from './regions.ts'
@@ -26,14 +27,14 @@ export function startingPositions(switching: Switching): readonly Opened[] {
 
 /**
  * The positions besides the drawn one in which something may carry more: where one may start from, each without a run beside which
- * another leads the same way, and of such runs each alone.
+ * another leads the same way, of such runs each alone, and what a load that is off as drawn needs and no more.
  */
 export function switchPositions(switching: Switching, starts: readonly Opened[] = startingPositions(switching)): readonly Opened[] {
   const beside = switching.switchable.filter(id => leadsBeside(switching, id))
   const alones = beside.map(id => alone(switching, beside, id)).filter(soundIn(switching))
   const off = starts.flatMap(start => beside.map(id => new Set([...start, id])))
   const drawn = keyOf(new Set(switching.open))
-  return apart([...starts, ...alones, ...off]).filter(position => keyOf(position) !== drawn)
+  return apart([...starts, ...needed(switching, mostClosed(switching)), ...alones, ...off]).filter(position => keyOf(position) !== drawn)
 }
 
 function apart(positions: readonly Opened[]): readonly Opened[] {
@@ -74,25 +75,6 @@ function turnedIn({ runs, loads, sources }: Switching, position: Opened): Readon
   const closed = runs.filter(({ id }) => !position.has(id))
   const ways = loads.map(({ name }) => ({ name, way: loadWay({ runs: closed, loads }, sources, name) }))
   return new Map(ways.flatMap(({ name, way }) => (way === null ? [] : [[name, way.passes.some(one => one.load === name && one.turned)]])))
-}
-
-/** Every other run beside it that no load needs then. */
-function alone(switching: Switching, beside: readonly string[], id: string): Opened {
-  const open = new Set<string>()
-  const fed = fedLoads(switching, open)
-  for (const other of beside) {
-    if (other === id) continue
-    open.add(other)
-    const left = fedLoads(switching, open)
-    if ([...fed].some(load => !left.has(load))) open.delete(other)
-  }
-  return open
-}
-
-/** Loads that a source drives a current through. */
-export function fedLoads({ runs, loads, sources }: Switching, position: Opened): ReadonlySet<string> {
-  const closed = runs.filter(({ id }) => !position.has(id))
-  return new Set(loads.flatMap(({ name }) => (loadWay({ runs: closed, loads }, sources, name) === null ? [] : [name])))
 }
 
 /** Rounds through sources and runs alone: a source shorted, or beside another. */

@@ -1,7 +1,6 @@
 import { FactoredNetwork } from './factored-network.ts'
 import { changeOf, type FaultGiven, faultsOf } from './fault.ts'
-import { type WalkedFault, walkFaults } from './fault-walk.ts'
-import { FaultWatch } from './fault-watch.ts'
+import { type WalkedFault, walkFaults, watchedBy } from './fault-walk.ts'
 import { floatingParts } from './floating-parts.ts'
 
 /** A fault in a circuit that is switched otherwise than it is drawn. */
@@ -20,23 +19,31 @@ export function walkedAs(state: string | undefined, given: FaultGiven): readonly
  * looked at; what burns does so with everything on.
  */
 export function walkWithout(given: FaultGiven, id: string, state: string): readonly StatedFault[] {
-  const { network, loads, protectors, threads, points } = given
+  const alive = aliveWithout(given, id)
+  const { network } = alive
+  const watching = watchedBy(alive, new FactoredNetwork(network))
+  return faultsOf(alive).map(fault => ({ ...NOTHING, fault, state, backwards: watching(fault).backwardsOf(changeOf(fault, network)) }))
+}
+
+/** What is left that has a path. */
+function aliveWithout(given: FaultGiven, id: string): FaultGiven {
+  const { network, loads, protectors, threads, points, cranking } = given
   const left = network.elements.filter(element => element.id !== id)
   const dead = new Set(floatingParts({ ...network, elements: left }).flat())
   const elements = left.filter(({ from, to }) => !dead.has(from) && !dead.has(to))
   const there = new Set(elements.map(one => one.id))
   const nodes = new Set(elements.flatMap(({ from, to }) => [from, to]))
-  const alive: FaultGiven = {
+  return {
+    ...given,
     network: { ...network, elements },
     loads: loads.filter(load => there.has(load)),
     protectors: protectors.filter(one => there.has(one.id)),
     capacities: [],
     threads: threads.filter(thread => there.has(thread)),
     points: points.filter(point => nodes.has(point)),
-    cranking: null
+    cranking:
+      cranking !== null && nodes.has(cranking.at) ? { ...cranking, straps: cranking.straps.filter(strap => there.has(strap)) } : null
   }
-  const watch = new FaultWatch(alive, new FactoredNetwork(alive.network))
-  return faultsOf(alive).map(fault => ({ ...NOTHING, fault, state, backwards: watch.backwardsOf(changeOf(fault, alive.network)) }))
 }
 
 const NOTHING = { harm: 0, currentsA: {}, opens: [], doubtful: [], overloads: [], lost: [] }

@@ -8,6 +8,7 @@ import { type StatedFault, walkedAs } from '../../trade/circuit/switched-walk.ts
 import type { Guards } from './circuit-guards.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
+import { fedVolts } from './fed-volts.ts'
 import { unseenLack } from './in-position.ts'
 import { offWalks, walkedPositions } from './walked-positions.ts'
 import { figureLack, type Lack } from './wire-lacks.ts'
@@ -36,6 +37,7 @@ export function circuitWalk(judged: CircuitJudged): CircuitWalk {
       ...bare.cuts.map(({ point }) => point)
     ],
     cuts: bare.cuts,
+    fedV: fedVolts(judged),
     cranking:
       cranking === null
         ? null

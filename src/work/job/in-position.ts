@@ -5,6 +5,7 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns } from './circuit-wiring.ts'
 import { openRuns } from './guards-in.ts'
 import { carriesMore } from './most-carried.ts'
+import { nearestFeeding } from './nearest-feeding.ts'
 import { switchNames } from './position-name.ts'
 import type { Position } from './positions-of.ts'
 
@@ -29,7 +30,7 @@ interface Feeding {
   readonly first: Position
   /** Where most is lost on its way. */
   readonly most: Position
-  /** Where it gets least power, of those with no more switches off. */
+  /** Where it gets least power, of those with no more switches off, and of those that feed it with the fewest changed from how they are drawn. */
   readonly least: Position
 }
 
@@ -38,11 +39,17 @@ export function feeding({ positions: { worked } }: CircuitJudged, name: string):
   const [first = worked[0], ...others] = worked.filter(({ fed }) => fed.has(name))
   if (others.length === 0) return { first, most: first, least: first }
   const all = [first, ...others] as const
+  const least = new Set([...all.filter(one => offCount(one) <= offCount(first)), ...nearest(worked, name)])
   return {
     first,
     most: highestOf(all, at => loadIn(at, name).dropPercent?.high),
-    least: highestOf([first, ...others.filter(one => offCount(one) <= offCount(first))], at => -loadIn(at, name).powerW.low)
+    least: highestOf([first, ...others.filter(one => least.has(one))], at => -loadIn(at, name).powerW.low)
   }
+}
+
+function nearest(worked: CircuitJudged['positions']['worked'], name: string): readonly Position[] {
+  const switched = worked.map(position => ({ position, open: openRuns(position.fit), fed: position.fed }))
+  return nearestFeeding(switched[0]!.open, switched, name).map(({ position }) => position)
 }
 
 export function offCount({ fit }: Position): number {

@@ -4,11 +4,13 @@ import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Finding } from '../../rules/finding.ts'
 import { keyOf, type Opened } from '../../trade/circuit/closings.ts'
-import { fedLoads, mostClosed, type Switching, startingPositions, switchPositions } from '../../trade/circuit/switch-positions.ts'
+import { fedLoads } from '../../trade/circuit/fed-loads.ts'
+import { mostClosed, type Switching, startingPositions, switchPositions } from '../../trade/circuit/switch-positions.ts'
 import type { FittedCircuit } from './circuit-fit-of.ts'
 import type { JobCircuit } from './circuit-wiring.ts'
 import { type HeatedApart, heatedApart } from './heated-circuit-of.ts'
 import { MostCarried } from './most-carried.ts'
+import { nearestFeeding } from './nearest-feeding.ts'
 import { unanswered } from './placed.ts'
 import { positionFit } from './position-fit.ts'
 import { positionName } from './position-name.ts'
@@ -37,7 +39,7 @@ export interface Tried {
 }
 
 export interface Positions {
-  /** As it is drawn, and those in which something carries more or another load is fed. */
+  /** As it is drawn, and those in which something carries more or another load is fed, or that feed one with the fewest switches changed. */
   readonly worked: readonly [drawn: Position, ...others: Position[]]
   /** Every one that was looked at besides. */
   readonly tried: readonly Tried[]
@@ -59,6 +61,7 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
   const asDrawn = new Set(switching.open)
   const drawn: Position = { state: null, fit: fitted.fit, ...workedIn(job, fitted.fit), fed: fedLoads(switching, asDrawn) }
   const tried = triedIn(circuit, switching)
+  const nearest = nearestOf(switching, drawn.fed, tried)
   const shorting = shortingFinding(circuit, switching)
   if (tried.length === 0) return { worked: [drawn], tried, unseen: asDrawn, unanswered: shorting }
   const most = new MostCarried(drawn)
@@ -73,7 +76,8 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
   function inPosition({ state, open }: Tried): { readonly position: Position | null; readonly failed: Finding | null } {
     const [fit, fed] = [positionFit(fitted, circuit, open), fedLoads(switching, open)]
     try {
-      return { position: most.isLess({ fit, fed }) ? { state, fit, ...workedIn(job, fit), fed } : null, failed: null }
+      const counts = most.isLess({ fit, fed }) || nearest.has(open)
+      return { position: counts ? { state, fit, ...workedIn(job, fit), fed } : null, failed: null }
     } catch (error) {
       const found = unanswered('circuit', error)
       return { position: null, failed: { ...found, says: `with ${state}: ${found.says}` } }
@@ -95,6 +99,13 @@ function triedIn(circuit: JobCircuit, switching: Switching): readonly Tried[] {
     open,
     starts: keys.has(keyOf(open)) ? 'yes' : 'no'
   }))
+}
+
+/** Of what is not fed as it is drawn. */
+function nearestOf(switching: Switching, fed: Position['fed'], tried: readonly Tried[]): ReadonlySet<Opened> {
+  const switched = tried.map(({ open }) => ({ open, fed: fedLoads(switching, open) }))
+  const unfed = switching.loads.flatMap(({ name }) => (fed.has(name) ? [] : [name]))
+  return new Set(unfed.flatMap(name => nearestFeeding(new Set(switching.open), switched, name).map(({ open }) => open)))
 }
 
 function workedIn(job: Job, fit: CircuitFit): Pick<Position, 'bounds' | 'heated'> {

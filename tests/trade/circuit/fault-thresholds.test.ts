@@ -86,6 +86,17 @@ describe('a load is off with a twentieth of the greatest voltage over any', () =
   })
 })
 
+describe('a load is off with a twentieth of its own voltage where it is fed, though no other is on', () => {
+  // 1 ohm behind 10 ohm, beside a shunt of 5 mohm: about 6 mV; 12/11 V once the shunt is open, a twentieth of 21.8 V.
+  const found = (fedV: number) => {
+    const elements = [ohm('trickle', 'bus', 'p', 10), ohm('lamp', 'p', 'frame', 1), ohm('shunt', 'p', 'frame', 0.005)]
+    return opened('shunt', ['lamp', 'shunt'], elements, { fedV: { lamp: fedV } }).backwards.map(({ how }) => how)
+  }
+  it('it comes on above that', () => expect(found(21.7)).toEqual(['though switched off']))
+  it('and not below', () => expect(found(21.9)).toEqual([]))
+  it('with less than 20 times what it had it was on', () => expect(found(0.1)).toEqual([]))
+})
+
 it('a protector without published times may open above its rating, at once or never', () => {
   const feeds = (loadOhm: number) => [
     ohm('breaker', 'bus', 'h+', 1e-6),

@@ -1,6 +1,7 @@
 // table: positions of switches that may matter, by looking at the drawing; invented circuits
 import { describe, expect, it } from 'vitest'
-import { fedLoads, mostClosed, type Switching, startingPositions, switchPositions } from '../../../src/trade/circuit/switch-positions.ts'
+import { fedLoads } from '../../../src/trade/circuit/fed-loads.ts'
+import { mostClosed, type Switching, startingPositions, switchPositions } from '../../../src/trade/circuit/switch-positions.ts'
 
 /** Lines as `name from to`; those in capitals can be switched, those in brackets are drawn open. */
 function switching(runs: readonly string[], loads: readonly string[], sources: readonly string[] = ['battery 0 bus']): Switching {
@@ -115,4 +116,10 @@ describe('where one may start from', () => {
 
 it('what leads beside another is opened with a main switch closed as well, though that is drawn open', () => {
   expect(found(switching(['(M bus a)', 'S a h', 'T a h'], ['heater h 0']))).toEqual(expect.arrayContaining(['', 'S', 'T']))
+})
+
+it('what a load needs is closed and no more, where two ways past what stands before it are drawn open too', () => {
+  const of = switching(['(S bus a)', '(T a b)', '(U b m)', '(V m n)', '(W bus l)'], ['first b m', 'second m n', 'heater n 0', 'lamp l 0'])
+  // S and T alone feed the heater, and W the lamp.
+  expect(found(of)).toEqual(expect.arrayContaining(['U V W', 'S T U V']))
 })

@@ -93,3 +93,55 @@ describe('a switched way home beside the strap of an engine', () => {
     expect(says).toMatch(new RegExp(`^run strap off while cranking${state}: run back carries 17\\d A`))
   })
 })
+
+describe('the starter cranks while a switch is off', () => {
+  const runs = (S1: State) => [
+    bond('bus', 'a', switched('switch: S1', S1)),
+    bond('l-', 'engine'),
+    bond('r-', 'frame'),
+    'from: engine, to: frame, name: strap, bond: 1 mohm'
+  ]
+  const loads = [load('left', 3, 'a', 'l-'), load('right', 3, 'a', 'r-')]
+  // By hand: the starter is 12 V over 240 A, 50 mohm; with the strap off it has 3 + 3 ohm behind it, 1.983 A: 5.95 V over each.
+  it.each([
+    ['closed', ', with switch S1 off'],
+    ['open', '']
+  ] as const)('drawn %s: with the strap off it drives its current backwards through one of two', (S1, state) => {
+    expect(said('circuit/feeds-backwards', runs(S1), loads, '  cranking: { current: 240 A, at: engine }\n')).toMatchObject({
+      verdict: 'fail',
+      says: `run strap off while cranking${state}: load left is fed backwards with 5.95 V`
+    })
+  })
+})
+
+describe('two heaters that are off, one of them on the strap of a second battery', () => {
+  const rated = 'rating: 60 A, style: blade, at: 25 °C, resistance: 5 mohm'
+  const found = (S1: State, strap: string) =>
+    said(
+      'circuit/feeds-backwards',
+      [
+        bond('bus', 'a', switched('switch: S1', S1)),
+        bond('l-', 'engine'),
+        bond('r-', 'frame'),
+        ...['F2', 'F3'].map((mark, i) => bond(['aux', 'mid'][i]!, ['mid', 'bus'][i]!, `, through: [{ fuse: ${mark}, ${rated} }]`)),
+        `from: engine, to: frame, name: strap, bond: ${strap}`
+      ],
+      [load('left', 3, 'a', 'l-'), load('right', 3, 'a', 'r-')],
+      '  other-sources: [{ what: second battery, voltage: 12 V, resistance: 20 mohm, from: engine, to: aux }]\n'
+    )
+  // By hand, mid shorted with 1 mohm, I from the second battery, s of the strap: 12 V less (25 mohm + s) I is what 1 mohm has of I and of
+  // the (25 mohm + s) I/5 mohm of the bus. 1 mohm: 12 V/32.2 mohm, 373 A, lift the engine by 0.373 V, half of it over each heater:
+  // 1.6 % of its 12 V. 4 mohm: 12 V/35.8 mohm, 335 A, 1.340 V, 0.670 V over each: 5.6 %.
+  it.each(['closed', 'open'] as const)('drawn %s: less than a twentieth of their voltage is off', S1 => {
+    expect(found(S1, '1 mohm').verdict).toBe('pass')
+  })
+  it.each([
+    ['closed', ', with switch S1 off'],
+    ['open', '']
+  ] as const)('drawn %s: more than a twentieth is not', (S1, state) => {
+    expect(found(S1, '4 mohm')).toMatchObject({
+      verdict: 'fail',
+      says: expect.stringMatching(`^mid shorted to ground${state}: load left is fed though switched off with 0.67 V, cleared`)
+    })
+  })
+})

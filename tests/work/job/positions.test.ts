@@ -257,3 +257,36 @@ it.each([
     says: `nothing that is drawn switches one off: h--block and block-frame lead round ${named}`
   })
 })
+
+describe('a heater behind what a switch leads round gets least with that off, however its main switches are drawn', () => {
+  const open = ', state: open'
+  const weak = (mains: readonly string[], drawn: string, droppers: readonly string[]) => {
+    const [start, end] = [`p${mains.length}`, `d${droppers.length}`]
+    const at = (i: number) => (i === 0 ? start : `d${i}`)
+    return judged({
+      runs: [
+        FEED,
+        ...mains.map((mark, i) => `from: ${i === 0 ? 'a' : `p${i}`}, to: p${i + 1}, ${SWITCHED(mark, drawn)}`),
+        ...droppers.map((_, i) => `from: ${at(i)}, to: ${at(i + 1)}, ${SWITCHED(`HI${i}`, open)}`)
+      ],
+      loads: [
+        `${heater('one', end)}, least-power: 40 W`,
+        ...droppers.map(
+          (ohm, i) => `load: dropper ${i}, resistance: ${ohm}, inrush: { times: 1, lasts: 1 s }, from: ${at(i)}, to: ${at(i + 1)}`
+        )
+      ]
+    }).of('.one', 'heater/weak')!
+  }
+  // By hand, I²R with 100 mohm of source and fuse, 100 mohm a main switch, 4 ohm before the heater and its 1.8 ohm; 59 W with all on.
+  it.each([
+    ['closed', ['S1'], '', ['4 ohm'], 6, ''],
+    ['open', ['S1'], open, ['4 ohm'], 6, 'with switch S1 on: '],
+    ['open, two of them', ['S1', 'S2'], open, ['4 ohm'], 6.1, 'with switch S1 and switch S2 on: '],
+    ['open, before two to be led round', ['S1', 'S2'], open, ['2 ohm', '2 ohm'], 6.1, 'with switch S1 and switch S2 on: ']
+  ] as const)('%s', (_, mains, drawn, droppers, wayOhm, state) => {
+    const { verdict, value, says } = weak(mains, drawn, droppers)
+    expect(verdict).toBe('fail')
+    expect(value).toBeCloseTo((12 / wayOhm) ** 2 * 1.8, 6)
+    expect(says.startsWith(`${state}power of one`)).toBe(true)
+  })
+})
