@@ -66,9 +66,10 @@ function isThread({ value, low }: Given, thread: Thread): boolean {
   return value >= majorLimits(thread).minMm && low <= thread.majorMm
 }
 
-/** How deep the mouth takes a neck, until it stands on the cone. */
+/** How deep the mouth takes a neck, until it stands on the cone; one wider than the mouth, however wide, stands on the face. */
 function roomFor(neckMm: Given, mouthMm: Given, thread: Thread): number {
   const minorMm = basicSizes(thread).minorDiameterMm
+  if (neckMm.high >= minorMm + 2 * mouthMm.low) return 0
   return silently(() => neckRoomMm({ mouthMm: mouthMm.low, neckMm: neckMm.high, minorMm }))
 }
 

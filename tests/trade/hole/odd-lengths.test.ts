@@ -29,6 +29,10 @@ it('a wider one stands on the rim as soon as it is longer than what lies under t
   expect(rim(12.4, 1.4)).toBe('a neck of 12.40 mm in a hole 10.38 mm wide: it stands on the rim, 0.50 mm before the shoulder lands')
 })
 
+it('however wide a neck is said to be, it is told as that', () => {
+  expect(rim(100_000, 1.4)).toContain('it stands on the rim, 0.50 mm before the shoulder lands')
+})
+
 it('a 90° mouth takes it as deep as it is wide: 0.9 mm deep, 12.176 across, 11 mm at 0.9 − (11 − 10.376)/2 = 0.588', () => {
   expect(rim(11, 0.9 + 0.58, 0.9)).toBeNull()
   expect(rim(11, 0.9 + 0.6, 0.9)).toContain('on the rim')
