@@ -2,7 +2,7 @@ import type { Given } from '../../../formula/given.ts'
 import type { Step } from '../../../report/plan/plan.ts'
 import { thermostatNotWired } from '../../../rules/warm/thermostat-not-wired.ts'
 import { everywhere } from '../../job/judged-job.ts'
-import { ofGiven, ofNumber, ofResult } from '../figure.ts'
+import { ofNumber, ofResult } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
 
 type Judged = Parameters<StepsOf>[0]
@@ -14,7 +14,7 @@ export const firstWarmth: StepsOf = judged => [
   ...(judged.job.circuit === null
     ? []
     : [step('first run', '', 'feel every joint, the fuse and the switch: none is warmer than the wire beside it')]),
-  ...judged.holes.filter(({ part }) => part.kind === 'heater').map(temperature),
+  ...judged.holes.filter(({ part }) => part.kind === 'heater').map(hole => temperature(hole, wiredOff(judged) !== null)),
   step('first run', '', 'after the first heat cycles, cold again, check torque and marks as far as the maker allows', {
     caution: 'where the maker says nothing, ask: pulling again may be worse than leaving it',
     blank: 'torque after heat cycles'
@@ -38,8 +38,8 @@ const ESTIMATE = 'an estimate of the metal, not of what flows past it'
 
 function heldNear(off: Given, surely: boolean): Step {
   const settles = surely ? '' : ', or to settle below'
-  return step('first run', '', `look for the casting to get no warmer than this, where its thermostat opens${settles}`, {
-    figure: ofGiven('thermostatC', 'thermostat opens at', off)
+  return step('first run', '', `look for the casting to get no warmer than this, where its thermostat opens at the latest${settles}`, {
+    figure: ofNumber('thermostatC', 'thermostat opens at', off.high)
   })
 }
 
@@ -61,8 +61,9 @@ function cutOff({ job: { warm } }: Judged): readonly Step[] {
   ]
 }
 
-function temperature({ name, place }: Judged['holes'][number]): Step {
-  return step('first run', place, `take the temperature of the casting beside ${name} every two minutes until it settles`, {
+function temperature({ name, place }: Judged['holes'][number], cycles: boolean): Step {
+  const end = cycles ? 'it settles, or its thermostat has opened and closed twice' : 'it settles'
+  return step('first run', place, `take the temperature of the casting beside ${name} every two minutes until ${end}`, {
     blank: `temperature beside ${name}`
   })
 }
