@@ -32,6 +32,14 @@ export function leastHeld(settlesK: Bounded, held: Held): Least {
   return all.reduce((least, one) => (one.marginK.low < least.marginK.low ? one : least))
 }
 
+/** A thermostat that may open below the target keeps the metal from it. */
+export function cutShort(held: Held): boolean {
+  return held !== null && held !== 'untold' && held.cutMarginK.low <= 0
+}
+
+/** What helps there; no power does. */
+export const HOTTER_THERMOSTAT = 'take a thermostat that opens and closes above the target, or ask for less'
+
 /** No pass where nobody told how far the metal cools with the power off. */
 export function heldSurely(judged: Judged, held: Held): Judged {
   if (held === 'untold') return unsaid(judged, UNTOLD, [['warm', 'thermostat']])

@@ -1,7 +1,7 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { timeToTargetS as facts } from '../../trade/heat/heating.ts'
-import { type Held, heldSurely } from '../held-metal.ts'
+import { cutShort, type Held, HOTTER_THERMOSTAT, heldSurely } from '../held-metal.ts'
 import { atMost, doubted, type Limit, notJudged } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import { partTimeDoubts } from '../part-time.ts'
@@ -25,13 +25,17 @@ export const tooSlow: Rule<Subject> = {
     if (isMissing(reach)) return notJudgedFor(reach)
     if (within === null) return notJudged('warm.within', 'say how long the warming may take')
     const { timeToTargetS, held = null, partTime } = reach
-    const takes =
-      timeToTargetS.high === Number.POSITIVE_INFINITY
-        ? 'the target may never be reached, and it'
-        : `it takes ${spoken(timeToTargetS.high)}${worst(timeToTargetS)}, and`
-    const judged = doubted(atMost(facts, timeToTargetS, within, `${takes} may take ${spoken(within.value)}`), partTimeDoubts(partTime))
-    return steadily(held === 'untold' ? heldSurely(judged, held) : judged, { steadyBus })
+    const says = `${takesOf(timeToTargetS, held)} may take ${spoken(within.value)}`
+    const judged = doubted(atMost(facts, timeToTargetS, within, says), partTimeDoubts(partTime))
+    const sure = steadily(held === 'untold' ? heldSurely(judged, held) : judged, { steadyBus })
+    return cutShort(held) ? { ...sure, change: HOTTER_THERMOSTAT } : sure
   }
+}
+
+function takesOf(timeToTargetS: Bounded, held: Held): string {
+  if (cutShort(held)) return 'the target may never be reached, since the thermostat may open before, and it'
+  if (timeToTargetS.high === Number.POSITIVE_INFINITY) return 'the target may never be reached, and it'
+  return `it takes ${spoken(timeToTargetS.high)}${worst(timeToTargetS)}, and`
 }
 
 function worst({ low, high }: Bounded): string {

@@ -1,6 +1,6 @@
 import { exactly } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
-import type { Held } from '../../rules/held-metal.ts'
+import { cutShort } from '../../rules/held-metal.ts'
 import type { WARM_RULES } from '../../rules/list.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import type { SubjectOf } from '../../rules/rule.ts'
@@ -67,11 +67,6 @@ export function asMissing(warmed: Beyond | Missing): Missing {
   if (!('beyondC' in warmed)) return warmed
   const measure = `the metal gets hotter than the ${warmed.beyondC} °C up to which a film is worked out: less power, or more surface`
   return { field: 'the warm-up', measure }
-}
-
-/** A thermostat that may open below the target keeps the metal from it. */
-function cutShort(held: Held): boolean {
-  return held !== null && held !== 'untold' && held.cutMarginK.low <= 0
 }
 
 /** A thermostat cools nothing: in hotter air the metal gets as hot as the air. */

@@ -33,6 +33,17 @@ it('what may never come has no number, and fails all the same', () => {
   expect(asked(tooSlow, reach(never))).toMatchObject({ verdict: 'fail', value: null, margin: null, limit: 600 })
 })
 
+it('with a thermostat that may open below the target no power helps', () => {
+  const bound = sharp(5)
+  const held = { offC: bound, onC: null, cutMarginK: sharp(-1), onMarginK: null, opens: true }
+  const found = asked(tooSlow, { reach: { timeToTargetS: sharp(Number.POSITIVE_INFINITY), held }, within })
+  expect(found).toMatchObject({ verdict: 'fail', change: 'take a thermostat that opens and closes above the target, or ask for less' })
+  expect(found.says).toContain('since the thermostat may open before')
+  // One that opens above it keeps nothing from it.
+  const above = { ...held, cutMarginK: sharp(1) }
+  expect(asked(tooSlow, { reach: { timeToTargetS: sharp(700), held: above }, within }).change).toContain('more power')
+})
+
 it('on an assumed value is a caution at best', () => {
   expectDoubted(tooSlow, reach(assumed(sharp(300))))
 })
