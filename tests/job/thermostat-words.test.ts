@@ -20,7 +20,20 @@ it.each([
   'thermostat 60 °C ± 5 K',
   'thermostat (normally closed, 10 A, 24 V)',
   'adjustable capillary thermostat T2, off at 60 °C',
-  'sump thermostat NC'
+  'sump thermostat NC',
+  '60 °C bimetal thermostat T1',
+  'snap-disc thermostat T1',
+  'bi-metal thermostat',
+  'safety thermostat T1',
+  'limit thermostat',
+  'manual-reset thermostat',
+  'normally-closed thermostat',
+  'thermostat 60±5 °C',
+  'thermostat of the gearbox',
+  'thermostat in the oil sump',
+  'thermostat, opens above 60 °C',
+  'thermostat, opens on rise',
+  'thermostat T1, off at 60 °C, on at 45 °C.'
 ])('%s is one', words => {
   expect(namesThermostat(words)).toBe(true)
 })
@@ -51,6 +64,8 @@ it.each([
   'thermostat for the other heater',
   'thermostat, normally open',
   'thermostat off',
+  'thermostat, closes at 60 °C, T1',
+  'thermostat, on at 60 °C',
   'no thermostat',
   'switch S4',
   'thermostats'

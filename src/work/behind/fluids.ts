@@ -6,8 +6,9 @@ const WATERY = 'coolants?|antifreeze|glycol|brine|\\p{L}*water'
 
 /** What is a gas, or becomes one as soon as it is let out, fuel and refrigerant alike; a glycol named after one is a coolant. */
 const FUEL_GASES =
-  'lp\\p{L}*|[cl]ng|gpl|\\p{L}*(methane|propane|butane)s?|(propylene|ethylene)(?! glycol)|propene|acetylene|hydrogen|h2|ether|dme'
-const BURNING_GASES = '(natural|town|lp|petroleum|producer|marsh|sewer|digester|wood|coal|cooking|camping|fuel) gas|(auto|bio|syn)gas|mapp'
+  'lp\\p{L}*|[cl]ng|gpl|\\p{L}*(methane|propane|butane)s?|ethane|(propylene|ethylene)(?! glycol)|propene|\\p{L}*acetylene|hho|hydrogen|h2|ether|dme'
+const BURNING_GASES =
+  '(natural|town|lp|petroleum|producer|marsh|sewer|digester|wood|coal|cooking|camping|fuel|blast furnace|coke oven|water|landfill|lighter) gas|(auto|bio|syn)gas|mapp'
 const OXYGEN_NAMES = 'oxygen|o2'
 const INERT_NAMES = 'nitrogen|n2|argon|helium'
 const OTHER_GASES = 'ammonia|nh3|refrigerants?|freon\\p{L}*|halon|h?c?fcs?|hfos?|r ?\\d{2,4}\\p{L}{0,2}|sf6|so2|chlorine'

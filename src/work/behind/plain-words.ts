@@ -7,10 +7,10 @@ export function plainWords(text: string): string {
     .trim()
 }
 
-/** The same, cut where a stop, a bracket or a dash parts what is said: "oxygen, free of oil" is not free of oxygen. */
+/** The same, cut where a stop, a bracket or a dash parts what is said: "oxygen, free of oil" is not free of oxygen; 14.5 is one figure. */
 export function clausesOf(text: string): readonly string[] {
   return text
     .normalize('NFKC')
-    .split(/[–—,;:.!?()/\n]|\s[-‐‑]+\s/u)
+    .split(/(?<!\d)[,.]|[,.](?!\d)|[–—;:!?()/\n]|\s[-‐‑]+\s/u)
     .map(plainWords)
 }

@@ -32,16 +32,40 @@ it.each(['nitrogen? no: oxygen', 'no more oxygen than needed', 'if not oxygen', 
   expect(verdict(medium, 'coolant')).toBe('fail')
 })
 
-it.each(['acetylene', 'propane', 'hydrogen', 'natural gas', 'LPG', 'camping gas', 'nitrogen or propane', '95 % hydrogen in nitrogen'])(
-  '%s burns itself and fails, whatever is there',
-  medium => {
-    for (const behind of ['petrol', 'coolant', 'nothing', null]) expect(verdict(medium, behind), String(behind)).toBe('fail')
-  }
-)
+it.each([
+  'acetylene',
+  'propane',
+  'hydrogen',
+  'natural gas',
+  'LPG',
+  'camping gas',
+  'ethane',
+  'coke oven gas',
+  'oxyacetylene',
+  'nitrogen or propane',
+  '95 % hydrogen in nitrogen'
+])('%s burns itself and fails, whatever is there', medium => {
+  for (const behind of ['petrol', 'coolant', 'nothing', null]) expect(verdict(medium, behind), String(behind)).toBe('fail')
+})
 
 it('so little hydrogen in nitrogen that it does not burn is left to who knows it', () => {
-  for (const medium of ['nitrogen with 5 % hydrogen', '95 % nitrogen, 5 % hydrogen']) expect(verdict(medium, 'coolant')).toBe('caution')
-  for (const medium of ['air with 5 % hydrogen', 'nitrogen 5 %, hydrogen 95 %']) expect(verdict(medium, 'coolant')).toBe('fail')
+  for (const medium of [
+    'nitrogen with 5 % hydrogen',
+    '95 % nitrogen, 5 % hydrogen',
+    '5 % hydrogen, 95 % nitrogen',
+    '5% H2 / 95% N2',
+    'hydrogen 5 % in nitrogen',
+    '4.5 % hydrogen in nitrogen'
+  ])
+    expect(verdict(medium, 'coolant'), medium).toBe('caution')
+  for (const medium of [
+    'air with 5 % hydrogen',
+    'nitrogen 5 %, hydrogen 95 %',
+    '14.5 % hydrogen in nitrogen',
+    '14,5 % hydrogen in nitrogen',
+    '45 % hydrogen, nitrogen'
+  ])
+    expect(verdict(medium, 'coolant'), medium).toBe('fail')
 })
 
 it.each([
@@ -52,7 +76,8 @@ it.each([
   'no oxygen-free nitrogen',
   'without argon',
   'instead of nitrogen what there is',
-  'nitrogen, or what is at hand'
+  'nitrogen, or what is at hand',
+  '80 % nitrogen'
 ])('%s is no pass', medium => {
   for (const behind of ['petrol', 'gear oil', 'coolant']) expect(verdict(medium, behind), behind).toBe('caution')
 })
@@ -70,6 +95,16 @@ it.each([
   'Argon',
   'helium',
   'nitrogen, never air',
+  'oxygen-free dry nitrogen',
+  'oxygen-free N2',
+  'oxygen-free argon',
+  'nitrogen oxygen-free',
+  'dry nitrogen, oxygen-free grade',
+  'nitrogen free of oxygen',
+  'nitrogen without any oxygen',
+  'nitrogen, neither air nor oxygen',
+  'nitrogen, never propane',
+  'nitrogen, 99.9 %',
   'inert gas'
 ])('%s is inert', medium => {
   for (const behind of ['petrol', 'gear oil', null]) expect(verdict(medium, behind), String(behind)).toBe('pass')
