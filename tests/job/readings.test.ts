@@ -16,7 +16,8 @@ describe('what no circuit can have shown', () => {
     ['two things at once', '{ at: left+ to left-, volts: 26 V, amps: 2 A }', 'readings.0', 'volts and amps', undefined],
     ['amps where nothing joins', '{ at: bus to left+, amps: 2 A }', 'readings.0.at', 'nothing joins', undefined],
     ['a test current without volts', '{ at: left+ to left-, amps: 2 A, passing: 10 A }', 'readings.0.passing', 'without volts', undefined],
-    ['a test current of nothing', '{ at: left+ to left-, volts: 2 mV, passing: 0 A }', 'readings.0.passing', 'test current', undefined],
+    ['a test current of nothing', '{ at: left+ to left-, volts: 2 mV, passing: 0 A }', 'readings.0.passing', '"0 A"', undefined],
+    ['a test current the other way', '{ at: left+ to left-, volts: 2 mV, passing: -5 A }', 'readings.0.passing', '"-5 A"', undefined],
     ['more than a meter shows', '{ at: left+ to left-, volts: 4000 V }', 'readings.0.volts', '4000 V', undefined],
     [
       'a resolution of another unit',

@@ -95,6 +95,7 @@ export const READINGS = list(
         }
       ),
       passing: quantity('current', 'known current passed from outside with the power off, where volts are of a millivolt test', {
+        least: LEAST_TEST_A,
         example: '10 A'
       }),
       meter: meter('the meter of this reading', '0.5', '2', '0.01 V')
