@@ -10,7 +10,7 @@ export type At = (element: PlainElement) => Through
 type Fed = Omit<FedBackwards, 'clearedS'>
 
 /** A load with less than this share of the greatest voltage over any, or of its own where it is fed, is off: what is left is the shift of its ground. */
-const OFF = 0.05
+export const OFF_RATIO = 0.05
 /** Of the greatest source: what stands over a load is no more than rounding. */
 const ROUNDING = 1e-9
 
@@ -36,7 +36,7 @@ export class BackwardsWatch {
     this.direct = directNodes(network, this.unbridged)
     this.offV = Math.max(
       ROUNDING * Math.max(0, ...network.elements.map(element => (element.kind === 'source' ? Math.abs(element.sourceV) : 0))),
-      OFF * Math.max(0, ...this.loads.map(load => Math.abs(before(load).dropV)))
+      OFF_RATIO * Math.max(0, ...this.loads.map(load => Math.abs(before(load).dropV)))
     )
   }
 
@@ -52,7 +52,7 @@ export class BackwardsWatch {
   private fed(load: PlainElement, { currentA, dropV }: Through, direct: ReadonlySet<string>): Fed | null {
     const { id } = load
     const before = this.before(load)
-    const offV = Math.max(this.offV, OFF * (this.fedV[id] ?? 0))
+    const offV = Math.max(this.offV, OFF_RATIO * (this.fedV[id] ?? 0))
     if (Math.abs(dropV) <= offV) return null
     if (Math.abs(before.dropV) <= offV)
       return this.unbridged.has(id) ? { id, how: dropV < 0 ? 'reversed' : 'though switched off', dropV } : null

@@ -73,8 +73,8 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
     unanswered: [...found.flatMap(({ failed }) => failed ?? []).slice(0, 1), ...shorting]
   }
 
-  function inPosition({ state, open }: Tried): { readonly position: Position | null; readonly failed: Finding | null } {
-    const [fit, fed] = [positionFit(fitted, circuit, open), fedLoads(switching, open)]
+  function inPosition({ state, open, fed }: Feeding): { readonly position: Position | null; readonly failed: Finding | null } {
+    const fit = positionFit(fitted, circuit, open)
     try {
       const counts = most.isLess({ fit, fed }) || nearest.has(open)
       return { position: counts ? { state, fit, ...workedIn(job, fit), fed } : null, failed: null }
@@ -90,22 +90,25 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
   }
 }
 
-function triedIn(circuit: JobCircuit, switching: Switching): readonly Tried[] {
+/** With the loads that it feeds. */
+type Feeding = Tried & Pick<Position, 'fed'>
+
+function triedIn(circuit: JobCircuit, switching: Switching): readonly Feeding[] {
   const asDrawn = new Set(switching.open)
   const starts = startingPositions(switching)
   const keys = new Set(starts.map(keyOf))
   return switchPositions(switching, starts).map(open => ({
     state: positionName(circuit, asDrawn, open),
     open,
+    fed: fedLoads(switching, open),
     starts: keys.has(keyOf(open)) ? 'yes' : 'no'
   }))
 }
 
 /** Of what is not fed as it is drawn. */
-function nearestOf(switching: Switching, fed: Position['fed'], tried: readonly Tried[]): ReadonlySet<Opened> {
-  const switched = tried.map(({ open }) => ({ open, fed: fedLoads(switching, open) }))
+function nearestOf(switching: Switching, fed: Position['fed'], tried: readonly Feeding[]): ReadonlySet<Opened> {
   const unfed = switching.loads.flatMap(({ name }) => (fed.has(name) ? [] : [name]))
-  return new Set(unfed.flatMap(name => nearestFeeding(new Set(switching.open), switched, name).map(({ open }) => open)))
+  return new Set(unfed.flatMap(name => nearestFeeding(new Set(switching.open), tried, name).map(({ open }) => open)))
 }
 
 function workedIn(job: Job, fit: CircuitFit): Pick<Position, 'bounds' | 'heated'> {

@@ -4,6 +4,7 @@ import { NoAnswer } from '../../formula/no-answer.ts'
 import { silently } from '../../formula/working.ts'
 import type { SubjectOf } from '../../rules/rule.ts'
 import type { none } from '../../rules/switch/none.ts'
+import { OFF_RATIO } from '../../trade/circuit/backwards-watch.ts'
 import type { Wiring } from '../../trade/circuit/guarding.ts'
 import { fedThrough, leadingRound, staysFed } from '../../trade/circuit/switched-by.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
@@ -11,9 +12,6 @@ import { openRuns } from './guards-in.ts'
 import { loadIn } from './in-position.ts'
 import { switchRuns } from './on-together.ts'
 import { positionFit } from './position-fit.ts'
-
-/** A load with a twentieth of its voltage, as a walk of faults has it, is off. */
-const OFF = 0.05 ** 2
 
 /** What takes the power off a load; nothing where it stays fed, by itself or through others. */
 export function switchedOff(judged: CircuitJudged, name: string): Omit<SubjectOf<typeof none>, 'load'> {
@@ -77,8 +75,9 @@ function feedingPositions({ fit, positions, guards: { wiring } }: CircuitJudged,
     .filter(position => fedThrough(position, name, []) !== null)
 }
 
+/** By its power, what a walk of faults takes for off by its voltage. */
 function isOff(judged: CircuitJudged, name: string, leftW: number | null): boolean {
-  return leftW !== null && leftW <= OFF * greatestW(judged, name)
+  return leftW !== null && leftW <= OFF_RATIO ** 2 * greatestW(judged, name)
 }
 
 /** At the nominal; null where that has no answer. */

@@ -5,8 +5,11 @@ import { type JobCircuit, namedRuns } from './circuit-wiring.ts'
 
 /** Lines of a circuit with what can be opened and closed in them: what switches, and what is drawn open. */
 export function switchingOf(circuit: JobCircuit, { runs, loads, sources }: Required<Wiring>): Switching {
-  const named = namedRuns(circuit)
-  const switched = named.filter(({ run }) => run.through.some(item => markedItem(item).does === 'switches')).map(({ id }) => id)
-  const open = named.filter(({ run }) => run.through.some(({ state }) => state === 'open')).map(({ id }) => id)
-  return { runs, loads, sources, switchable: [...new Set([...switched, ...open])], open }
+  const open = namedRuns(circuit).flatMap(({ id, run: { through } }) => (through.some(({ state }) => state === 'open') ? [id] : []))
+  return { runs, loads, sources, switchable: [...new Set([...switchedRuns(circuit), ...open])], open }
+}
+
+/** Runs in which a switch, a relay or a thermostat stands. */
+export function switchedRuns(circuit: JobCircuit): readonly string[] {
+  return namedRuns(circuit).flatMap(({ id, run: { through } }) => (through.some(item => markedItem(item).does === 'switches') ? [id] : []))
 }

@@ -3,15 +3,15 @@ import { type FaultRoles, faultsGiven } from '../../fitting/circuit-faults.ts'
 import { runId } from '../../fitting/circuit-parts.ts'
 import { nominalPlain, type Plain } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
-import { markedItem } from '../../job/circuit-names.ts'
 import { keyOf, type Opened } from '../../trade/circuit/closings.ts'
 import type { FaultGiven } from '../../trade/circuit/fault.ts'
 import { type StatedFault, walkWithout } from '../../trade/circuit/switched-walk.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
-import { type JobCircuit, namedRuns } from './circuit-wiring.ts'
+import type { JobCircuit } from './circuit-wiring.ts'
 import { openRuns } from './guards-in.ts'
 import { positionName } from './position-name.ts'
 import type { Tried } from './positions-of.ts'
+import { switchedRuns } from './switching-of.ts'
 
 /** One position of the switches, as a walk of faults takes it. */
 interface WalkedPosition extends Omit<Tried, 'state'> {
@@ -55,8 +55,4 @@ export function offWalks(circuit: JobCircuit, positions: readonly [WalkedPositio
         return walkWithout(given, runId(id), positionName(circuit, drawn, off))
       })
     )
-}
-
-function switchedRuns(circuit: JobCircuit): readonly string[] {
-  return namedRuns(circuit).flatMap(({ id, run: { through } }) => (through.some(item => markedItem(item).does === 'switches') ? [id] : []))
 }
