@@ -1,11 +1,15 @@
 import type { Opened } from './closings.ts'
+import { fewestClosed } from './fewest-closed.ts'
 import { loadWay } from './load-way.ts'
 import type { Switching } from './switch-positions.ts'
 
 /** Loads that a source drives a current through. */
-export function fedLoads({ runs, loads, sources }: Switching, position: Opened): ReadonlySet<string> {
-  const closed = runs.filter(({ id }) => !position.has(id))
-  return new Set(loads.flatMap(({ name }) => (loadWay({ runs: closed, loads }, sources, name) === null ? [] : [name])))
+export function fedLoads(switching: Switching, position: Opened): ReadonlySet<string> {
+  return new Set(switching.loads.flatMap(({ name }) => (isFed(switching, position, name) ? [name] : [])))
+}
+
+function isFed({ runs, loads, sources }: Switching, position: Opened, load: string): boolean {
+  return loadWay({ runs: runs.filter(({ id }) => !position.has(id)), loads }, sources, load) !== null
 }
 
 /** Every other run beside it that no load needs then. */
@@ -21,19 +25,12 @@ export function alone(switching: Switching, beside: readonly string[], id: strin
   return open
 }
 
-/** For each load that is off as drawn: of what is closed where most is, what is drawn open opened again, but what the load needs. */
+/** For each load that is off as drawn: what is drawn open closed, but no more than the load needs; each way that closes the fewest. */
 export function needed(switching: Switching, most: Opened): readonly Opened[] {
-  if (switching.open.length < 2) return []
+  const closed = switching.open.filter(id => !most.has(id))
+  if (closed.length < 2) return []
   const drawn = fedLoads(switching, new Set(switching.open))
-  return [...fedLoads(switching, most)].filter(load => !drawn.has(load)).map(load => neededBy(switching, most, load))
-}
-
-function neededBy(switching: Switching, most: Opened, load: string): Opened {
-  const open = new Set(most)
-  for (const id of switching.open) {
-    if (most.has(id)) continue
-    open.add(id)
-    if (!fedLoads(switching, open).has(load)) open.delete(id)
-  }
-  return open
+  return [...fedLoads(switching, most)]
+    .filter(load => !drawn.has(load))
+    .flatMap(load => fewestClosed({ most, closed, isFed: position => isFed(switching, position, load) }))
 }

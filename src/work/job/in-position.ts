@@ -30,7 +30,7 @@ interface Feeding {
   readonly first: Position
   /** Where most is lost on its way. */
   readonly most: Position
-  /** Where it gets least power, of those with no more switches off, and of those that feed it with the fewest changed from how they are drawn. */
+  /** Where it gets least power, of those that feed it with the fewest switches changed from how they are drawn or with no more off than there. */
   readonly least: Position
 }
 
@@ -39,11 +39,13 @@ export function feeding({ positions: { worked } }: CircuitJudged, name: string):
   const [first = worked[0], ...others] = worked.filter(({ fed }) => fed.has(name))
   if (others.length === 0) return { first, most: first, least: first }
   const all = [first, ...others] as const
-  const least = new Set([...all.filter(one => offCount(one) <= offCount(first)), ...nearest(worked, name)])
+  const near = nearest(worked, name)
+  const fewestOff = Math.min(...near.map(offCount))
+  const [least, ...lesser] = [...near, ...all.filter(one => !near.includes(one) && offCount(one) <= fewestOff)]
   return {
     first,
     most: highestOf(all, at => loadIn(at, name).dropPercent?.high),
-    least: highestOf([first, ...others.filter(one => least.has(one))], at => -loadIn(at, name).powerW.low)
+    least: highestOf([least!, ...lesser], at => -loadIn(at, name).powerW.low)
   }
 }
 

@@ -290,3 +290,30 @@ describe('a heater behind what a switch leads round gets least with that off, ho
     expect(says.startsWith(`${state}power of one`)).toBe(true)
   })
 })
+
+describe('a heater with a way past its dropper and one through it, each behind two switches drawn open, gets least through the dropper', () => {
+  const way = (marks: readonly [string, string], end: string) => [
+    `from: p, to: ${marks[0]}, ${SWITCHED(marks[0], ', state: open')}`,
+    `from: ${marks[0]}, to: ${end}, ${SWITCHED(marks[1], ', state: open')}`
+  ]
+  const [past, through] = [way(['HI', 'HX'], 'h'), way(['LO', 'LX'], 'd')]
+  // By hand, I²R: 100 mohm of source and fuse, 100 mohm each of S1, LO and LX, 4 ohm before the heater of 1.8 ohm.
+  it.each([
+    ['past it first', '', [...past, ...through]],
+    ['through it first', '', [...through, ...past]],
+    ['the main switch open too, past it first', 'switch S1 and ', [...past, ...through]],
+    ['the main switch open too, through it first', 'switch S1 and ', [...through, ...past]]
+  ] as const)('%s', (_, main, ways) => {
+    const { of } = judged({
+      runs: [FEED, `from: a, to: p, ${SWITCHED('S1', main === '' ? '' : ', state: open')}`, ...ways],
+      loads: [
+        `${heater('one', 'h')}, least-power: 40 W`,
+        'load: dropper, resistance: 4 ohm, inrush: { times: 1, lasts: 1 s }, from: d, to: h'
+      ]
+    })
+    const { verdict, value, says } = of('.one', 'heater/weak')!
+    expect(verdict).toBe('fail')
+    expect(value).toBeCloseTo((12 / 6.2) ** 2 * 1.8, 6)
+    expect(says.startsWith(`with ${main}switch LO and switch LX on: power of one`)).toBe(true)
+  })
+})
