@@ -13,16 +13,20 @@ type Joint = BoundsOf<ReturnType<typeof jointFit>>
  * share of the thread that is left, and the casting so much more as lets it pass beside its wall. What is certain here need not be worked
  * out again.
  */
-export function engagedToSpare(joint: Joint, engagedMm: Bounded, lessMm: Given, wallFactor: number): boolean {
+export function loadsToSpare(joint: Joint, engagedMm: Bounded, lessMm: Given, wallFactor: number): boolean {
   const share = 1 - lessMm.high / engagedMm.low
-  const { internalStripLoadN, externalStripLoadN, preloadN, engagementSpareMm, engagementRequiredMm, highestTorqueNm, torqueNm } = joint
+  const { internalStripLoadN, externalStripLoadN, preloadN, highestTorqueNm, torqueNm } = joint
   return (
     share > 0 &&
     isLeft(internalStripLoadN, share * wallFactor, preloadN, LEAST_FACTOR) &&
     isLeft(externalStripLoadN, share, preloadN) &&
-    isLeft(highestTorqueNm, share, torqueNm) &&
-    (engagementSpareMm === null || engagementSpareMm.low - (SURE_FACTOR - 1) * engagementRequiredMm.high >= lessMm.high)
+    isLeft(highestTorqueNm, share, torqueNm)
   )
+}
+
+/** Whether with so much less the part would still break first. */
+export function engagementToSpare({ engagementSpareMm, engagementRequiredMm }: Joint, lessMm: Given): boolean {
+  return engagementSpareMm === null || engagementSpareMm.low - (SURE_FACTOR - 1) * engagementRequiredMm.high >= lessMm.high
 }
 
 function isLeft(holds: Bounded | null, share: number, pulls: Bounded | null, timesFactor = 1): boolean {

@@ -1,20 +1,21 @@
 import type { HoleFit } from '../../fitting/hole-fit.ts'
-import { jointFit } from '../../fitting/joint-fit.ts'
+import { type JointFit, jointFit } from '../../fitting/joint-fit.ts'
 import { type Bounded, type BoundsOf, boundsOf } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import { noAnswer } from '../../rules/finding.ts'
+import { engagementShort } from '../../rules/joint/engagement-short.ts'
 import type { Lack } from '../../rules/judge.ts'
 import { JOINT_RULES } from '../../rules/list.ts'
-import { asked } from '../../rules/rule.ts'
+import { asked, type Rule } from '../../rules/rule.ts'
 import type { JointFigure, JointSubject } from '../../rules/subjects.ts'
 import type { ThreadPlace } from '../../rules/thread-doubts.ts'
 import type { Casting } from '../../trade/joint/casting.ts'
 import { wallBeside } from '../../trade/joint/wall-share.ts'
 import { JOINT_RESULTS, TORQUE_RESULT } from '../results/joint-results.ts'
-import { engagedToSpare } from './engaged-to-spare.ts'
+import { engagementToSpare, loadsToSpare } from './engaged-to-spare.ts'
 import type { JobHole } from './hole-fit-of.ts'
 import { type FoundJoint, jointFitOf, metalOf, ringLack, wideFit } from './joint-fit-of.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
@@ -34,16 +35,19 @@ export function judgeJoint(job: Job, hole: JobHole, { fit, wallLeftMm, engagedMm
     const found = jointFitOf(job, hole, { fit, metal })
     const bounds = found.fit === null ? null : boundsOf(found.fit, jointFit)
     const place = placeOf(job, hole, { fit, wallLeftMm })
-    const spared = (mm: Given) =>
-      bounds !== null && engagedMm !== null && engagedToSpare(bounds, engagedMm, mm, place.wall?.shareFactor ?? 1)
-    const judgedBy = (by: Seen['bounds']) => {
+    const judgedBy = (by: Seen['bounds'], rules: readonly Rule<JointSubject>[] = JOINT_RULES) => {
       const subject = subjectOf(job, hole, { found, bounds: by, metal, place })
-      return JOINT_RULES.map(rule => asked(rule, subject))
+      return rules.map(rule => asked(rule, subject))
+    }
+    const behindUndercut = (mm: Given) => {
+      if (found.fit === null || bounds === null) return judgedBy(null)
+      if (engagedMm === null || !loadsToSpare(bounds, engagedMm, mm, place.wall?.shareFactor ?? 1)) return judgedBy(behind(found.fit, mm))
+      return engagementToSpare(bounds, mm) ? [] : judgedBy(behind(untightened(found.fit), mm), [engagementShort])
     }
     const results = bounds === null ? [] : prefixed('joint', [...resultsBy(JOINT_RESULTS, bounds), ...resultsBy(TORQUE_RESULT, bounds)])
     return {
       results,
-      findings: undercutDoubted(judgedBy(bounds), job.parts[hole.takes]!, mm => (spared(mm) ? [] : judgedBy(behind(found, mm))))
+      findings: undercutDoubted(judgedBy(bounds), job.parts[hole.takes]!, behindUndercut)
     }
   } catch (error) {
     if (!(error instanceof NoAnswer)) throw error
@@ -52,8 +56,13 @@ export function judgeJoint(job: Job, hole: JobHole, { fit, wallLeftMm, engagedMm
 }
 
 /** The same joint, its part with a plain length under the shoulder. */
-function behind({ fit }: FoundJoint, undercutMm: Given): Seen['bounds'] {
-  return fit === null ? null : boundsOf({ ...fit, part: { ...fit.part, undercutMm } }, jointFit)
+function behind(fit: JointFit, undercutMm: Given): Seen['bounds'] {
+  return boundsOf({ ...fit, part: { ...fit.part, undercutMm } }, jointFit)
+}
+
+/** How much is engaged, and how much is wanted, is the same whatever the torque. */
+function untightened(fit: JointFit): JointFit {
+  return { ...fit, torque: null, holds: { ...fit.holds, friction: null, clampN: null, bearing: null } }
 }
 
 interface Seen {
