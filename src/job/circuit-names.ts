@@ -36,9 +36,13 @@ export function markedItem({ what, fuse, breaker, switch: switched, thermostat }
 /** What opens by itself at too much current. */
 export const PROTECTOR = /\b(fuse|breaker|protector)\b/i
 
+/** A plug near a relay is a plug. */
+const PLACE = /\s(at|near|by|beside|behind|under|above|next to|in|inside|on|from|to)\s.*$/is
+
 function doingOf(what: string): MarkedItem['does'] {
-  if (PROTECTOR.test(what)) return 'protects'
-  return /\b(switch|relay)\b/i.test(what) || namesThermostat(what) ? 'switches' : 'joins'
+  const thing = what.replace(PLACE, '')
+  if (PROTECTOR.test(thing)) return 'protects'
+  return /\b(switch|relay)\b/i.test(thing) || namesThermostat(what) ? 'switches' : 'joins'
 }
 
 /** A fuse or breaker of which nobody said where on the wire of its run it sits: anywhere. */
