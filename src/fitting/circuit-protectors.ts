@@ -2,11 +2,11 @@ import type { Plain } from '../formula/given.ts'
 import { silently } from '../formula/working.ts'
 import { conductorBySize } from '../trade/circuit/ampacity-conductor.ts'
 import { loadRoomA } from '../trade/circuit/guarded-wire.ts'
+import { inrushHeld } from '../trade/circuit/inrush-steps.ts'
 import { loadPercent } from '../trade/circuit/protection.ts'
 import { allowedLoad } from '../trade/circuit/protection-ambient.ts'
 import { breakingCapacity } from '../trade/circuit/protection-breaking.ts'
 import { overloadedTo } from '../trade/circuit/protection-heating.ts'
-import { openingTime } from '../trade/circuit/protection-opening.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../trade/circuit/protection-wire-limit.ts'
 import type { CircuitFit, FittedProtector } from './circuit.ts'
@@ -33,6 +33,7 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
   const { loadA } = around
   const behind = switchedOn(around.loads, fitted.loads, around.fed)
   const inrush = coldStart(behind)
+  const held = inrush === null ? null : inrushHeld(style, ratingA, inrush.steps)
   return {
     name: fitted.name,
     ratingA,
@@ -49,7 +50,8 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     inrush,
     unknownCold: unknownCold(behind),
     assumedCold: assumedCold(behind),
-    inrushShortestS: inrush === null ? null : (openingTime(style, { currentA: inrush.currentA, ratingA })?.shortestS ?? null),
+    inrushHeld: held,
+    inrushShortestS: held?.steps.at(0)?.shortestS ?? null,
     busV: around.busV,
     nearA: around.nearA,
     breakingA
