@@ -41,7 +41,7 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     loadPercent: loadPercent({ loadA, ratingA }),
     placeC,
     allowed,
-    loadRoomA: allowed === null ? null : loadRoomA({ allowedLoadA: allowed.allowedA, loadA }),
+    loadRoomA: allowed === null || allowed.allowedA === null ? null : loadRoomA({ allowedLoadA: allowed.allowedA, loadA }),
     coolerRoomA: allowed === null ? null : silently(() => loadRoomA({ allowedLoadA: allowed.coolerA, loadA })),
     limit,
     throughA,

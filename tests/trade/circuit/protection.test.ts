@@ -24,7 +24,7 @@ const JOB: ProtectionGiven = {
 it('carries bounds to load, limit and times', () => {
   const found = boundsOf(JOB, protection)
   expect(found.loadPercent).toMatchObject({ value: 70, low: 65, high: 75 })
-  expect(found.allowed!.allowedA.value).toBe(7.5)
+  expect(found.allowed!.allowedA!.value).toBe(7.5)
   expect(found.limit.wireLimitA!.value).toBe(37.5) // 1.5 · 25
   expect(found.wireMarginA!.value).toBe(27.5)
   expect(found.breakingA!.value).toBe(1000)
