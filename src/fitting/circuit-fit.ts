@@ -34,7 +34,7 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
         loadA: runsA.get(one.run)!,
         wireA: one.holds.beside.length === 0 ? runsA.get(one.run)! : runsA.get(one.holds.run!)!,
         busV: highestV,
-        nearA: asItIs === null ? null : prospectiveA(fit, one, asItIs)
+        nearInA: asItIs === null ? [] : prospectiveA(fit, one, asItIs)
       })
     ),
     switches: fit.switches.map(one => atSwitch(one, { busV, loads: fit.loads, fed, runA: runsA.get(one.run)! })),

@@ -34,7 +34,7 @@ export function atLoad(fitted: Plain<FittedLoad>, { settled, busV, heaterC, unlo
 /** What its sources give, less what it takes and what stands in series with it takes: what is left was lost in the runs. */
 function lost({ name, way }: Plain<FittedLoad>, { settled: { flows }, unloadedV }: Pick<Around, 'settled' | 'unloadedV'>, atV: number) {
   if (way === null) return { dropV: null, dropPercent: null }
-  const givenV = unloadedV === null ? atTerminalsV(way.sources, flows) : unloadedV[way.feed]! - unloadedV[way.back]!
+  const givenV = unloadedV === null || atV === 0 ? atTerminalsV(way.sources, flows) : unloadedV[way.feed]! - unloadedV[way.back]!
   const takenV = way.passes.reduce((sum, { load, turned }) => {
     const acrossV = load === name ? atV : flows[loadId(load)]!.dropV
     return sum + (turned ? -acrossV : acrossV)
@@ -43,9 +43,9 @@ function lost({ name, way }: Plain<FittedLoad>, { settled: { flows }, unloadedV 
   return { dropV, dropPercent: feed.dropPercent({ dropV, busV: givenV }) }
 }
 
-/** Of sources one after the other. */
+/** Of sources one after the other; of those side by side the highest. */
 function atTerminalsV(sources: LoadWay['sources'], flows: Settled['flows']): number {
-  return sources.flat().reduce((sum, id) => sum - flows[id]!.dropV, 0)
+  return sources.reduce((sum, beside) => sum + Math.max(...beside.map(id => -flows[id]!.dropV)), 0)
 }
 
 interface Flowing {

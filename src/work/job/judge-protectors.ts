@@ -21,6 +21,7 @@ import { PROTECTOR_RESULTS, SWITCH_RESULTS } from '../results/circuit-results.ts
 import { type RatedProtector, toldOf } from './circuit-guards.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns, protectorMark } from './circuit-wiring.ts'
+import { greatestShort } from './greatest-short.ts'
 import { highestOf, inPosition, unseenFinding } from './in-position.ts'
 import type { Placed } from './placed.ts'
 import type { Position } from './positions-of.ts'
@@ -100,18 +101,20 @@ function inrushSubject(
   return { protector, currentA: cold?.currentA ?? null, held, unknown: { names, at }, assumedCold }
 }
 
-function interruptingFinding(judged: CircuitJudged, { nearA, busV }: Bounds, rated: RatedProtector) {
+function interruptingFinding(judged: CircuitJudged, { nearInA, busV }: Bounds, rated: RatedProtector) {
+  const { faultA, state } = greatestShort(judged, nearInA)
   const breaking = breakingOf(styleOf(rated.style), rated.ratingA.value)
   const unsure = judged.fit.inside === 'known' ? noShort(judged, rated) : null
-  return asked(interrupting, {
+  const found = asked(interrupting, {
     protector: toldOf(rated),
     where: 'right behind it',
-    faultA: nearA,
+    faultA,
     busV,
     ...breaking,
     ...steadyOf(judged.circuit),
     unsure
   })
+  return inPosition(found, { state })
 }
 
 /** Of the shorts that this one has to clear, the one with the least current. */
