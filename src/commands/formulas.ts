@@ -12,6 +12,7 @@ import * as feed from '../trade/circuit/feed.ts'
 import * as fuse from '../trade/circuit/fuse-resistance.ts'
 import * as guardedWire from '../trade/circuit/guarded-wire.ts'
 import * as heatBalance from '../trade/circuit/heat-balance.ts'
+import * as inrushSteps from '../trade/circuit/inrush-steps.ts'
 import * as load from '../trade/circuit/load.ts'
 import * as protection from '../trade/circuit/protection.ts'
 import * as protectorPlace from '../trade/circuit/protection-ambient.ts'
@@ -113,6 +114,7 @@ export const FORMULA_FILES: { readonly [room: string]: readonly object[] } = {
     heatBalance,
     switchFactor,
     switchInrush,
+    inrushSteps,
     bond
   ],
   supply: [supplyLoad, margin, phase, generator, peukert, batteryState, battery],

@@ -38,14 +38,10 @@ export function ratingFindings(words: ProtectWords, r: Found, wish: ProtectorWis
       // The table of the aircraft practice asks for none of it; the sum of an overload does.
       assumed: words.practice === 'aircraft' && r.heating === null ? null : assumedOf(wish)
     }),
-    ...(words.inrush === null ? [] : [asked(inrush, { protector, inrush: inrushOf(words, r), shortestS: r.inrush?.shortestS ?? null })]),
+    ...(words.inrush === null ? [] : [asked(inrush, { protector, currentA: r.inrushA, held: r.inrush })]),
     ...(words.fault === null ? [] : faultFindings(words, r, wish)),
     ...(words.fault === null && words.bus !== null ? voltageFindings(words, r) : [])
   ]
-}
-
-function inrushOf({ inrush }: ProtectWords, { inrushA }: Found) {
-  return { currentA: inrushA!, lastsS: inrush!.timeS.high }
 }
 
 /** Without a short nothing is said of currents; a bus that not every such part is sure to open is told all the same. */

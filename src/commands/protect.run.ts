@@ -2,6 +2,7 @@ import { Given, type Plain } from '../formula/given.ts'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { type Conductor, conductorOf, usualKind } from '../trade/circuit/conductor.ts'
 import { type GuardedWireGiven, guardedWire } from '../trade/circuit/guarded-wire.ts'
+import type { InrushStep } from '../trade/circuit/inrush-steps.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { noRating, type ProtectorWish, protectorChoice } from '../trade/circuit/protector-choice.ts'
 import type { SwitchGiven } from '../trade/circuit/switch.ts'
@@ -38,11 +39,17 @@ export const run: Run = quickSum(description, readers, words => {
     calculation: guardedWire,
     results: PROTECT_RESULTS,
     tried: words.rating === null && choice.candidates.length > 0 ? { ratings: ratingsTable(choice, choice.ratingA) } : {},
-    ...(words.plot ? { curves: (plain: Plain<GuardedWireGiven>) => protectorCurves(plain, `${plain.ratingA} A ${says}`) } : {}),
+    ...(words.plot
+      ? { curves: (plain: Plain<GuardedWireGiven>) => protectorCurves({ ...plain, inrush: stepsOf(plain) }, `${plain.ratingA} A ${says}`) }
+      : {}),
     findings: r => [...ratingFindings(words, r, wish), ...placeFindings(words, r)],
     cautions: r => cautionsOf(words, r, wish)
   })
 })
+
+function stepsOf({ inrush }: Plain<GuardedWireGiven>): readonly InrushStep[] {
+  return inrush === null ? [] : [{ currentA: inrush.currentA, lastsS: inrush.timeS }]
+}
 
 function contactsOf({ switch: ratingA, bus, load, current, inrush }: ProtectWords): SwitchGiven | null | readonly Diagnostic[] {
   if (ratingA === null) return null

@@ -1,6 +1,7 @@
 import type { Plain } from '../formula/given.ts'
 import * as feed from '../trade/circuit/feed.ts'
 import * as load from '../trade/circuit/load.ts'
+import type { LoadWay } from '../trade/circuit/load-way.ts'
 import type { Settled } from '../trade/circuit/part.ts'
 import { ratedSharePercent } from '../trade/circuit/rating-share.ts'
 import type { FittedLoad } from './circuit.ts'
@@ -13,31 +14,38 @@ interface Around {
   readonly settled: Settled
   readonly busV: number
   readonly heaterC: HeaterC
+  /** Of every point if nothing were taken; null where no sources stand side by side. */
+  readonly unloadedV: Settled['nodeV'] | null
 }
 
 /** What one load of a settled circuit gets. What only a rated load has is null for the others. */
-export function atLoad(fitted: Plain<FittedLoad>, { settled, busV, heaterC }: Around) {
+export function atLoad(fitted: Plain<FittedLoad>, { settled, busV, heaterC, unloadedV }: Around) {
   const flow = settled.flows[loadId(fitted.name)]!
   // What stands across a load that is switched off is rounding, of either sign.
   const atV = Math.abs(flow.dropV) < ROUNDING * Math.abs(busV) ? 0 : flow.dropV
   return {
     name: fitted.name,
     atV,
-    ...lost(fitted, settled, atV),
+    ...lost(fitted, { settled, unloadedV }, atV),
     ...taken(fitted, { atV, currentA: flow.currentA, powerW: flow.powerW, elementC: heaterC[fitted.name] })
   }
 }
 
 /** What its sources give, less what it takes and what stands in series with it takes: what is left was lost in the runs. */
-function lost({ name, way }: Plain<FittedLoad>, { flows }: Settled, atV: number) {
+function lost({ name, way }: Plain<FittedLoad>, { settled: { flows }, unloadedV }: Pick<Around, 'settled' | 'unloadedV'>, atV: number) {
   if (way === null) return { dropV: null, dropPercent: null }
-  const givenV = way.sources.reduce((sum, beside) => sum + Math.max(...beside.map(id => -flows[id]!.dropV)), 0)
+  const givenV = unloadedV === null || atV === 0 ? atTerminalsV(way.sources, flows) : unloadedV[way.feed]! - unloadedV[way.back]!
   const takenV = way.passes.reduce((sum, { load, turned }) => {
     const acrossV = load === name ? atV : flows[loadId(load)]!.dropV
     return sum + (turned ? -acrossV : acrossV)
   }, 0)
   const dropV = Math.max(0, givenV - takenV)
   return { dropV, dropPercent: feed.dropPercent({ dropV, busV: givenV }) }
+}
+
+/** Of sources one after the other; of those side by side the highest. */
+function atTerminalsV(sources: LoadWay['sources'], flows: Settled['flows']): number {
+  return sources.reduce((sum, beside) => sum + Math.max(...beside.map(id => -flows[id]!.dropV)), 0)
 }
 
 interface Flowing {

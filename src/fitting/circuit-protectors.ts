@@ -2,11 +2,11 @@ import type { Plain } from '../formula/given.ts'
 import { silently } from '../formula/working.ts'
 import { conductorBySize } from '../trade/circuit/ampacity-conductor.ts'
 import { loadRoomA } from '../trade/circuit/guarded-wire.ts'
+import { inrushHeld } from '../trade/circuit/inrush-steps.ts'
 import { loadPercent } from '../trade/circuit/protection.ts'
 import { allowedLoad } from '../trade/circuit/protection-ambient.ts'
 import { breakingCapacity } from '../trade/circuit/protection-breaking.ts'
 import { overloadedTo } from '../trade/circuit/protection-heating.ts'
-import { openingTime } from '../trade/circuit/protection-opening.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../trade/circuit/protection-wire-limit.ts'
 import type { CircuitFit, FittedProtector } from './circuit.ts'
@@ -20,8 +20,8 @@ interface Around {
   readonly loadA: number
   /** The highest of the sources. */
   readonly busV: number
-  /** Of a short right behind it. */
-  readonly nearA: number | null
+  /** Of a short right behind it, in each position of the switches. */
+  readonly nearInA: readonly (number | null)[]
   /** In the wire that it holds. */
   readonly wireA: number
 }
@@ -33,6 +33,7 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
   const { loadA } = around
   const behind = switchedOn(around.loads, fitted.loads, around.fed)
   const inrush = coldStart(behind)
+  const held = inrush === null ? null : inrushHeld(style, ratingA, inrush.steps)
   return {
     name: fitted.name,
     ratingA,
@@ -40,7 +41,7 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     loadPercent: loadPercent({ loadA, ratingA }),
     placeC,
     allowed,
-    loadRoomA: allowed === null ? null : loadRoomA({ allowedLoadA: allowed.allowedA, loadA }),
+    loadRoomA: allowed === null || allowed.allowedA === null ? null : loadRoomA({ allowedLoadA: allowed.allowedA, loadA }),
     coolerRoomA: allowed === null ? null : silently(() => loadRoomA({ allowedLoadA: allowed.coolerA, loadA })),
     limit,
     throughA,
@@ -49,11 +50,18 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     inrush,
     unknownCold: unknownCold(behind),
     assumedCold: assumedCold(behind),
-    inrushShortestS: inrush === null ? null : (openingTime(style, { currentA: inrush.currentA, ratingA })?.shortestS ?? null),
+    inrushHeld: held,
+    inrushShortestS: held?.steps.at(0)?.shortestS ?? null,
     busV: around.busV,
-    nearA: around.nearA,
+    nearInA: around.nearInA,
+    nearA: greatest(around.nearInA),
     breakingA
   }
+}
+
+function greatest(all: readonly (number | null)[]): number | null {
+  const known = all.filter(one => one !== null)
+  return known.length === 0 ? null : Math.max(...known)
 }
 
 /** What does not hang on any load. */

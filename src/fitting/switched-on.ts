@@ -1,5 +1,6 @@
 import type { Plain } from '../formula/given.ts'
-import { makeA, ownRatio } from '../trade/circuit/switch-inrush.ts'
+import { inrushSteps } from '../trade/circuit/inrush-steps.ts'
+import { ownRatio } from '../trade/circuit/switch-inrush.ts'
 import type { CircuitFit, FittedLoad } from './circuit.ts'
 import type { atLoad } from './circuit-loads.ts'
 import { followedOhm, ratedOhm } from './rated-ohm.ts'
@@ -48,10 +49,10 @@ export function assumedCold(loads: readonly SwitchedOn[]): readonly string[] {
   return loads.flatMap(({ name, inrush }) => (inrush?.basis === 'assumed' ? [name] : []))
 }
 
-/** All of them cold at once: each for itself. Null where there is none, or one is not known. */
+/** All of them cold at once, step by step as one after the other settles, the greatest current first. Null where there is none, or one is not known. */
 export function coldStart(loads: readonly SwitchedOn[]) {
   const known = loads.flatMap(({ steadyA, inrush }) => (inrush === null ? [] : [{ steadyA, ...inrush }]))
   if (known.length === 0 || known.length < loads.length) return null
-  const currentA = known.reduce((sum, one) => sum + makeA({ currentA: one.steadyA, coldRatio: one.times }), 0)
-  return { currentA, lastsS: Math.max(...known.map(({ lastsS }) => lastsS ?? 0)) }
+  const steps = inrushSteps(known)
+  return { currentA: steps[0]!.currentA, steps }
 }

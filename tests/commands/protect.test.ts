@@ -67,6 +67,15 @@ describe('the overload of aircraft wire', () => {
 
   // By hand: 20 A in open air at a rise of 75 K is 15.1 A at one of 43 K; 10.1 A (135 % of 7.5 A) makes 81 °C of it.
   // In a bundle of 15 the figure is 6.65 A, and 162 °C.
+  // 8 A of a 10 A fuse at 65 °C, by its sheet, and three quarters of that: 6 A; nothing is printed hotter.
+  it.each([
+    ['7 A', '90 °C', 'fail'],
+    ['5 A', '90 °C', 'not-judged']
+  ])('%s through a fuse of 10 A at %s', async (current, place, verdict) => {
+    const { findings } = await jsonOf(`protect --wire 2.5mm2 --practice road --rating 10A --current "${current}" --protector-at "${place}"`)
+    expect(findings.find(({ rule }: { rule: string }) => rule === 'protect/overloaded')).toMatchObject({ verdict })
+  })
+
   it('is no pass where nobody told how many lie together', async () => {
     expect(await over(PLACE)).toMatchObject({ verdict: 'caution', says: expect.stringContaining('bundle 1') })
     expect(await over(`${PLACE} --bundle 1`)).toMatchObject({ verdict: 'pass' })

@@ -12,7 +12,7 @@ interface Subject {
   readonly loadA: Bounded
   /** Where it sits. */
   readonly placeC: Bounded
-  /** Null where nothing is printed for a place so hot. */
+  /** Null where nothing is printed at all, and within it where nothing is for a place so hot. */
   readonly allowed: BoundsOf<AllowedLoad> | null
   readonly loadRoomA: Bounded | null
   /** By the row at the next lower printed temperature. */
@@ -27,11 +27,9 @@ export const overloaded: Rule<Subject> = {
   change: 'take the next larger rating that the wire allows, or a cooler place for it',
   source: SOURCES['fuse-load'],
   judge: ({ protector, placeC, loadA, allowed, loadRoomA, coolerRoomA }) => {
-    if (allowed === null || loadRoomA === null || coolerRoomA === null)
-      return {
-        ...plainly('not-judged', `${protector}: no re-rating is printed for a place so hot`),
-        change: "take the maker's re-rating, or a cooler place"
-      }
+    if (allowed === null || coolerRoomA === null) return unprinted(protector)
+    if (allowed.allowedA === null || allowed.readC === null || loadRoomA === null)
+      return aboveRows({ protector, loadA, allowed, coolerRoomA })
     const [is, may] = figuresApart(loadA.high, allowed.allowedA.low, facts)
     const says = `${protector}: ${is} flow at the worst end, ${may} may flow for good (read at ${degrees(allowed.readC.high)})`
     const judged = atLeast(facts, loadRoomA, { value: 0 }, says)
@@ -39,6 +37,26 @@ export const overloaded: Rule<Subject> = {
     if (judged.verdict === 'pass') return doubted(judged, doubtsOf(placeC))
     return judged.verdict !== 'fail' || coolerRoomA.low < 0 ? judged : betweenRows(judged, placeC, allowed)
   }
+}
+
+function unprinted(protector: string): Judged {
+  return {
+    ...plainly('not-judged', `${protector}: no re-rating is printed for a place so hot`),
+    change: "take the maker's re-rating, or a cooler place"
+  }
+}
+
+type Hottest = Pick<Subject, 'protector' | 'loadA'> & {
+  readonly allowed: NonNullable<Subject['allowed']>
+  readonly coolerRoomA: Bounded
+}
+
+/** Hotter lets nothing carry more: what is too much at the hottest printed row is, and what is not may be. */
+function aboveRows({ protector, loadA, allowed: { coolerA, coolerC }, coolerRoomA }: Hottest): Judged {
+  const [is, may] = figuresApart(loadA.high, coolerA.low, facts)
+  const hottest = `${may} may flow for good at ${degrees(coolerC.high)}, the hottest that is printed, and no more in a place so hot`
+  const judged = atLeast(facts, coolerRoomA, { value: 0 }, `${protector}: ${is} flow at the worst end, ${hottest}`)
+  return judged.verdict === 'fail' ? judged : unprinted(protector)
 }
 
 function degrees(atC: number): string {

@@ -20,6 +20,7 @@ export const fedA = formula('fedA', {
   of: ({ busV, resistanceOhm, loopOhm }) => busV / (resistanceOhm + loopOhm)
 })
 
+/** Of a circuit of several sources, each held at its terminals: r is what the load sees of all runs, and what sources exchange is no part of u. */
 export const dropV = formula('dropV', {
   says: 'drop there and back',
   symbol: 'u',

@@ -49,7 +49,7 @@ export function guardedWire(x: Plain<GuardedWireGiven>) {
     unprotectedMm: x.unprotectedMm,
     placeC: x.protectorC,
     ...found,
-    loadRoomA: allowed === null ? null : loadRoomA({ allowedLoadA: allowed.allowedA, loadA }),
+    loadRoomA: allowed === null || allowed.allowedA === null ? null : loadRoomA({ allowedLoadA: allowed.allowedA, loadA }),
     coolerRoomA: allowed === null ? null : silently(() => loadRoomA({ allowedLoadA: allowed.coolerA, loadA })),
     insulationC: x.insulationC,
     ...heatingOf(x),

@@ -37,22 +37,23 @@ function rowNear({ loads }: ProtectionStyle, ratingA: number, pick: (ambientC: r
 
 /** What a protector may carry, and where that was read. */
 export interface AllowedLoad {
-  readonly allowedA: number
-  readonly readC: number
+  /** Null where nothing is printed for a place so hot. */
+  readonly allowedA: number | null
+  readonly readC: number | null
   /** By the row at the next lower printed temperature: the same row where one is printed for just this temperature, or none below it. */
   readonly coolerA: number
   readonly coolerC: number
 }
 
-/** Null above the hottest row. */
+/** Null where no row is printed for it. */
 export function allowedLoad(style: ProtectionStyle, x: { readonly ratingA: number; readonly ambientC: number }): AllowedLoad | null {
   const { ratingA, ambientC } = x
   const row = loadRow(style, x)
-  if (row === undefined) return null
   const cooler = rowNear(style, ratingA, rows => Math.max(...rows.filter(one => one <= ambientC))) ?? row
+  if (cooler === undefined) return null
   const allowedOf = ({ loadPercent }: LoadRow) => allowedLoadA({ ratingA, sharePercent: loadPercent })
   const coolerA = silently(() => allowedOf(cooler))
-  return { allowedA: allowedOf(row), readC: row.ambientC, coolerA, coolerC: cooler.ambientC }
+  return { allowedA: row === undefined ? null : allowedOf(row), readC: row?.ambientC ?? null, coolerA, coolerC: cooler.ambientC }
 }
 
 /** What a thermal breaker holds in the cold, read at the next lower printed temperature: more than is written on it. Others keep their rating. */

@@ -1,6 +1,7 @@
 import { formula } from '../../formula/formula.ts'
 import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
+import { inrushHeld } from './inrush-steps.ts'
 import { allowedLoad } from './protection-ambient.ts'
 import { breakingCapacity } from './protection-breaking.ts'
 import { openingTime } from './protection-opening.ts'
@@ -53,7 +54,7 @@ export function protection(x: Plain<ProtectionGiven>) {
     wireMarginA: limit.wireLimitA === null ? null : limit.wireLimitA - ratingA,
     overload: overloadOf(style, ratingA),
     opening: x.faultA === null ? null : openingTime(style, { currentA: x.faultA, ratingA }),
-    inrush: x.inrush === null ? null : openingTime(style, { currentA: x.inrush.currentA, ratingA }),
+    inrush: x.inrush === null ? null : inrushHeld(style, ratingA, [{ currentA: x.inrush.currentA, lastsS: x.inrush.timeS }]),
     breakingA: breakingCapacity(style, ratingA)?.breakingA ?? null
   }
 }

@@ -25,6 +25,13 @@ export function startingPositions(switching: Switching): readonly Opened[] {
   return apart([drawn, ...allClosed(switching), ...insteadOf(switching), ...alone])
 }
 
+/** Of those the drawn one, and each in which nothing is open that is closed in another with all else as it is. */
+export function closedMost(switching: Switching): readonly Opened[] {
+  const [drawn, ...others] = startingPositions(switching)
+  const isMost = (one: Opened) => !others.some(other => other.size < one.size && [...other].every(id => one.has(id)))
+  return [drawn!, ...others.filter(isMost)]
+}
+
 /**
  * The positions besides the drawn one in which something may carry more: where one may start from, each without a run beside which
  * another leads the same way, of such runs each alone, and what a load that is off as drawn needs and no more.

@@ -5,6 +5,7 @@ import { ampacity } from '../../trade/circuit/ampacity.ts'
 import { conductorBySize } from '../../trade/circuit/ampacity-conductor.ts'
 import type { GuardedWireGiven } from '../../trade/circuit/guarded-wire.ts'
 import { heatedWire } from '../../trade/circuit/heated-wire.ts'
+import type { InrushStep } from '../../trade/circuit/inrush-steps.ts'
 import { openingTime } from '../../trade/circuit/protection-opening.ts'
 import { styleOf } from '../../trade/circuit/protection-styles.ts'
 import { ADIABATIC_S, withstandARootSPerMm2 } from '../../trade/circuit/short-heating.ts'
@@ -14,10 +15,14 @@ import { threeDigits } from '../../trade/circuit/three-digits.ts'
 import { conductorMm2 } from '../../trade/circuit/wire-resistance.ts'
 import { loadedWireC } from '../../trade/circuit/wire-warmth.ts'
 
-type Guarded = Pick<
-  Plain<GuardedWireGiven>,
-  'style' | 'ratingA' | 'loadA' | 'inrush' | 'faultA' | 'conductor' | 'practice' | 'insulationC' | 'ambientC' | 'altitudeM' | 'bundleCount'
->
+interface Guarded
+  extends Pick<
+    Plain<GuardedWireGiven>,
+    'style' | 'ratingA' | 'loadA' | 'faultA' | 'conductor' | 'practice' | 'insulationC' | 'ambientC' | 'altitudeM' | 'bundleCount'
+  > {
+  /** Of the switch-on, step by step. */
+  readonly inrush: readonly InrushStep[]
+}
 
 const POINTS = 121
 /** As far as a band is worth drawing where no short is given. */
@@ -25,15 +30,16 @@ const MOST_RATIO = 20
 const LEAST_SHARE = 0.6
 /** Less than this share of the rating is no load: it is switched off. */
 const NO_LOAD_SHARE = 1e-3
+const ROUNDING = 1e-9
 
 /** A protector against its wire and load at the nominal; nothing where no opening times are published for its style. */
 export function protectorCurves(x: Guarded, name: string): TimeCurrent | undefined {
   const { style, ratingA, loadA, faultA } = x
-  const inrush = isLoaded(x) ? x.inrush : null
+  const inrush = isLoaded(x) ? x.inrush.filter(({ currentA, lastsS }) => lastsS > 0 && currentA > loadA * (1 + ROUNDING)) : []
   if (styleOf(style).gates.length === 0) return undefined
   const currents = spaced(
     LEAST_SHARE * (isLoaded(x) ? Math.min(loadA, ratingA) : ratingA),
-    Math.max(MOST_RATIO * ratingA, 1.2 * (faultA ?? 0), 1.2 * (inrush?.currentA ?? 0))
+    Math.max(MOST_RATIO * ratingA, 1.2 * (faultA ?? 0), 1.2 * (inrush[0]?.currentA ?? 0))
   )
   const stands = wireStands(x)
   const marks = marksOf({ ...x, inrush })
@@ -88,16 +94,11 @@ function allHeatKept({ insulationC, conductor }: Guarded): (currentA: number) =>
 function marksOf(x: Guarded): readonly TimedCurrent[] {
   const { loadA, inrush, faultA, ratingA, style } = x
   const load = isLoaded(x) ? [{ name: `load ${threeDigits(loadA)} A`, currentA: loadA, timeS: null }] : []
-  const cold =
-    inrush === null
-      ? []
-      : [
-          {
-            name: `switch-on ${threeDigits(inrush.currentA)} A for ${showTime(inrush.timeS)}`,
-            currentA: inrush.currentA,
-            timeS: inrush.timeS
-          }
-        ]
+  const cold = inrush.map(({ currentA, lastsS: timeS }) => ({
+    name: `switch-on ${threeDigits(currentA)} A for ${showTime(timeS)}`,
+    currentA,
+    timeS
+  }))
   const opening = faultA === null ? null : openingTime(styleOf(style), { currentA: faultA, ratingA })
   const slowS = opening === null || opening.edge === 'unknown' ? Number.POSITIVE_INFINITY : opening.longestS
   const short = faultA === null ? [] : [{ name: `short at the far end ${threeDigits(faultA)} A`, currentA: faultA, timeS: finite(slowS) }]

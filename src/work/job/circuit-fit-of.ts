@@ -8,6 +8,7 @@ import { type ByThreads, byThreads } from '../../trade/circuit/by-threads.ts'
 import { AS_SOLID, conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
 import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
+import { closedMost } from '../../trade/circuit/switch-positions.ts'
 import { turnedSource } from '../../trade/circuit/turned-source.ts'
 import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
@@ -16,9 +17,10 @@ import { BUS, type JobCircuit, type JobRun, namedRuns, wiringOf } from './circui
 import { feedingGroups } from './feeding-groups.ts'
 import { fittedProtector } from './fitted-protector.ts'
 import { fittedShorts } from './fitted-shorts.ts'
-import { guardsIn, openRuns, wayIn } from './guards-in.ts'
+import { countedIn, guardsIn, openRuns, wayIn } from './guards-in.ts'
 import { loadOf } from './load-of.ts'
 import { switchesOf } from './switches-of.ts'
+import { switchingOf } from './switching-of.ts'
 import { bareWireOf } from './wire-before.ts'
 
 export interface FittedCircuit {
@@ -76,6 +78,7 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     protectors: guards.protectors.map(one => ({ ...fittedProtector(guards, one, runs), loads: drawn.guarding.get(one.run)!.loads })),
     switches: switchesOf(circuit, drawn),
     shorts: fittedShorts(guards, runs, loads),
+    closings: closedMost(switchingOf(circuit, countedIn(guards))).map(one => [...one]),
     groundPoints: returnPoints(wiring)
   }
   return { fit, guards }

@@ -22,6 +22,11 @@ export function guardsIn(guards: Guards, open: Opened): Guards {
   }
 }
 
+/** Lines that are counted on, with their sources: threads beside another way are none. */
+export function countedIn({ wiring, threads }: Pick<Guards, 'wiring' | 'threads'>): Required<Wiring> {
+  return { ...wiring, runs: wiring.runs.filter(({ id }) => !threads.open.has(id)), sources: wiring.sources! }
+}
+
 /** How a load comes by its current with some runs open; one that they cut off, as if they were closed. */
 export function wayIn({ wiring, threads }: Guards, open: Opened, name: string): LoadWay | null {
   const counted = wiring.runs.filter(({ id }) => !threads.open.has(id))

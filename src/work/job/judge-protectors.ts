@@ -21,6 +21,7 @@ import { PROTECTOR_RESULTS, SWITCH_RESULTS } from '../results/circuit-results.ts
 import { type RatedProtector, toldOf } from './circuit-guards.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns, protectorMark } from './circuit-wiring.ts'
+import { greatestShort } from './greatest-short.ts'
 import { highestOf, inPosition, unseenFinding } from './in-position.ts'
 import type { Placed } from './placed.ts'
 import type { Position } from './positions-of.ts'
@@ -53,7 +54,7 @@ function loadedFindings(judged: CircuitJudged, name: string, protector: string) 
   const { worked } = judged.positions
   const boundsIn = ({ bounds }: Position) => bounds.protectors.find(one => one.name === name)!
   const most = highestOf(worked, at => boundsIn(at).loadA.high)
-  const cold = highestOf(worked, at => boundsIn(at).inrush?.currentA.high)
+  const cold = coldest(worked, name)
   const fitted = most.fit.protectors.find(one => one.name === name)!
   const held = asked(overWire, {
     protector,
@@ -66,6 +67,13 @@ function loadedFindings(judged: CircuitJudged, name: string, protector: string) 
     isAlone(fitted) ? inPosition(held, most) : held,
     inPosition(asked(inrush, { ...inrushSubject(judged, protector, boundsIn(cold)), unsure: noLoads(fitted) }), cold)
   ]
+}
+
+/** In which switch-on takes most of it; in which most flows, where nothing is taken or published. */
+function coldest(worked: CircuitJudged['positions']['worked'], name: string): Position {
+  const boundsIn = ({ bounds }: Position) => bounds.protectors.find(one => one.name === name)!
+  const takes = highestOf(worked, at => boundsIn(at).inrushHeld?.takenPercent.high)
+  return boundsIn(takes).inrushHeld?.takenPercent.high ? takes : highestOf(worked, at => boundsIn(at).inrush?.currentA.high)
 }
 
 /** What others feed beside it is held against all of them together, however the switches stand. */
@@ -87,25 +95,26 @@ function tableAssumed({ job }: CircuitJudged, { wire }: FittedProtector, { overl
 function inrushSubject(
   { circuit }: CircuitJudged,
   protector: string,
-  { inrush: cold, inrushShortestS, unknownCold: names, assumedCold }: Bounds
+  { inrush: cold, inrushHeld: held, unknownCold: names, assumedCold }: Bounds
 ) {
   const at = circuit.loads.find(load => loadName(load) === names[0])?.path ?? []
-  const known = cold === null ? null : { currentA: cold.currentA, lastsS: cold.lastsS.high }
-  return { protector, inrush: known, unknown: { names, at }, assumedCold, shortestS: inrushShortestS }
+  return { protector, currentA: cold?.currentA ?? null, held, unknown: { names, at }, assumedCold }
 }
 
-function interruptingFinding(judged: CircuitJudged, { nearA, busV }: Bounds, rated: RatedProtector) {
+function interruptingFinding(judged: CircuitJudged, { nearInA, busV }: Bounds, rated: RatedProtector) {
+  const { faultA, state } = greatestShort(judged, nearInA)
   const breaking = breakingOf(styleOf(rated.style), rated.ratingA.value)
   const unsure = judged.fit.inside === 'known' ? noShort(judged, rated) : null
-  return asked(interrupting, {
+  const found = asked(interrupting, {
     protector: toldOf(rated),
     where: 'right behind it',
-    faultA: nearA,
+    faultA,
     busV,
     ...breaking,
     ...steadyOf(judged.circuit),
     unsure
   })
+  return inPosition(found, { state })
 }
 
 /** Of the shorts that this one has to clear, the one with the least current. */

@@ -8,6 +8,7 @@ import { fedLoads } from '../../trade/circuit/fed-loads.ts'
 import { mostClosed, type Switching, startingPositions, switchPositions } from '../../trade/circuit/switch-positions.ts'
 import type { FittedCircuit } from './circuit-fit-of.ts'
 import type { JobCircuit } from './circuit-wiring.ts'
+import { countedIn } from './guards-in.ts'
 import { type HeatedApart, heatedApart } from './heated-circuit-of.ts'
 import { MostCarried } from './most-carried.ts'
 import { nearestFeeding } from './nearest-feeding.ts'
@@ -123,6 +124,6 @@ export function allOn(circuit: JobCircuit, fitted: FittedCircuit): Opened | null
   return open.size === switching.open.length ? null : open
 }
 
-function countedSwitching(circuit: JobCircuit, { guards: { wiring, threads } }: FittedCircuit): Switching {
-  return switchingOf(circuit, { ...wiring, runs: wiring.runs.filter(({ id }) => !threads.open.has(id)), sources: wiring.sources! })
+function countedSwitching(circuit: JobCircuit, { guards }: FittedCircuit): Switching {
+  return switchingOf(circuit, countedIn(guards))
 }

@@ -30,7 +30,7 @@ export const PROTECT_RESULTS: ResultMap<ReturnType<typeof guardedWire>> = {
     opens('opens at the latest, at the fault', 't2'),
     r => (r.opening?.edge === 'unknown' ? null : r.opening?.longestS)
   ],
-  'inrush.opening-time.shortest': [opens('opens no sooner, at the inrush', 'ti'), r => r.inrush?.shortestS],
+  'inrush.opening-time.shortest': [opens('opens no sooner, at the inrush', 'ti'), r => r.inrush?.steps.at(0)?.shortestS],
   'overload.held': [heldA, r => r.overload?.heldA],
   'overload-temperature': [overload, r => (r.heating?.edge === 'published' ? r.heating.overloadC : null)],
   'short-circuit-temperature': [shortEnd, r => (r.short?.edge === 'unknown' ? null : r.short?.endC)],

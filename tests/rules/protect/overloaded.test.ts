@@ -46,6 +46,17 @@ it('where nothing is printed for the place is not judged', () => {
   expect(verdictOf(overloaded, { ...subject, allowed: null, loadRoomA: null, coolerRoomA: null })).toBe('not-judged')
 })
 
+// Hotter than the hottest printed row, which allows 6.5 A.
+it.each([
+  ['too much by that row', between(-0.5, 0.5), 'fail'],
+  ['not too much by that row', between(0, 1), 'not-judged']
+])('where nothing is printed for a place so hot: %s', (_, coolerRoomA, verdict) => {
+  const allowed = { ...at(85, 6.5), allowedA: null, readC: null }
+  const found = asked(overloaded, { ...subject, placeC: sharp(90), allowed, loadRoomA: null, coolerRoomA })
+  const hottest = '7.00 A flow at the worst end, 6.50 A may flow for good at 85 °C, the hottest that is printed'
+  expect(found).toMatchObject({ verdict, says: expect.stringContaining(verdict === 'fail' ? hottest : 'no re-rating is printed') })
+})
+
 const between25And65 = {
   ...subject,
   placeC: sharp(26),

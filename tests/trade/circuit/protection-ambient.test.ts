@@ -71,5 +71,8 @@ it.each([
 it('of a row for one rating alone the others take theirs', () => {
   // 75 · 19/25 of 5 A
   expect(allowedLoad(styleOf('blade'), { ratingA: 5, ambientC: 26 })).toMatchObject({ allowedA: expect.closeTo(2.85, 9), coolerA: 3.75 })
-  expect(allowedLoad(styleOf('blade'), { ratingA: 5, ambientC: 66 })).toBeNull()
+})
+
+it('above the hottest row nothing is printed, and it is no more than that row has', () => {
+  expect(allowedLoad(styleOf('blade'), { ratingA: 10, ambientC: 66 })).toEqual({ allowedA: null, readC: null, coolerA: 6, coolerC: 65 })
 })

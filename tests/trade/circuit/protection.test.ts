@@ -24,7 +24,7 @@ const JOB: ProtectionGiven = {
 it('carries bounds to load, limit and times', () => {
   const found = boundsOf(JOB, protection)
   expect(found.loadPercent).toMatchObject({ value: 70, low: 65, high: 75 })
-  expect(found.allowed!.allowedA.value).toBe(7.5)
+  expect(found.allowed!.allowedA!.value).toBe(7.5)
   expect(found.limit.wireLimitA!.value).toBe(37.5) // 1.5 · 25
   expect(found.wireMarginA!.value).toBe(27.5)
   expect(found.breakingA!.value).toBe(1000)
@@ -32,7 +32,7 @@ it('carries bounds to load, limit and times', () => {
   // Past the last gate the slow edge keeps 5 s · 2², by hand 20/3.2², 20/4² and 20/5².
   const { longestS } = found.opening!
   expect([longestS.low, longestS.value, longestS.high].map(s => Number(s.toFixed(6)))).toEqual([0.8, 1.25, 1.953125])
-  expect(found.inrush!.shortestS.value).toBeCloseTo(0.15, 9)
+  expect(found.inrush!.steps[0]!.shortestS.value).toBeCloseTo(0.15, 9)
 })
 
 it('leaves out what was not given or is not published', () => {

@@ -17,7 +17,7 @@ const LIES = {
   busV: null,
   contacts: null,
   unprotectedMm: null,
-  inrush: null
+  inrush: []
 } as const
 
 const drawn = (ratingA: number, faultA: number | null) => protectorCurves({ ...LIES, style: 'blade', ratingA, loadA: 4, faultA }, 'fuse')!
@@ -30,7 +30,7 @@ it('the wire stands the short for as long as the rule allows, and no longer', ()
       const at = <P extends { readonly currentA: number }>(points: readonly P[]) =>
         points.reduce((a, b) => (Math.abs(Math.log(b.currentA / faultA)) < Math.abs(Math.log(a.currentA / faultA)) ? b : a))
       const [stood, opened] = [at(stands), at(band)]
-      const judged = guardedWire({ ...LIES, style: 'blade', ratingA, loadA: 4, faultA: stood.currentA })
+      const judged = guardedWire({ ...LIES, inrush: null, style: 'blade', ratingA, loadA: 4, faultA: stood.currentA })
       const slowS = opened.longestS ?? Number.POSITIVE_INFINITY
       const marginK = judged.short!.marginK
       // At the very edge the two differ by rounding.
@@ -64,7 +64,7 @@ it('a style without published times has none to draw', () => {
 
 describe('a fuse whose load is switched off', () => {
   const off = (faultA: number | null) =>
-    protectorCurves({ ...LIES, style: 'blade', ratingA: 10, loadA: 0, inrush: { currentA: 0, timeS: 1 }, faultA }, 'fuse')!
+    protectorCurves({ ...LIES, style: 'blade', ratingA: 10, loadA: 0, inrush: [{ currentA: 0, lastsS: 1 }], faultA }, 'fuse')!
   it('is drawn without a load and without its switch-on', () => {
     expect(off(80).marks.map(({ name }) => name.split(' ')[0])).toEqual(['short'])
     expect(off(80).band.every(({ currentA }) => currentA > 0)).toBe(true)

@@ -108,7 +108,7 @@ it.each([
   ['26 °C', 'caution', 'by the row of 25 °C 3.75 A may'],
   ['60 °C', 'caution', 'none is printed between the two, for 60 °C'],
   ['65 °C', 'fail', '2.85 A may flow for good (read at 65 °C)'],
-  ['66 °C', 'not-judged', 'no re-rating is printed']
+  ['66 °C', 'fail', 'at 65 °C, the hottest that is printed']
 ])('a fuse at %s', (at, verdict, says) => {
   const found = judgeJob('job.yaml', JOB.replace('style: blade, at: 25 °C', `style: blade, at: ${at}`)).findings
   expect(found.find(({ rule }) => rule === 'protect/overloaded')).toMatchObject({ verdict, says: expect.stringContaining(says) })

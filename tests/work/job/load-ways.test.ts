@@ -77,6 +77,35 @@ it('a load that another source feeds loses against that source', () => {
   expect(text).not.toMatch(/e-[5-9]/)
 })
 
+// The bus stands at (24 V/10 mohm + 26 V/90 mohm) over both conductances, 24.2 V behind 9 mohm, before the heater takes anything.
+const CHARGED_A = 24.2 / (9.6 + 0.0898 + 0.009)
+
+it.each([
+  ['its plus', 'from: frame, to: charger+', '    - { from: charger+, to: bus, bond: 50 mohm }\n'],
+  ['its minus', 'from: charger-, to: bus', '    - { from: charger-, to: frame, bond: 50 mohm }\n']
+])('what a charger loses in the lead of %s is no drop of the heater', (_, ends, lead) => {
+  const sources = `  other-sources: [{ what: charger, voltage: 26 V, resistance: 40 mohm, ${ends} }]\n`
+  const { figureOf } = judged('    - { load: heater, power: 60 W, voltage: 24 V, from: fed, to: back }', lead, sources)
+  expect(figureOf('heater:drop.current')).toBeCloseTo(CHARGED_A, 6)
+  expect(figureOf('heater:drop.drop')).toBeCloseTo(CHARGED_A * 0.0898, 6)
+  expect(figureOf('heater:drop.drop-percent')).toBeCloseTo((100 * CHARGED_A * 0.0898) / (24.2 - CHARGED_A * 0.009), 6)
+})
+
+// Two batteries, of one voltage or not, take a share of 5 A each: their leads lose what both of them side by side would, the rest all of it.
+it.each([
+  ['that meet at a stud', 'panel', 24, 10, (10 * 10) / 20 + 79.8],
+  ['of which one charges the other there', 'panel', 23, 10, (10 * 10) / 20 + 79.8],
+  ['at both ends of a ring', 'fed', 24, 100, (49.9 * 100) / 149.9 + 39.9],
+  ['of which one charges the other round a ring', 'fed', 22, 100, (49.9 * 100) / 149.9 + 39.9]
+])('a load of two batteries %s loses in the leads of both', (_, to, voltage, mohm, lossMohm) => {
+  const { figureOf } = judged(
+    '    - { load: pump, current: 5 A, from: fed, to: back }',
+    `    - { from: aux, to: ${to}, bond: ${mohm} mohm }\n`,
+    `  other-sources: [{ what: second battery, voltage: ${voltage} V, resistance: 10 mohm, from: frame, to: aux }]\n`
+  )
+  expect(figureOf('pump:drop.drop')).toBeCloseTo(0.005 * lossMohm, 6)
+})
+
 it('a load drawn against its current is judged as any other', () => {
   const { figureOf, found } = judged('    - { load: heater, power: 60 W, voltage: 24 V, from: back, to: fed }')
   expect(figureOf('heater:drop.drop')).toBeCloseTo((24 / (9.6 + 0.0998)) * 0.0898, 6)

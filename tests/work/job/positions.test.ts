@@ -317,3 +317,30 @@ describe('a heater with a way past its dropper and one through it, each behind t
     expect(says.startsWith(`with ${main}switch LO and switch LX on: power of one`)).toBe(true)
   })
 })
+
+describe('a short behind a selector of two batteries', () => {
+  const selector = (mark: string, resistance: string) => ({
+    sources: `  other-sources: [{ what: second, voltage: 12 V, resistance: ${resistance}, from: frame, to: house }]\n`,
+    runs: [
+      `from: bus, to: m, ${SWITCHED('Q1')}`,
+      `from: house, to: m, ${SWITCHED('Q2', ', state: open')}`,
+      `from: m, to: a, through: [${FUSE.replace('F1', mark)}]`
+    ],
+    loads: [heater('one', 'a')]
+  })
+  // 12 V over 10 + 100 mohm are 109.1 A, over 5 + 100 mohm 114.3 A; both batteries together would be 223 A.
+  it.each([
+    ['the other one', '5 mohm', 12 / 0.105, /^with switch Q2 on, switch Q1 off: F1/],
+    ['the one that is drawn', '20 mohm', 12 / 0.11, /^F1/]
+  ])('is that of %s, never of both', (_, resistance, shortA, says) => {
+    const { of, figure } = judged(selector('F1', resistance))
+    expect(of('.F1', 'protect/interrupting')).toMatchObject({ value: expect.closeTo(shortA, 1), says: expect.stringMatching(says) })
+    expect(figure('F1:protect.fault-near')).toBeCloseTo(shortA, 1)
+  })
+
+  it('counts a switch that is drawn open as closed, and names it', () => {
+    const runs = [`from: bus, to: m, ${SWITCHED('Q1', ', state: open')}`, `from: m, to: a, through: [${FUSE}]`]
+    const found = judged({ runs, loads: [heater('one', 'a')] }).of('.F1', 'protect/interrupting')
+    expect(found).toMatchObject({ value: expect.closeTo(12 / 0.11, 1), says: expect.stringMatching(/^with switch Q1 on: F1/) })
+  })
+})

@@ -27,7 +27,7 @@ export function protectors({ job, result }: JudgedJob): readonly Drawing[] {
           style,
           ratingA,
           loadA: at.loadA,
-          inrush: at.inrush === null || at.inrush.lastsS === 0 ? null : { currentA: at.inrush.currentA, timeS: at.inrush.lastsS },
+          inrush: at.inrush?.steps ?? [],
           faultA: typeof faultA === 'number' ? faultA : null
         },
         `${name}, ${ratingA} A ${styleOf(style).says},`
