@@ -71,7 +71,7 @@ function coldOhms({ loads }: Circuit): readonly Named[] {
 }
 
 /** From each feed to the 0 V node: a short to ground shows here when its fuse is open. */
-function feedOhms({ source, loads }: Circuit): readonly Named[] {
+function feedOhms({ source, loads, 'other-sources': others }: Circuit): readonly Named[] {
   return loads
     .filter(({ to }) => to !== source.ground)
     .map(({ from }) => ({
@@ -79,7 +79,7 @@ function feedOhms({ source, loads }: Circuit): readonly Named[] {
       red: from,
       black: source.ground,
       passingA: null,
-      says: `${from} to ground through the circuit, source off`
+      says: `${from} to ground through the circuit, ${others.length === 0 ? 'source' : 'every source'} off`
     }))
 }
 
