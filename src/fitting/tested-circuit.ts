@@ -2,12 +2,13 @@ import { type Bounded, boundsOf } from '../formula/bounds.ts'
 import { Given, type Plain } from '../formula/given.ts'
 import * as load from '../trade/circuit/load.ts'
 import type { Element } from '../trade/circuit/network.ts'
+import { OPEN_OHM } from '../trade/proof/fault.ts'
 import type { Tested } from '../trade/proof/probe.ts'
 import type { CircuitFit, FittedLoad, Run, RunPart } from './circuit.ts'
 import { loadId, partOhm, runId, SOURCE } from './circuit-parts.ts'
 import { coldFactor, endsOhm, joined, warming, wireFactor } from './proof-allowance.ts'
 
-/** The circuit of a job as it is put to the test: each element with the bounds that all it is made of gives it. */
+/** The circuit of a job as it is put to the test, its switches as they stand there: each element with the bounds that all it is made of gives it. */
 export function testedCircuit({ ground, bus, busV, insideOhm, others, runs, loads }: CircuitFit, leadsOhm: Given): Tested {
   return {
     network: {
@@ -15,7 +16,7 @@ export function testedCircuit({ ground, bus, busV, insideOhm, others, runs, load
       elements: [
         { kind: 'source', id: SOURCE, from: ground, to: bus, sourceV: busV, insideOhm },
         ...others.map(other => ({ kind: 'source' as const, ...other })),
-        ...runs.map(({ id, from, to, parts }) => ({ kind: 'resistor' as const, id: runId(id), from, to, resistanceOhm: runOhm(parts) })),
+        ...runs.map(run => ({ kind: 'resistor' as const, id: runId(run.id), from: run.from, to: run.to, resistanceOhm: runOhm(run) })),
         ...loads.map(load => loadElement(load, busV))
       ]
     },
@@ -39,7 +40,8 @@ interface Allowed {
   readonly ends: Given
 }
 
-function runOhm(parts: Run['parts']): Given {
+function runOhm({ state, parts }: Run): Given {
+  if (state === 'open') return new Given(OPEN_OHM)
   const allowed = parts.map(allowedPart)
   const { ohm } = boundsOf({ allowed }, x => ({ ohm: x.allowed.reduce((sum, one) => sum + allowedOhm(one), 0) }))
   return asGiven(ohm)

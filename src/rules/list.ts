@@ -8,6 +8,7 @@ import { shift } from './ground/shift.ts'
 import { throughBody } from './ground/through-body.ts'
 import { throughThreads } from './ground/through-threads.ts'
 import { aboveRating } from './heater/above-rating.ts'
+import { notDrawn } from './heater/not-drawn.ts'
 import { weak } from './heater/weak.ts'
 import { brokenThrough } from './hole/broken-through.ts'
 import { chipsBurn } from './hole/chips-burn.ts'
@@ -27,6 +28,7 @@ import { engagementShort } from './joint/engagement-short.ts'
 import { outsideBand } from './joint/outside-band.ts'
 import { partStrips } from './joint/part-strips.ts'
 import { missing } from './label/missing.ts'
+import { wrongRating } from './label/wrong-rating.ts'
 import { testGas } from './leak/test-gas.ts'
 import { change } from './mass/change.ts'
 import { outsideLimits } from './mass/outside-limits.ts'
@@ -101,7 +103,7 @@ const HEATER_RULES = [weak, aboveRating, none]
 /** Asked of the points where loads come back. */
 const GROUND_RULES = [shift]
 
-export const CIRCUIT_RULES: readonly Rule<CircuitSubject>[] = [feedsBackwards, burns, missing]
+export const CIRCUIT_RULES: readonly Rule<CircuitSubject>[] = [feedsBackwards, burns, notDrawn, missing, wrongRating]
 
 /** Asked of every joint to a ground. */
 const BOND_RULES = [magnesium, throughThreads, throughBody]

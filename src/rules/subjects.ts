@@ -88,6 +88,9 @@ export interface CircuitSubject {
   readonly unknown: readonly UnknownWire[]
   readonly silent: readonly string[]
   readonly unsaid?: readonly string[]
+  readonly heaterHoles: readonly string[]
+  readonly loadNames: readonly string[]
   readonly marks: readonly string[]
+  readonly rated: readonly { readonly mark: string; readonly ratingA: Given }[]
   readonly labels: { readonly [mark: string]: string | null }
 }

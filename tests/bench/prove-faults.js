@@ -73,7 +73,7 @@ const circuits = readdirSync('examples')
   .map(name => ({ name, job: { ...readJob(name, textOf(name), benchFor(textOf(name))).job, readings: [] } }))
   .filter(({ job }) => job.circuit !== null)
   .map(one => ({ ...one, ...proofOf(one.job, one.job.circuit, []) }))
-  .map(one => ({ ...one, faults: everyFault(one.tested, plainOf(one.tested).plain, drawnOf(one.job.circuit), one.points) }))
+  .map(one => ({ ...one, faults: everyFault(one.tested, plainOf(one.tested).plain, drawnOf(one.job.circuit, one.open), one.points) }))
 
 /** Faults of a size that a workshop would call one; the edges of what is looked for are left to doubt. */
 function sizeOf({ kind, sizes }) {

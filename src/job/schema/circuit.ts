@@ -31,7 +31,10 @@ const SOURCE = map(
 )
 
 const OTHER_SOURCE = map('a further battery or generator', {
-  what: text('what it is', { required: true, example: 'second battery' }),
+  what: text('what it is, in words that tell a battery, charger, panel or alternator: so the plan takes it off', {
+    required: true,
+    example: 'second battery'
+  }),
   voltage: quantity('voltage', 'its voltage without load', { required: true, example: '25.4 V' }),
   resistance: quantity('resistance', 'resistance inside it', {
     required: true,

@@ -25,7 +25,8 @@ export const feedsBackwards: Rule<Subject> = {
   }
 }
 
-const INTO_FEED = 'switch the load in its feed: a short to ground goes round whatever switches in the return'
+const INTO_FEED =
+  'switch the load off in its feed, by what stands there already where something does: a short to ground goes round whatever switches in the return'
 
 /** What fails before what is told, what lasts before what is cleared, then by its voltage; of one as bad as the other the first. */
 function isWorse(one: FedBackwards, other: FedBackwards): boolean {

@@ -6,7 +6,8 @@ export interface Closing {
   readonly start: Opened
   /** What may be closed, what goes first in front. */
   readonly order: readonly string[]
-  readonly isSound: (position: Opened) => boolean
+  /** Whether a position may be, got by closing one more from another. */
+  readonly isSound: (position: Opened, before: Opened) => boolean
 }
 
 /**
@@ -27,8 +28,13 @@ export function closings({ start, order, isSound }: Closing): readonly Opened[] 
 
   function add(ids: readonly string[]): void {
     if (found.size >= Math.max(1, MOST_EACH * order.length)) return
-    const position = ids.reduce<Opened>((so, id) => (isSound(without(so, id)) ? without(so, id) : so), start)
+    const position = ids.reduce<Opened>(oneMore, start)
     if (!found.has(keyOf(position))) found.set(keyOf(position), position)
+  }
+
+  function oneMore(so: Opened, id: string): Opened {
+    const next = without(so, id)
+    return isSound(next, so) ? next : so
   }
 }
 

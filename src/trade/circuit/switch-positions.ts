@@ -1,4 +1,4 @@
-import { closings, keyOf, type Opened, without } from './closings.ts'
+import { type Closing, closings, keyOf, type Opened, without } from './closings.ts'
 import { alone, fedLoads, needed } from './fed-loads.ts'
 import type { Wiring } from './guarding.ts'
 import { loadWay, type SourceLine } from './load-way.ts'
@@ -41,24 +41,45 @@ export function switchPositions(switching: Switching, starts: readonly Opened[] 
   const alones = beside.map(id => alone(switching, beside, id)).filter(soundIn(switching))
   const off = starts.flatMap(start => beside.map(id => new Set([...start, id])))
   const drawn = keyOf(new Set(switching.open))
-  return apart([...starts, ...needed(switching, mostClosed(switching)), ...alones, ...off]).filter(position => keyOf(position) !== drawn)
+  return apart([...starts, ...needed(switching, mostFed(switching, allClosed(switching))), ...alones, ...off]).filter(
+    position => keyOf(position) !== drawn
+  )
 }
 
 function apart(positions: readonly Opened[]): readonly Opened[] {
   return [...new Map(positions.map(position => [keyOf(position), position])).values()]
 }
 
-/** Everything closed that can be, with no two sources put together that are not together as drawn; of several such, where most loads are fed. */
+/**
+ * Everything closed that can be at once: no two sources put together that are not together as drawn, and no load that is fed cut off
+ * or turned round by what is closed after it. Of several such positions that in which most loads are fed, and of those where least is open.
+ */
 export function mostClosed(switching: Switching): Opened {
-  const [first, ...others] = allClosed(switching)
+  const [isSound, leavesFed] = [soundIn(switching), leavesFedIn(switching)]
+  return mostFed(
+    switching,
+    closingsOf(switching, (position, before) => isSound(position) && leavesFed(position, before))
+  )
+}
+
+function mostFed(switching: Switching, [first, ...others]: readonly Opened[]): Opened {
   if (others.length === 0) return first!
-  const feeds = new Map([first!, ...others].map(position => [position, fedLoads(switching, position).size]))
-  return others.reduce((most, one) => (feeds.get(one)! > feeds.get(most)! ? one : most), first!)
+  const fed = new Map([first!, ...others].map(position => [position, fedLoads(switching, position).size]))
+  return others.reduce((most, one) => (isMore(one, most) ? one : most), first!)
+
+  function isMore(one: Opened, most: Opened): boolean {
+    const more = fed.get(one)! - fed.get(most)!
+    return more > 0 || (more === 0 && one.size < most.size)
+  }
 }
 
 /** Where not all that is drawn open can be closed at once, each way to close as much as can be. */
 function allClosed(switching: Switching): readonly Opened[] {
-  return closings({ start: new Set(switching.open), order: switching.open, isSound: soundIn(switching) })
+  return closingsOf(switching, soundIn(switching))
+}
+
+function closingsOf({ open }: Switching, isSound: Closing['isSound']): readonly Opened[] {
+  return closings({ start: new Set(open), order: open, isSound })
 }
 
 /** What is drawn open closed before anything else: what would short a source then is open. Nothing where that turns a load round. */
@@ -75,6 +96,17 @@ function insteadOf(switching: Switching): readonly Opened[] {
 function soundIn(switching: Switching): (position: Opened) => boolean {
   const most = roundsOf(switching, new Set(switching.open))
   return position => roundsOf(switching, position) <= most
+}
+
+/** Whether each load that is fed before one more is closed is fed after it too, the same way round. */
+function leavesFedIn(switching: Switching): (position: Opened, before: Opened) => boolean {
+  const known = new Map<Opened, ReadonlyMap<string, boolean>>()
+  const turned = (position: Opened) => known.get(position) ?? turnedIn(switching, position)
+  return (position, before) => {
+    const [was, is] = [turned(before), turned(position)]
+    known.set(before, was).set(position, is)
+    return [...was].every(([load, way]) => is.get(load) === way)
+  }
 }
 
 /** Whether the current of each load that is fed goes from its `to` to its `from`. */

@@ -19,6 +19,7 @@ import { fittedCircuit } from './circuit-fit-of.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { circuitWalk } from './circuit-walk.ts'
 import type { JobCircuit, JobLoad } from './circuit-wiring.ts'
+import { drawnIn } from './drawn-in.ts'
 import { highestFed } from './highest-fed.ts'
 import { feeding, inPosition, loadIn } from './in-position.ts'
 import { bodyFindings } from './judge-bodies.ts'
@@ -133,7 +134,7 @@ function wholeThing(judged: CircuitJudged): Placed {
   const marks = devicesOf(job)
     .filter(({ does }) => does !== 'joins')
     .map(({ mark }) => mark)
-  const subject = { ...circuitWalk(judged), marks, labels: circuit.labels }
+  const subject = { ...circuitWalk(judged), ...drawnIn(judged), marks, labels: circuit.labels }
   const unprotected = guards.unguarded.loads.length > 0 || guards.bare.endless
   const findings = [
     shiftFinding(judged),

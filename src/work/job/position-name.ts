@@ -25,6 +25,10 @@ export function switchNames(through: readonly JobItem[]): readonly string[] {
 
 /** Everything that is drawn open. */
 export function openNames(circuit: JobCircuit, fit: Pick<CircuitFit, 'runs'>): readonly string[] {
-  const open = openRuns(fit)
+  return namesOf(circuit, openRuns(fit))
+}
+
+/** What stands in runs by which they are opened. */
+export function namesOf(circuit: JobCircuit, open: Opened): readonly string[] {
   return namedRuns(circuit).flatMap(({ id, run }) => (open.has(id) ? switchNames(run.through) : []))
 }

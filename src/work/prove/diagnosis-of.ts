@@ -1,5 +1,6 @@
 import { type Given, plainOf } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
+import type { Opened } from '../../trade/circuit/closings.ts'
 import { solveNetwork } from '../../trade/circuit/solve-network.ts'
 import { type Diagnosis, diagnosed } from '../../trade/proof/diagnosis.ts'
 import { everyFault } from '../../trade/proof/every-fault.ts'
@@ -14,6 +15,8 @@ type Circuit = NonNullable<Job['circuit']>
 export interface Measured {
   readonly tested: Tested
   readonly circuit: Circuit
+  /** Runs that are open while it is measured. */
+  readonly open: Opened
   readonly readings: readonly TakenReading[]
 }
 
@@ -26,8 +29,8 @@ export interface Diagnosed {
 }
 
 /** Every single fault of a circuit held against its readings. */
-export function diagnosisOf({ tested, circuit, readings }: Measured): Diagnosed {
-  const faults = everyFault(tested, plainOf(tested).plain, drawnOf(circuit), readings)
+export function diagnosisOf({ tested, circuit, open, readings }: Measured): Diagnosed {
+  const faults = everyFault(tested, plainOf(tested).plain, drawnOf(circuit, open), readings)
   const middle = measuredMiddle(tested, circuit, busReading(circuit, readings))
   const predictor = predictorOf(tested, readings, middle)
   const values = readings.map(({ value }) => value)

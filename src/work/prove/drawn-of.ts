@@ -2,6 +2,7 @@ import { loadId, runId, SOURCE } from '../../fitting/circuit-parts.ts'
 import { silently } from '../../formula/working.ts'
 import { loadName, markedItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
+import type { Opened } from '../../trade/circuit/closings.ts'
 import { conductorOf, conductorsOf, usualKind } from '../../trade/circuit/conductor.ts'
 import * as copper from '../../trade/circuit/copper.ts'
 import { conductorOhmPerM } from '../../trade/circuit/wire-resistance.ts'
@@ -13,13 +14,14 @@ type Circuit = NonNullable<Job['circuit']>
 /** Nobody takes a wire of four times the resistance, or of a quarter, for the one that was drawn. */
 const MOST_RATIO = 4
 
-/** The circuit of a job, as faults are looked for in it. */
-export function drawnOf(circuit: Circuit): Drawn {
+/** The circuit of a job, as faults are looked for in it: what is switched off shows none. */
+export function drawnOf(circuit: Circuit, open: Opened): Drawn {
+  const runs = namedRuns(circuit).filter(({ id }) => !open.has(id))
   return {
     bus: 'bus',
     ground: circuit.source.ground,
     sourceId: SOURCE,
-    runs: namedRuns(circuit).map(({ id, run: { from, to, wire, through } }) => ({
+    runs: runs.map(({ id, run: { from, to, wire, through } }) => ({
       id: runId(id),
       from,
       to,

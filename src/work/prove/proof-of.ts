@@ -2,6 +2,7 @@ import { heldAt, testedCircuit } from '../../fitting/tested-circuit.ts'
 import { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
 import { pointsOf } from '../../job/reading-links.ts'
+import type { Opened } from '../../trade/circuit/closings.ts'
 import type { Diagnosis, RankedFault } from '../../trade/proof/diagnosis.ts'
 import type { Fault } from '../../trade/proof/fault.ts'
 import { type ProbeGain, probeGains } from '../../trade/proof/next-probe.ts'
@@ -10,7 +11,8 @@ import type { Tested } from '../../trade/proof/probe.ts'
 import type { TypedReading } from '../../trade/proof/read-reading.ts'
 import { type ReadingLoop, readingLoops } from '../../trade/proof/reading-loops.ts'
 import { type TwoFaults, twoFaults } from '../../trade/proof/two-faults.ts'
-import { circuitFitOf } from '../job/circuit-fit-of.ts'
+import { openRuns } from '../job/guards-in.ts'
+import { onFitOf } from '../job/on-fit-of.ts'
 import { type Band, bandsOf } from './bands.ts'
 import { benchOf } from './bench-of.ts'
 import { busReading, diagnosisOf, type Measured } from './diagnosis-of.ts'
@@ -21,6 +23,8 @@ type Circuit = NonNullable<Job['circuit']>
 
 /** All that is said of one circuit and its readings. */
 export interface Proof {
+  /** Runs that are open while it is measured. */
+  readonly open: Opened
   readonly tested: Tested
   readonly points: readonly NamedPoint[]
   readonly expected: readonly Band[]
@@ -41,20 +45,28 @@ export interface Proof {
 
 /** What every test point should show, and what was read so far: nothing is judged yet. */
 export function expectedOf(job: Job, circuit: Circuit, typed: readonly TypedReading[] = []) {
-  const tested = testedCircuit(circuitFitOf(job, circuit), benchOf(job).leads)
-  const points = testPoints(job, circuit)
-  return { tested, points, expected: bandsOf(tested, points), readings: takenReadings(job, pointsOf(circuit), typed) }
+  const fit = onFitOf(job, circuit)
+  const tested = testedCircuit(fit, benchOf(job).leads)
+  const open = openRuns(fit)
+  const points = testPoints(job, circuit, open)
+  return {
+    open,
+    tested,
+    points,
+    expected: bandsOf(tested, points),
+    readings: takenReadings(job, pointsOf(circuit), typed)
+  }
 }
 
 /** Expected readings, and what the readings taken say of the circuit. */
 export function proofOf(job: Job, circuit: Circuit, typed: readonly TypedReading[]): Proof {
   const expected = expectedOf(job, circuit, typed)
-  const { tested, points, readings } = expected
+  const { open, tested, points, readings } = expected
   return {
     ...expected,
     bands: readingBands(tested, readings, busReading(circuit, readings)),
     loops: readingLoops(readings.map(({ error: errorV, ...reading }) => ({ ...reading, errorV }))),
-    ...toldBy({ tested, circuit, readings }, points)
+    ...toldBy({ tested, circuit, open, readings }, points)
   }
 }
 

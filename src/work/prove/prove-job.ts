@@ -22,9 +22,10 @@ import { outsideFaults } from '../job/outside-faults.ts'
 import { proofInputs } from './proof-inputs.ts'
 import { type Proof, proofOf } from './proof-of.ts'
 import { proofFindings } from './prove-findings.ts'
-import { proofNotes, switchedOnNote } from './prove-notes.ts'
+import { proofNotes } from './prove-notes.ts'
 import { proofResults } from './prove-results.ts'
 import { allowancesTable, expectedTable, faultsTable, loopsTable, nextTable, readingsTable } from './prove-tables.ts'
+import { switchedOnNotes } from './switched-on.ts'
 
 export interface WantedProof {
   readonly file: string
@@ -92,7 +93,7 @@ function partsOf(
       ...(measured ? expected : {})
     },
     findings: [...findings.loops, ...findings.readings, findings.fault],
-    cautions: [...switchedOnNote(circuit), ...proofNotes(proof)]
+    cautions: [...switchedOnNotes(circuit, proof.open), ...proofNotes(proof)]
   }
 }
 

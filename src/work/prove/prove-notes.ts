@@ -1,11 +1,10 @@
-import { markedItem, PROTECTOR } from '../../job/circuit-names.ts'
+import { PROTECTOR } from '../../job/circuit-names.ts'
 import { showNumber } from '../../quantity/show.ts'
 import { pointText } from '../../trade/proof/drawn.ts'
 import { PRIOR } from '../../trade/proof/fault-prior.ts'
 import type { ProbeGain } from '../../trade/proof/next-probe.ts'
 import { READING_UNIT } from '../../trade/proof/reading-unit.ts'
 import { unseenFaults } from '../../trade/proof/unseen-faults.ts'
-import { type JobCircuit, namedRuns } from '../job/circuit-wiring.ts'
 import type { Proof } from './proof-of.ts'
 import { probeText } from './prove-tables.ts'
 
@@ -13,14 +12,6 @@ import { probeText } from './prove-tables.ts'
 export function proofNotes(proof: Proof): readonly string[] {
   if (proof.diagnosis === null) return [...idleNote(proof), ORDER]
   return [...idleNote(proof), ...alikeNote(proof), ...twoNote(proof), ...openFuseNote(proof), ...unseenNote(proof), PRIOR_NOTE]
-}
-
-/** Nobody proves a circuit that is off. */
-export function switchedOnNote(circuit: JobCircuit): readonly string[] {
-  const open = namedRuns(circuit).flatMap(({ run: { through } }) =>
-    through.flatMap(item => (item.state === 'open' ? [markedItem(item).what] : []))
-  )
-  return open.length === 0 ? [] : [`${open.join(' and ')} drawn open: every reading is expected with it on`]
 }
 
 const LEAST_A = 1e-3

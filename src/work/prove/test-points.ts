@@ -1,5 +1,6 @@
 import { loadName, markedItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
+import type { Opened } from '../../trade/circuit/closings.ts'
 import type { TestPoint } from '../../trade/proof/predictor.ts'
 import { isLive, type Probe } from '../../trade/proof/probe.ts'
 import { benchOf } from './bench-of.ts'
@@ -15,8 +16,14 @@ type Circuit = NonNullable<Job['circuit']>
 type Named = Probe & { readonly says: string }
 
 /** Every point at which the finished circuit is measured: power on first, then power off. */
-export function testPoints(job: Job, circuit: Circuit): readonly NamedPoint[] {
-  const named = [...liveVolts(circuit), ...liveAmps(circuit), ...coldOhms(circuit), ...feedOhms(circuit), ...groundTests(job, circuit)]
+export function testPoints(job: Job, circuit: Circuit, open: Opened): readonly NamedPoint[] {
+  const named = [
+    ...liveVolts(circuit),
+    ...liveAmps(circuit),
+    ...coldOhms(circuit),
+    ...feedOhms(circuit),
+    ...groundTests(job, circuit, open)
+  ]
   return named
     .filter((one, i) => named.findIndex(other => samePlace(one, other)) === i)
     .map(one => ({ ...one, meter: benchMeter(job, one.takes) }))
@@ -71,7 +78,7 @@ function coldOhms({ loads }: Circuit): readonly Named[] {
 }
 
 /** From each feed to the 0 V node: a short to ground shows here when its fuse is open. */
-function feedOhms({ source, loads }: Circuit): readonly Named[] {
+function feedOhms({ source, loads, 'other-sources': others }: Circuit): readonly Named[] {
   return loads
     .filter(({ to }) => to !== source.ground)
     .map(({ from }) => ({
@@ -79,14 +86,14 @@ function feedOhms({ source, loads }: Circuit): readonly Named[] {
       red: from,
       black: source.ground,
       passingA: null,
-      says: `${from} to ground through the circuit, source off`
+      says: `${from} to ground through the circuit, ${others.length === 0 ? 'source' : 'every source'} off`
     }))
 }
 
 /** From each return to the 0 V node, a known current passed. */
-function groundTests(job: Job, circuit: Circuit): readonly Named[] {
+function groundTests(job: Job, circuit: Circuit, open: Opened): readonly Named[] {
   const passingA = benchOf(job).testCurrent.value
-  return returnsOf(circuit).map(to => ({
+  return returnsOf(circuit, open).map(to => ({
     takes: 'volts',
     red: to,
     black: circuit.source.ground,

@@ -80,6 +80,30 @@ describe.each([[['(M m x)', '(A m 0)', '(B bus x)']], [['(A m 0)', '(B bus x)', 
   }
 )
 
+describe('where more switches closed would leave a load dead, those stay as they are drawn', () => {
+  // Bus to n through A, "one", M, "two" in series; B and C put each at both poles. B alone leaves "two" dead, C alone "one".
+  const rest = ['(B m 0)', '(C a x)']
+  const loads = ['one a m', 'two x 0']
+  const most = (runs: readonly string[], more: readonly string[] = []) => [...mostClosed(switching(runs, [...loads, ...more]))].toSorted()
+
+  it('drawn in series, they stay in series', () => {
+    expect(most(['A bus a', 'M m x', ...rest])).toEqual(['B', 'C'])
+  })
+
+  it('drawn in parallel, they stay in parallel: M would short the source', () => {
+    expect(most(['A bus a', '(M m x)', 'B m 0', 'C a x'])).toEqual(['M'])
+  })
+
+  it('a lamp beside them, drawn off, is on', () => {
+    expect(most(['A bus a', 'M m x', ...rest, '(L bus l)'], ['lamp l 0'])).toEqual(['B', 'C'])
+  })
+
+  it('all of it off by a switch before them: that is on, and both get current, wherever it is listed', () => {
+    expect(most(['(A bus a)', 'M m x', ...rest])).toEqual(['B', 'C'])
+    expect(most([...rest, 'M m x', '(A bus a)'])).toEqual(['B', 'C'])
+  })
+})
+
 it.each([
   ['drawn with the load out of it', '(S p a)', 'T p h'],
   ['drawn closed both', 'S p a', 'T p h']

@@ -1,6 +1,7 @@
 import { type StepsOf, step } from '../step.ts'
 import { fillAgain } from './fill-again.ts'
 import { leakTest } from './leak-test.ts'
+import { hasOthers, putBack, startedAgain } from './other-sources.ts'
 import { pressureTest } from './pressure-test.ts'
 
 /** What went in comes out; what was let out comes back, and the battery last. */
@@ -23,5 +24,7 @@ export const close: StepsOf = judged => [
       ]),
   ...(fillAgain(judged) ?? []),
   ...(leakTest(judged) ?? []),
-  step('close', '', "put the battery's ground lead back on, last of all")
+  ...putBack(judged),
+  step('close', '', `put the battery's ground lead back on, last of all${hasOthers(judged) ? ' leads' : ''}`),
+  ...startedAgain(judged)
 ]

@@ -1,10 +1,14 @@
 import { loadName } from '../../../job/circuit-names.ts'
 import type { Job } from '../../../job/read-job.ts'
 import type { Step } from '../../../report/plan/plan.ts'
+import type { Opened } from '../../../trade/circuit/closings.ts'
 import type { Probe } from '../../../trade/proof/probe.ts'
 import { READING_UNIT } from '../../../trade/proof/reading-unit.ts'
+import { openRuns } from '../../job/guards-in.ts'
+import { onFitOf } from '../../job/on-fit-of.ts'
 import { expectedReadings } from '../../prove/expected-readings.ts'
 import { returnsOf } from '../../prove/returns-of.ts'
+import { everythingOn, switchedOn } from '../../prove/switched-on.ts'
 import { ofReading } from '../figure.ts'
 import { type StepsOf, step } from '../step.ts'
 
@@ -22,7 +26,8 @@ interface FirstReading extends Probe {
 export const firstVolts: StepsOf = ({ job, points }) => {
   const { circuit } = job
   if (circuit === null || points === null) return undefined
-  const readings = [atBus(circuit), ...circuit.loads.flatMap(atLoad), ...groundShifts(circuit)]
+  const open = openRuns(onFitOf(job, circuit))
+  const readings = [atBus(circuit, open), ...circuit.loads.flatMap(atLoad), ...groundShifts(circuit, open)]
   const bands = expectedReadings(job, circuit, readings)
   return readings.map((reading, i) => readingStep(reading, bands[i]!))
 }
@@ -32,12 +37,14 @@ function readingStep({ takes, place = '', says, name, caution }: FirstReading, b
   return step('first run', place, `${says}: ${figure.band}`, { figure, blank: name, ...(caution === undefined ? {} : { caution }) })
 }
 
-function atBus({ source: { ground } }: Circuit): FirstReading {
+function atBus(circuit: Circuit, open: Opened): FirstReading {
+  const { ground } = circuit.source
+  const on = switchedOn(circuit, open)
   return {
     ...live('volts', 'bus', ground),
     says: `run the machine at idle, and read the bus against ${ground}`,
     name: 'volts at the bus, idle',
-    caution: 'heater off first, then on: write both'
+    caution: `heater off first, then on: write both${on.off.length === 0 ? '' : `; this and every reading after it with ${everythingOn(on)}`}`
   }
 }
 
@@ -57,9 +64,9 @@ function atLoad({ from, to, ...load }: Circuit['loads'][number]): readonly First
 }
 
 /** The return point of each load against the 0 V node: what every instrument grounded there is lifted by. */
-function groundShifts(circuit: Circuit): readonly FirstReading[] {
+function groundShifts(circuit: Circuit, open: Opened): readonly FirstReading[] {
   const { ground } = circuit.source
-  return returnsOf(circuit).map(name => ({
+  return returnsOf(circuit, open).map(name => ({
     ...live('volts', name, ground),
     says: `read the ground shift, ${name} against ${ground}`,
     name: `ground shift of ${name}`

@@ -1,12 +1,15 @@
 import { type StepsOf, step } from '../step.ts'
 import { empty } from './empty.ts'
+import { stopped, takenOff } from './other-sources.ts'
 
 /** Power off, pressure off, everything covered, everything counted. */
 export const makeReady: StepsOf = judged => [
   step('make ready', '', 'switch the machine off, and let it cool'),
+  ...stopped(judged),
   step('make ready', '', "take the battery's ground lead off, before any other", {
     caution: 'where the maker gives an order for the battery, that order'
   }),
+  ...takenOff(judged),
   ...(empty(judged) ?? []),
   step('make ready', '', 'plug or cover every opening that a chip could fall into'),
   step('make ready', '', 'mask around the work'),

@@ -4,7 +4,9 @@ import { ACROSS, type Drawing, type Shape } from '../../../report/drawing/drawin
 import { box, dot, line, words } from '../../../report/drawing/paper.ts'
 import type { Figure } from '../../../report/plan/plan.ts'
 import { BUS } from '../../job/circuit-wiring.ts'
+import { openRuns } from '../../job/guards-in.ts'
 import type { JudgedJob } from '../../job/judged-job.ts'
+import { onFitOf } from '../../job/on-fit-of.ts'
 import type { Points } from '../../job/points.ts'
 import { ofBounded, ofResult } from '../../plan/figure.ts'
 import { type FeedPath, feedPath, type Stretch } from './feed-path.ts'
@@ -20,7 +22,7 @@ const TOP = 26
 /** One load with the way of its current, from the bus down to the 0 V node, the voltage at each point. */
 export function runDiagram(load: Load, circuit: Circuit, judged: JudgedJob): Drawing | undefined {
   const { points } = judged
-  const path = feedPath(circuit, BUS, load)
+  const path = feedPath(circuit, openRuns(onFitOf(judged.job, circuit)), BUS, load)
   if (points === null || path === null) return undefined
   const stops = [...path.feed.map(({ from }) => from), load.from, load.to, ...path.back.map(({ to }) => to)]
   const shapes = [

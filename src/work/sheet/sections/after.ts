@@ -10,6 +10,7 @@ import type { JudgedJob } from '../../job/judged-job.ts'
 import { withBand } from '../../plan/figure.ts'
 import { stepsOf } from '../../plan/steps.ts'
 import { expectedOf } from '../../prove/proof-of.ts'
+import { everythingOn, switchedOn } from '../../prove/switched-on.ts'
 import { type SectionOf, table, tableOrNone } from '../section.ts'
 
 const LATE: readonly Step['part'][] = ['fit', 'wire', 'close', 'first run']
@@ -45,7 +46,7 @@ const COLUMNS = ['red to black lead', 'expected', 'as found', 'as left']
 function testPoints(judged: JudgedJob): readonly SheetTable[] {
   const { circuit } = judged.job
   if (circuit === null || judged.points === null) return []
-  const { points, expected, readings } = expectedOf(judged.job, circuit)
+  const { open, points, expected, readings } = expectedOf(judged.job, circuit)
   const rows = points.map((point, i) => {
     const { value, low, high } = expected[i]!
     const unit = READING_UNIT[point.takes]
@@ -62,7 +63,7 @@ function testPoints(judged: JudgedJob): readonly SheetTable[] {
   })
   return [true, false].map(live =>
     table(
-      live ? 'Test points, power on, everything switched on' : 'Test points, power off',
+      live ? `Test points, power on, ${everythingOn(switchedOn(circuit, open))}` : 'Test points, power off',
       COLUMNS,
       rows.filter(row => row.live === live).map(({ cells }) => cells)
     )

@@ -1,0 +1,67 @@
+// table: what labels tell beside what the fuse is, by eye; marks and numbers are invented
+import { describe, expect, it } from 'vitest'
+import { wrongRating } from '../../../src/rules/label/wrong-rating.ts'
+import { asked } from '../../../src/rules/rule.ts'
+import { judgeJob } from '../../../src/work/job/judge-job.ts'
+import { jobText } from '../../work/prove/invented.ts'
+
+const ask = (label: string | null, amps: number) =>
+  asked(wrongRating, { rated: [{ mark: 'F1', ratingA: { value: amps } }], labels: { F1: label } })
+
+describe('tells the rating, or none', () => {
+  it.each([
+    ['HEATER 20 A', 20],
+    ['HEATER 7.5A', 7.5],
+    ['heater 7,5 A', 7.5],
+    ['10 amp heater', 10],
+    ['HEATER 10 AMPS', 10],
+    ['HEATER', 20],
+    ['PUMP 2', 20],
+    ['BATTERY 90 Ah', 20],
+    ['BATTERY 90 A·h', 20],
+    ['ALARM 500 mA', 20],
+    ['HEAT OFF AT 60 °C', 20],
+    ['BRANCH OF 80 A MAIN, 20 A', 20],
+    ['', 20],
+    [null, 20]
+  ])('%s on %d A', (label, amps) => {
+    expect(ask(label, amps).verdict).toBe('pass')
+  })
+})
+
+describe('tells another', () => {
+  it.each([
+    ['HEATER 25 A', 20, 'fail'],
+    ['10A', 7.5, 'fail'],
+    ['HEATER 10 A', 20, 'caution'],
+    ['HEATER 7.5 amp', 10, 'caution']
+  ])('%s on %d A: what is larger than the rating fails', (label, amps, verdict) => {
+    expect(ask(label, amps).verdict).toBe(verdict)
+  })
+})
+
+it('both are named, at the label', () => {
+  const found = ask('HEATER 10 A', 20)
+  expect(found.says).toBe('the label of F1 tells 10 A, it is of 20 A')
+  expect(found.at).toEqual(['circuit', 'labels', 'F1'])
+})
+
+it('one of several is found, and a mark without a label is none', () => {
+  const rated = ['F1', 'F2', 'toString'].map(mark => ({ mark, ratingA: { value: 5 } }))
+  expect(asked(wrongRating, { rated, labels: { F1: 'A 5 A', F2: 'B 15 A' } })).toMatchObject({
+    verdict: 'fail',
+    says: 'the label of F2 tells 15 A, it is of 5 A'
+  })
+})
+
+it('a job is asked of its fuses and breakers, not of its switches', () => {
+  const text = jobText()
+    .replace('{ what: fuse F4, resistance: 7 mohm }', '{ fuse: F4, rating: 10 A }, { switch: S1, rating: 20 A }')
+    .replace('  loads:', '  labels: { F4: HEAT 5 A, S1: HEAT 5 A }\n  loads:')
+  const { errors, findings } = judgeJob('job.yaml', text)
+  expect(errors).toEqual([])
+  expect(findings.find(({ rule }) => rule === 'label/wrong-rating')).toMatchObject({
+    verdict: 'caution',
+    says: 'the label of F4 tells 5 A, it is of 10 A'
+  })
+})

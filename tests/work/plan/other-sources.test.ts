@@ -1,0 +1,96 @@
+// example: every source that is drawn is dead before a wire is touched, and back in its order
+import { describe, expect, it } from 'vitest'
+import { judgedJob } from '../../../src/work/job/judged-job.ts'
+import { planOf } from '../../../src/work/plan/plan.ts'
+import { jobText } from '../invented-job.ts'
+
+type Other = readonly [what: string, from: string, to: string]
+
+/** Each as its own way to the bus. */
+function stepsWith(...others: readonly Other[]) {
+  const sources = others.map(([what, from, to]) => `{ what: ${what}, voltage: 25 V, resistance: 20 mohm, from: ${from}, to: ${to} }`)
+  const points = new Set(others.flatMap(([, from, to]) => [from, to]).filter(point => point !== 'frame'))
+  const runs = [...points].map(point => `{ from: ${point}, to: bus, wire: { size: 4 mm2, length: 1 m } }`)
+  const circuit = `{ source: { bus: 27 V, resistance: 15 mohm, ground: frame }, other-sources: [${sources.join(', ')}], runs: [{ from: bus, to: heat, wire: { size: 2.5 mm2, length: 2 m } }${runs.map(run => `, ${run}`).join('')}], loads: [{ heater: elbow, from: heat, to: frame }] }`
+  const { steps, errors } = planOf(judgedJob('x.yaml', jobText({ circuit })))
+  expect(errors).toEqual([])
+  const of = (part: string) => steps.filter(step => step.part === part).map(({ says }) => says)
+  const ready = of('make ready')
+  const close = of('close')
+  return {
+    ready: ready.slice(
+      1,
+      ready.findIndex(says => says.startsWith('let the pressure off'))
+    ),
+    close: close.slice(-5),
+    steps
+  }
+}
+
+const OFF = "take the battery's ground lead off, before any other"
+const ON = "put the battery's ground lead back on, last of all leads"
+
+it('without another source nothing is said of one', () => {
+  const { ready, close } = stepsWith()
+  expect(ready).toEqual([OFF])
+  expect(close.at(-1)).toBe("put the battery's ground lead back on, last of all")
+})
+
+it('a further battery: its ground lead after that of the first, and back before it', () => {
+  const { ready, close, steps } = stepsWith(['second battery', 'frame', 'house'])
+  expect(ready).toEqual([
+    OFF,
+    'take the ground lead of the second battery, at frame, off',
+    'read the volts of bus, house against frame: nothing is left'
+  ])
+  expect(close.slice(-2)).toEqual(['put the ground lead of the second battery, at frame, back on', ON])
+  expect(steps.find(({ says }) => says.startsWith('read the volts of bus, house'))).toMatchObject({
+    blank: 'volts with every source off',
+    caution: expect.stringMatching(/something feeds it still; no tool and no wire goes near/)
+  })
+})
+
+it('a battery of which no end is grounded: its minus lead', () => {
+  const { ready, close } = stepsWith(['upper battery', 'lower+', 'upper+'], ['lower battery', 'frame', 'lower+'])
+  expect(ready).toContain('take the minus lead of the upper battery, at lower+, off')
+  // In the opposite order.
+  expect(close.slice(-3)).toEqual([
+    'put the ground lead of the lower battery, at frame, back on',
+    'put the minus lead of the upper battery, at lower+, back on',
+    ON
+  ])
+})
+
+describe('what gives power without the engine is stopped before a lead of a battery is off, and starts after the last is on', () => {
+  it.each([
+    ['shore charger', 'unplug the shore charger where it gets its power', 'plug the shore charger in again, with every lead on', false],
+    [
+      'battery charger',
+      'unplug the battery charger where it gets its power',
+      'plug the battery charger in again, with every lead on',
+      false
+    ],
+    ['roof panel', 'cover the roof panel', 'uncover the roof panel, with every lead on', true],
+    ['alternator', 'see that what drives the alternator stands still, and that nobody', 'free what drives the alternator again', false]
+  ])('%s', (what, stop, start, hasLead) => {
+    const { ready, close } = stepsWith([what, 'frame', 'c+'])
+    expect(ready[0]).toContain(stop)
+    expect(ready.slice(1)).toEqual([
+      OFF,
+      ...(hasLead ? [`take the lead of the ${what}, at c+, off`] : []),
+      'read the volts of bus, c+ against frame: nothing is left'
+    ])
+    expect(close.slice(-2)).toEqual([ON, start])
+    expect(close.includes(`put the lead of the ${what}, at c+, back on`)).toBe(hasLead)
+  })
+})
+
+it.each(['alternator battery', 'house bank'])('%s: its ground lead is off, whatever charges it', what => {
+  expect(stepsWith([what, 'frame', 'c+']).ready[1]).toBe(`take the ground lead of the ${what}, at frame, off`)
+})
+
+it('one whose name tells nothing has its lead off, and is met by the reading', () => {
+  const { ready, close } = stepsWith(['feed two', 'frame', 'c+'])
+  expect(ready).toEqual([OFF, 'take the lead of the feed two, at c+, off', 'read the volts of bus, c+ against frame: nothing is left'])
+  expect(close.slice(-2)).toEqual(['put the lead of the feed two, at c+, back on', ON])
+})
