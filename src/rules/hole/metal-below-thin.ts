@@ -96,7 +96,7 @@ interface Asks extends Pick<Needs, 'insertMm'>, Pick<Subject, 'majorMm'> {}
 
 /** The wall at its thickest: that is the most it can ask of the floor. With the wall unknown, the most that any can ask. */
 function askedOf({ low }: Bounded, wallLeftMm: Bounded | null, { insertMm, majorMm }: Asks): Limit | null {
-  const most = { value: majorMm, reason: `as thick as the thread is wide: more is asked of no floor (${MORE})` }
+  const most = { value: majorMm, reason: `as thick as the thread is wide: more is asked of no floor, ${MORE}` }
   if (wallLeftMm === null) return low < majorMm ? null : most
   if (wallLeftMm.high > majorMm) return most
   const reason = wallLeftMm.high < insertMm ? `as beside a thread with an insert; ${tooThin(wallLeftMm)}` : named(wallLeftMm)
