@@ -91,7 +91,7 @@ function drillFindings({ thread, drill, wall, 'found-diameter': foundDiameterMm 
 }
 
 function wallFindings(thread: Thread, r: Results): readonly Finding[] {
-  const subject = { ...r, wallNeeds: silently(() => wallNeeds(thread)), leastFloor: null }
+  const subject = { ...r, wallNeeds: silently(() => wallNeeds(thread)), majorMm: thread.majorMm, leastFloor: null }
   if (r.wallLeftMm === null) return r.metalLeftMm === null ? [] : thinFloor(asked(metalBelowThin, subject))
   return [asked(wallBroken, subject), asked(wallThin, subject), ...(r.metalLeftMm === null ? [] : [asked(metalBelowThin, subject)])]
 }

@@ -18,9 +18,9 @@ export interface JobInput {
 export function inputsOf(job: Job): { readonly [path: string]: JobInput } {
   const inputs: Inputs = {}
   note(inputs, JOB, job, '')
-  for (const [path, given] of takenOf(job)) {
+  for (const [path, given, unit] of takenOf(job)) {
     if (given === null) delete inputs[path]
-    else inputs[path] = inputOf(given, inputs[path]?.unit ?? KINDS.run.house)
+    else inputs[path] = inputOf(given, inputs[path]?.unit ?? unit)
   }
   return inputs
 }

@@ -1,6 +1,8 @@
 import { Given } from '../formula/given.ts'
+import { KINDS } from '../quantity/kinds.ts'
 import { fuseResistance } from '../trade/circuit/fuse-resistance.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
+import { MOST_EMISSIVITY } from '../trade/heat/emissivity.ts'
 import { type JobItem, unsaidAlong } from './circuit-names.ts'
 import type { Path } from './field.ts'
 import type { Job } from './read-job.ts'
@@ -8,20 +10,22 @@ import type { Job } from './read-job.ts'
 type Circuit = NonNullable<Job['circuit']>
 type JobRun = Circuit['runs'][number]
 type JobWire = NonNullable<JobRun['wire']>
+type JobWarm = NonNullable<Job['warm']>
 
 /** What is taken for a field in place of its default, because something else that is told says more; null where nothing takes it. */
-type Taken = readonly [path: string, given: Given | null]
+type Taken = readonly [path: string, given: Given | null, unit: string]
 
 /** Of every quantity that was left out and is not taken as its default. */
 export function takenOf(job: Job): readonly Taken[] {
   const { circuit, holes } = job
   const bottoms = Object.values(holes).map(({ found }) => unless(found.bottom === 'cone', found['bottom-angle']))
-  if (circuit === null) return bottoms.flat()
+  const others = [...bottoms, ofWarm(job)]
+  if (circuit === null) return others.flat()
   const runs = circuit.runs.map(({ wire, through }) => [
     ...(wire === null ? [] : ofWire(wire)),
     ...through.flatMap(item => ofItem(item, wire))
   ])
-  return [...bottoms, ...runs, unless(altitudeOf(job, circuit) === circuit.altitude, circuit.altitude)].flat()
+  return [...others, ...runs, unless(altitudeOf(job, circuit) === circuit.altitude, circuit.altitude)].flat()
 }
 
 /** Of the circuit where it is said there, else of the surroundings. */
@@ -48,6 +52,31 @@ export function itemOhm({ resistance, style, rating }: JobItem): Given {
   })
 }
 
+/** Of the loss by the surface, where that is reckoned with at all. */
+function ofWarm({ warm, surroundings }: Job): readonly Taken[] {
+  if (warm === null) return []
+  const bySurface = isLostBySurface(warm, surroundings)
+  const { emissivity, path } = warm
+  return [
+    ...(emissivity === null && bySurface ? [taken([...path, 'emissivity'], UNTOLD_SURFACE, '')] : []),
+    ...unless(bySurface, warm.machine)
+  ]
+}
+
+/** A heat test gives the loss in air of its own kind; in the other kind the surface is what is left. */
+function isLostBySurface({ 'heat-test': test, area }: JobWarm, surroundings: Job['surroundings']): boolean {
+  if (test === null) return true
+  return area !== null && (test['air-was'] === 'still' || (surroundings?.hot ?? null) !== null)
+}
+
+/** What a surface radiates of which nobody told what it is: from nothing to as much as the blackest. One for every air, as it is one surface. */
+export const UNTOLD_SURFACE = new Given(0, {
+  low: 0,
+  high: MOST_EMISSIVITY,
+  assumed: 'default: the surface is not told',
+  at: ['warm', 'emissivity']
+})
+
 function ofWire(wire: JobWire): readonly Taken[] {
   const loaded = wire.insulation !== null && wire.ambient !== null
   return [...unless(!warmsItself(wire), wire.temperature), ...unless(loaded, wire.bundle)]
@@ -70,6 +99,7 @@ function unless(isAsked: boolean, { assumed, at }: Given): readonly Taken[] {
   return isAsked || assumed === undefined ? [] : [taken(at, null)]
 }
 
-function taken(path: Path, given: Given | null): Taken {
-  return [path.join('.'), given]
+/** In the unit of its field; told where that is no quantity, or where nothing stands in it. */
+function taken(path: Path, given: Given | null, unit: string = KINDS.run.house): Taken {
+  return [path.join('.'), given, unit]
 }

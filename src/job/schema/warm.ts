@@ -81,9 +81,16 @@ export const WARM = map(
     }),
     film: quantity('film', 'film coefficient in moving air, in place of airflow and size', { example: '25 W/m2K' }),
     'still-film': quantity('film', 'film coefficient in still air, in place of size', { example: '7 W/m2K' }),
-    emissivity: choice(EMISSIVITY_NAMES, 'its surface; without it nothing is radiated', { example: 'aluminium-as-cast' }),
+    emissivity: choice(EMISSIVITY_NAMES, 'its surface; without it anything from nothing radiated to as much as the blackest here', {
+      example: 'aluminium-as-cast',
+      measure: 'look at it: bare, painted, oxidised; or run a heat test',
+      usual: ['aluminium-rough', 'black-lacquer']
+    }),
     machine: quantity('conductance', 'heat that goes into the machine behind it by one kelvin, the machine being as the air', {
-      example: '0.3 W/K'
+      default: '0 W/K',
+      why: 'nothing flows into the rest of the machine',
+      example: '0.3 W/K',
+      measure: 'run a heat test with the casting bolted on as in work: its loss has that in it'
     }),
     body: BODY,
     start: word(readStart, 'the metal at switch-on: a temperature, or as the air; without it surroundings.metal, else as the air', {

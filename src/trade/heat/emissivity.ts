@@ -20,4 +20,7 @@ export const EMISSIVITIES = {
   'copper-oxidised': span(0.6, 0.7, camera)
 } as const satisfies Record<string, Figure>
 
+/** The blackest of them: no surface that nobody named is taken for more. */
+export const MOST_EMISSIVITY = Math.max(...Object.values(EMISSIVITIES).map(({ high }) => high))
+
 export type EmissivityName = keyof typeof EMISSIVITIES

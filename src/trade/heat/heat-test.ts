@@ -2,11 +2,12 @@ import { levenbergMarquardt } from 'ml-levenberg-marquardt'
 import { LuDecomposition, Matrix } from 'ml-matrix'
 import { fact } from '../../formula/formula.ts'
 import { Given } from '../../formula/given.ts'
-import { NoAnswer } from '../../formula/no-answer.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { recordStep } from '../../formula/working.ts'
+import { contradiction, type Squares } from './heat-test-doubts.ts'
 import { firstGuess, type Parameters, type Reading, riseK, slopesOf } from './heat-test-model.ts'
+import { notWarming, tooShort } from './heat-test-no-answer.ts'
 
 /** A run of some ten minutes with the heater on: temperatures of the block from switch-on. */
 export interface HeatTest {
@@ -40,8 +41,14 @@ export function fitHeatTest({ powerW, airC, readings, readingK, at = ['heat-test
   const above = (air: number) => readings.map(({ timeS, blockC }) => ({ timeS, riseK: blockC - air }))
   const fits = [airC.value, airC.low, airC.high].map(air => fitted(above(air), readingK))
   const spreads = { capacity: fits.map(fit => fit.capacity), loss: fits.map(fit => fit.loss) }
-  const [capacity, loss] = [perWatt(spreads.capacity, powerW, at), perWatt(spreads.loss, powerW, at)]
-  if (!(capacity.low > 0 && loss.low > 0)) throw tooShort()
+  const doubt =
+    fits[0]!.spread === null
+      ? undefined
+      : contradiction({ ...fits[0]!, spread: fits[0]!.spread, airC: airC.value, readingK, curveThrough: leastSquares })
+  const why = [powerW.assumed, doubt && `that all of them are sound, though ${doubt}`].filter(one => one !== undefined)
+  const as = { at, assumed: why.length === 0 ? undefined : why.join('; ') }
+  const [capacity, loss] = [perWatt(spreads.capacity, powerW, as), perWatt(spreads.loss, powerW, as)]
+  if (!(capacity.low > 0 && loss.low > 0)) throw tooShort(doubt)
   const how = () => `${readings.length} readings, ${fits[0]!.residualK.toPrecision(2)} K left over`
   recordStep(capacityJPerK, capacity.value, how)
   recordStep(lossWPerK, loss.value, how)
@@ -54,10 +61,10 @@ interface Spread {
 }
 
 /** Times the power, at the worst ends of fits and power. */
-function perWatt(spreads: readonly Spread[], powerW: Given, at: Given['at']): Given {
+function perWatt(spreads: readonly Spread[], powerW: Given, as: Pick<Given, 'at' | 'assumed'>): Given {
   const low = powerW.low * Math.min(...spreads.map(s => s.value - 2 * s.error))
   const high = powerW.high * Math.max(...spreads.map(s => s.value + 2 * s.error))
-  return new Given(powerW.value * spreads[0]!.value, { low, high, at, assumed: powerW.assumed })
+  return new Given(powerW.value * spreads[0]!.value, { low, high, ...as })
 }
 
 function fitted(unsorted: readonly Reading[], readingK: number) {
@@ -68,13 +75,17 @@ function fitted(unsorted: readonly Reading[], readingK: number) {
   const [logCapacity, logLoss, startRiseK] = parameters
   const squares = readings.reduce((sum, r) => sum + (r.riseK - riseK(parameters, r.timeS)) ** 2, 0)
   const residualK = Math.sqrt(squares / (readings.length - 3))
-  const [capacityError, lossError] = relativeErrors(parameters, readings, Math.max(residualK, readingK / Math.sqrt(3)))
+  const spread = spreadOf(parameters, readings)
+  const [capacityError, lossError] = relativeErrors(spread, Math.max(residualK, readingK / Math.sqrt(3)))
   const [capacity, loss] = [Math.exp(logCapacity), Math.exp(logLoss)]
   return {
     capacity: { value: capacity, error: capacity * capacityError },
     loss: { value: loss, error: loss * lossError },
     startRiseK,
-    residualK
+    residualK,
+    parameters,
+    readings,
+    spread
   }
 }
 
@@ -94,24 +105,14 @@ function asParameters([logCapacity = 0, logLoss = 0, startRiseK = 0]: readonly n
 }
 
 /** Standard errors of the logarithms of capacity and loss, from the slopes at the fit. Infinite where the readings do not tell them apart. */
-function relativeErrors(parameters: Parameters, readings: readonly Reading[], errorK: number): [capacity: number, loss: number] {
+function relativeErrors(spread: Squares | null, errorK: number): [capacity: number, loss: number] {
+  if (spread === null) return [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+  return [errorK * Math.sqrt(spread[0][0]), errorK * Math.sqrt(spread[1][1])]
+}
+
+/** The inverse of the normal equations, where they have one. */
+function spreadOf(parameters: Parameters, readings: readonly Reading[]): Squares | null {
   const slopes = new Matrix(readings.map(({ timeS }) => slopesOf(parameters, timeS)))
   const normal = new LuDecomposition(slopes.transpose().mmul(slopes))
-  if (normal.isSingular()) return [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
-  const spread = normal.solve(Matrix.eye(3))
-  return [errorK * Math.sqrt(spread.get(0, 0)), errorK * Math.sqrt(spread.get(1, 1))]
-}
-
-function notWarming(): NoAnswer {
-  return new NoAnswer(
-    'the block does not get warmer in this heat test: nothing can be fitted to it',
-    'see that the heater was on and that the times count from switch-on'
-  )
-}
-
-function tooShort(): NoAnswer {
-  return new NoAnswer(
-    'this heat test does not tell the loss from the heat stored: the temperature still rises too evenly for the accuracy of the readings',
-    'run on until the rise has plainly slowed, or read finer'
-  )
+  return normal.isSingular() ? null : (normal.solve(Matrix.eye(3)).to2DArray() as unknown as Squares)
 }

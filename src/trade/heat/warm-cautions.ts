@@ -12,7 +12,7 @@ export interface Warmed {
   readonly buoyancyRatio: number | null
   /** The metal at the start above the higher of dew and frost point, where that is known. */
   readonly startMarginK: number | null
-  /** Neither radiation nor the machine behind it is reckoned with. */
+  /** Neither radiation nor the machine behind it is reckoned with: a quick sum asks for neither. */
   readonly airAlone?: boolean
 }
 

@@ -20,9 +20,15 @@ const VAGUE: ReadonlySet<string> = new Set(['fluid', 'fuel', 'gas', 'liquid'])
 export function testMedium(medium: string, { 'behind-the-metal': behind }: Job['ask-first']): TestMedium {
   const words = plainWords(medium)
   const there = plainWords(behind ?? '')
-  if (WATER.has(words)) return there === words ? 'own' : 'water'
-  const own = ownIn(words, there)
+  const named = plainWords(nameOf(behind ?? ''))
+  if (WATER.has(words)) return named === words && !GAS.test(there) ? 'own' : 'water'
+  const own = ownIn(words, named)
   return own !== undefined && isLiquid(own, there) && !GAS.test(`${words} ${there}`) ? 'own' : 'gas'
+}
+
+/** What comes before a comma; after it stands how it is there, as in "gear oil, no pressure". */
+function nameOf(behind: string): string {
+  return behind.split(/,(?!\d)/)[0]!
 }
 
 /** Its fluid or its fuel is what is behind the metal, and is as sure as that is named there. */

@@ -1,5 +1,6 @@
 import { boundsOf } from '../../formula/bounds.ts'
 import type { Job } from '../../job/read-job.ts'
+import { UNTOLD_SURFACE } from '../../job/taken.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import type { Block, Body, Capacity, Loss } from '../../trade/heat/block.ts'
 import { CONTACTS } from '../../trade/heat/contact.ts'
@@ -50,7 +51,7 @@ function lossOf(warm: JobWarm, surroundings: Job['surroundings'], { air, test }:
     by: 'surface',
     areaM2: warm.area,
     film,
-    emissivityRatio: warm.emissivity === null ? null : givenOf(EMISSIVITIES[warm.emissivity], [...warm.path, 'emissivity']),
+    emissivityRatio: warm.emissivity === null ? UNTOLD_SURFACE : givenOf(EMISSIVITIES[warm.emissivity], [...warm.path, 'emissivity']),
     machineWPerK: warm.machine
   }
 }

@@ -36,7 +36,7 @@ export function worked(given: WarmGiven, heated: Heated | null, hottest: Circuit
     hot: isMissing(hot) ? hot : orBeyond(() => (heated === null || hottest === null ? boundsOf(hot, hotFit) : hotOf(given, hot, hottest))),
     window: windowOf(given, cold, hot),
     steppedS: known === null ? null : steppedOf(known.cold),
-    cautions: known === null ? [] : [...warmedCautions(given.job, known.cold, known.warmed), ...(heated === null ? [] : [AS_SETTLED])]
+    cautions: known === null ? [] : [...warmedCautions(known.cold, known.warmed), ...(heated === null ? [] : [AS_SETTLED])]
   }
 }
 

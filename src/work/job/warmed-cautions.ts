@@ -1,11 +1,10 @@
 import type { WarmFit } from '../../fitting/warm-fit.ts'
 import * as cautions from '../../trade/heat/cautions.ts'
 import { warmCautions } from '../../trade/heat/warm-cautions.ts'
-import type { WarmJob } from './warm-trees.ts'
 import type { Warmed } from './warm-worked.ts'
 
 /** What has to be said beside a job's warm-up. */
-export function warmedCautions({ warm }: WarmJob, { block }: WarmFit, warmed: Warmed): readonly string[] {
+export function warmedCautions({ block }: WarmFit, warmed: Warmed): readonly string[] {
   const { loss, capacity, body } = block
   const tested = loss.by === 'test' || capacity.by === 'test'
   return [
@@ -14,7 +13,7 @@ export function warmedCautions({ warm }: WarmJob, { block }: WarmFit, warmed: Wa
       biotRatio: warmed.biotRatio?.high ?? null,
       buoyancyRatio: warmed.buoyancyRatio?.high ?? null,
       startMarginK: warmed.startMarginK?.low ?? null,
-      airAlone: loss.by !== 'test' && warm.emissivity === null && warm.machine === null
+      airAlone: false
     }),
     ...(warmed.dewMarginK === null ? [] : [cautions.MARGIN_IS_AN_ESTIMATE]),
     ...(body !== null && !tested ? [cautions.FLAT_JOINT] : []),

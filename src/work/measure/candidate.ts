@@ -23,14 +23,16 @@ type Place = Pick<Candidate, 'path' | 'beside'>
 
 /** Every field of a job that can be measured and is unknown or assumed, in the order of the file. The meters decide no verdict of a job. */
 export function candidatesOf(job: Job): readonly Candidate[] {
-  const instead = new Map(takenOf(job))
+  const instead = new Map(takenOf(job).map(([path, given]) => [path, given]))
   return candidatesIn(JOB, job, { path: [], beside: [] })
     .filter(({ path }) => path[0] !== 'proof' && !isOfNoUse(job, path))
     .map(one => ({ ...one, usual: usualOf(one, job), taken: takenInstead(one, instead.get(one.path.join('.'))) }))
 }
 
 function takenInstead({ taken, field }: Found, instead: Given | null | undefined): Candidate['taken'] {
-  return taken === null || instead === null || instead === undefined ? taken : takenText(instead, field)
+  if (instead === null || instead === undefined) return taken
+  if (field.is === 'choice') return spanText(instead)
+  return taken === null ? taken : takenText(instead, field)
 }
 
 function usualOf({ path: [, name], field: { usual, usualTimes } }: Found, { parts }: Job): Candidate['usual'] {
@@ -77,6 +79,11 @@ function candidatesIn(field: Field, value: unknown, place: Place): readonly Foun
   const taken = value instanceof Given && value.assumed !== undefined ? takenText(value, field) : null
   const open = taken !== null || value === null || (Array.isArray(value) && field.usual !== undefined)
   return open && (field.measure ?? field.usual) !== undefined ? [{ ...place, field, taken }] : []
+}
+
+/** What one of several words would have said, where none was told. */
+function spanText({ low, high }: Given): string {
+  return `${showNumber(low, 'plain')} to ${showNumber(high, 'plain')}`
 }
 
 function requiredOf(fields: Fields, path: Path): Candidate['beside'] {

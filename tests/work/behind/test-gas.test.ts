@@ -180,3 +180,11 @@ it('a job that names no leak test is not asked, and one that does is asked at it
   expect(found('air', 'petrol')[0]?.where).toMatchObject({ line: 6 })
   expect(found('air', null)[0]).toMatchObject({ thing: 'ask-first', lacks: 'ask-first.behind-the-metal' })
 })
+
+it('what stands after a comma is no other liquid: the medium is compared with what comes before it', () => {
+  expect(verdict('gear oil', 'gear oil, no pressure')).toBe('pass')
+  expect(verdict('gear oil', 'gear oil')).toBe('pass')
+  // A gas named there stays one.
+  expect(verdict('gear oil', 'gear oil, nitrogen above it')).not.toBe('pass')
+  expect(verdict('gear oil', 'hydraulic oil, no pressure')).not.toBe('pass')
+})

@@ -1,6 +1,7 @@
 // example: ground, supply, warm-up and power of a circuit with switches drawn open; invented jobs, figures by hand with Ohm's law
 import { describe, expect, it } from 'vitest'
 import { judgeJob } from '../../../src/work/job/judge-job.ts'
+import { settledByHand } from './heat-job.ts'
 
 interface Drawn {
   readonly runs: readonly string[]
@@ -94,11 +95,13 @@ describe('a return drawn open: a point behind it is no ground point until it is 
 })
 
 const WARM = `surroundings: { air: 4 °C, humidity: 78 %, altitude: 0 m, airflow: 2 m/s, hot: 40 °C }
-warm: { mass: 0.45 kg, material: aluminium, area: 0.03 m2, film: 20 W/m2K, still-film: 10 W/m2K, cooling: { fall: 0 K }, start: as the air, target: 30 °C, within: 30 min, limit: { greatest: 200 °C, reason: invented } }
+warm: { mass: 0.45 kg, material: aluminium, area: 0.03 m2, film: 20 W/m2K, still-film: 10 W/m2K, emissivity: aluminium-plate, machine: 0 W/K, cooling: { fall: 0 K }, start: as the air, target: 30 °C, within: 30 min, limit: { greatest: 200 °C, reason: invented } }
 `
 const [MOVING, STILL] = [20 * 0.03, 10 * 0.03]
 /** Of one cartridge at a voltage. */
 const watts = (volts: number) => volts ** 2 / 8
+/** A plate radiates 0.09 of a black body. */
+const settled = (power: number, filmWPerK: number, airC: number) => settledByHand({ watts: power, filmWPerK, airC, emissivity: 0.09 })
 const heater = (name: string, from: string, to = 'frame') => `heater: ${name}, from: ${from}, to: ${to}, on: 100 %`
 
 describe.each([
@@ -121,8 +124,8 @@ describe.each([
     }
   )
   it('and is worked out with both on', () => {
-    expect(open.finding('warm/too-hot')).toMatchObject({ verdict: 'fail', value: expect.closeTo(40 + (2 * watts(15)) / STILL, 6) })
-    expect(open.result('warm:warm.steady')?.low).toBeCloseTo(4 + (2 * watts(11)) / MOVING, 6)
+    expect(open.finding('warm/too-hot')).toMatchObject({ verdict: 'fail', value: expect.closeTo(settled(2 * watts(15), STILL, 40), 6) })
+    expect(open.result('warm:warm.steady')?.low).toBeCloseTo(settled(2 * watts(11), MOVING, 4), 6)
     expect(open.result('warm:warm.power')?.value).toBeCloseTo(36, 9)
   })
 })
@@ -135,8 +138,8 @@ describe('where on is not hottest', () => {
       rest: WARM
     })
     // Two of 8 ohm are 4 ohm, with the lamp 2 ohm, behind 2 ohm: half of the bus, without it two thirds.
-    expect(result('warm:warm.steady')?.low).toBeCloseTo(4 + (2 * watts(11 / 2)) / MOVING, 6)
-    expect(finding('warm/too-hot')?.value).toBeCloseTo(40 + (2 * watts((15 * 2) / 3)) / STILL, 6)
+    expect(result('warm:warm.steady')?.low).toBeCloseTo(settled(2 * watts(11 / 2), MOVING, 4), 6)
+    expect(finding('warm/too-hot')?.value).toBeCloseTo(settled(2 * watts((15 * 2) / 3), STILL, 40), 6)
     expect(finding('warm/never-reaches')?.says).toMatch(/^with switch S1 on: /)
     expect(finding('warm/too-hot')?.says).not.toContain('with switch')
   })
@@ -146,8 +149,8 @@ describe('where on is not hottest', () => {
       loads: [heater('left', 'p'), heater('right', 'p')],
       rest: WARM
     })
-    expect(result('warm:warm.steady')?.low).toBeCloseTo(4 + (2 * watts(11)) / MOVING, 6)
-    expect(finding('warm/too-hot')?.value).toBeCloseTo(40 + (2 * watts(15)) / STILL, 6)
+    expect(result('warm:warm.steady')?.low).toBeCloseTo(settled(2 * watts(11), MOVING, 4), 6)
+    expect(finding('warm/too-hot')?.value).toBeCloseTo(settled(2 * watts(15), STILL, 40), 6)
   })
   it('two in series that may be put in parallel are hottest in parallel, the switch between them open', () => {
     const { finding } = judged({
@@ -161,7 +164,7 @@ describe('where on is not hottest', () => {
       rest: WARM
     })
     expect(finding('warm/too-hot')).toMatchObject({
-      value: expect.closeTo(40 + (2 * watts(15)) / STILL, 6),
+      value: expect.closeTo(settled(2 * watts(15), STILL, 40), 6),
       says: expect.stringMatching(/^with switch S3 and switch S4 on, switch S2 off: /)
     })
     // Both heaters take their current through S1 then.
@@ -173,9 +176,9 @@ describe('where on is not hottest', () => {
       loads: [heater('left', 'p', 'm'), heater('right', 'm')],
       rest: WARM
     })
-    expect(result('warm:warm.steady')?.low).toBeCloseTo(4 + (2 * watts(11 / 2)) / MOVING, 6)
+    expect(result('warm:warm.steady')?.low).toBeCloseTo(settled(2 * watts(11 / 2), MOVING, 4), 6)
     expect(finding('warm/too-hot')).toMatchObject({
-      value: expect.closeTo(40 + watts(15) / STILL, 6),
+      value: expect.closeTo(settled(watts(15), STILL, 40), 6),
       says: expect.stringMatching(/^with switch S2 on: /)
     })
     expect(finding('warm/never-reaches')?.says).not.toContain('with switch')

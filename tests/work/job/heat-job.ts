@@ -24,9 +24,10 @@ circuit:
 
 /** The job judged: its findings by rule, its results by id, what it could not read. */
 export function judged(text: string, change: (head: string) => string = head => head) {
-  const { findings, results, errors, cautions } = judgeJob('x.yaml', change(HEAD) + text)
+  const { findings, results, errors, cautions, inputs } = judgeJob('x.yaml', change(HEAD) + text)
   return {
     errors,
+    inputs,
     cautions: cautions.join('\n'),
     finding: (rule: string) => findings.find(one => one.rule === rule),
     verdicts: Object.fromEntries(
@@ -34,4 +35,23 @@ export function judged(text: string, change: (head: string) => string = head => 
     ),
     result: (id: string) => results.find(one => one.id === id)
   }
+}
+
+interface Settling {
+  readonly watts: number
+  readonly filmWPerK: number
+  readonly airC: number
+  readonly emissivity: number
+}
+
+/** Where the heat put in meets what film and radiation (CODATA constant) take from 0.03 m2, found by halving. */
+export function settledByHand({ watts, filmWPerK, airC, emissivity }: Settling): number {
+  const lostW = (atC: number) => filmWPerK * (atC - airC) + emissivity * 5.670374e-8 * 0.03 * ((atC + 273.15) ** 4 - (airC + 273.15) ** 4)
+  let [low, high] = [airC, airC + watts / filmWPerK]
+  for (let round = 0; round < 60; round++) {
+    const middle = (low + high) / 2
+    if (lostW(middle) < watts) low = middle
+    else high = middle
+  }
+  return low
 }

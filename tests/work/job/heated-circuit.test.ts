@@ -31,6 +31,7 @@ warm:
   area: 0.030 m2
   film: 20 W/m2K
   still-film: 8 W/m2K
+  emissivity: aluminium-plate
   target: 6 °C
   within: 6 min
   limit: { greatest: 120 °C, reason: invented }
@@ -52,6 +53,9 @@ function judged(told: Told) {
   return { at, value: (id: string) => Number(at(id)?.value), findings, cautions }
 }
 
+/** What a plate of 0.03 m2, which radiates 0.09 of a black body (CODATA constant), gives off. */
+const radiatedW = (partC: number, airC: number) => 0.09 * 5.670374e-8 * 0.03 * ((partC + 273.15) ** 4 - (airC + 273.15) ** 4)
+
 /** Round by round on paper: R from T, I from R, P from I, T from P; half way each round, till nothing moves. */
 function byHand({ airC, lossWPerK, busV = 12 }: { readonly airC: number; readonly lossWPerK: number; readonly busV?: number }) {
   let partC = airC
@@ -59,7 +63,7 @@ function byHand({ airC, lossWPerK, busV = 12 }: { readonly airC: number; readonl
     const ohm = (144 / 18) * ((1 + 0.004 * (partC - 20)) / (1 + 0.004 * 100))
     const amps = busV / (ohm + 1)
     const watts = amps ** 2 * ohm
-    const nextC = (partC + airC + watts / lossWPerK) / 2
+    const nextC = (partC + airC + (watts - radiatedW(partC, airC)) / lossWPerK) / 2
     if (nextC === partC) return { ohm, amps, watts, partC, dropV: amps * 1 }
     partC = nextC
   }
@@ -95,7 +99,7 @@ it('the heated part as a body of its own sets the resistance, not the casting', 
   const ohm = 8 * ((1 + 0.004 * (partC - 20)) / (1 + 0.004 * 100))
   expect(value('circuit.left:heater.resistance')).toBeCloseTo(ohm, 9)
   expect(value('warm:warm.power')).toBeCloseTo((12 / (ohm + 1)) ** 2 * ohm, 9)
-  expect(value('warm:warm.steady')).toBeCloseTo(4 + value('warm:warm.power') / 0.6, 9)
+  expect(value('warm:warm.steady')).toBeCloseTo(4 + (value('warm:warm.power') - radiatedW(value('warm:warm.steady'), 4)) / 0.6, 9)
 })
 
 it('without a change of resistance it is the same job as before', () => {
@@ -121,10 +125,10 @@ it('worst ends of the bus are those of two jobs with that bus', () => {
 
 it('the window asks for the rating at the temperature that the part then has', () => {
   const { value } = judged({ change: CHANGE })
-  // 0.6 W/K over 2 K at 6 °C, 0.24 W/K over 80 K at 120 °C; the heater sees what the wire leaves of 12 V.
+  // 0.6 W/K over 2 K at 6 °C, 0.24 W/K over 80 K at 120 °C, and what is radiated; the heater sees what the wire leaves of 12 V.
   const seenV = value('circuit.left:drop.voltage-at-load')
-  expect(value('warm:warm.power.least')).toBeCloseTo(1.2 * (12 / seenV) ** 2 * ((1 - 0.004 * 14) / 1.4), 9)
-  expect(value('warm:warm.power.greatest')).toBeCloseTo(19.2 * (12 / seenV) ** 2, 9)
+  expect(value('warm:warm.power.least')).toBeCloseTo((1.2 + radiatedW(6, 4)) * (12 / seenV) ** 2 * ((1 - 0.004 * 14) / 1.4), 9)
+  expect(value('warm:warm.power.greatest')).toBeCloseTo((19.2 + radiatedW(120, 40)) * (12 / seenV) ** 2, 9)
 })
 
 describe('beside a winch on the same wires', () => {

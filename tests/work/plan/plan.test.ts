@@ -445,6 +445,10 @@ describe('the depth that an insert asks for, beside what is there (by hand)', ()
 describe('the insert that the job names', () => {
   const named = (insert: string) => says(plan({ wayBack: `{ insert: ${JSON.stringify(insert)} }` })).filter(one => /drawer/.test(one))
 
+  it.each(['none', 'None.', 'nothing', 'no insert'])('%s is not', insert => {
+    expect(named(insert)).toEqual([])
+  })
+
   it.each(['M12x1.75', 'M12', 'wire insert M12x1.75, 1 D', 'M14x1.5 tap and M12x1.75 insert', 'as the yard has it', '12 mm of something'])(
     '%s is put in the drawer',
     insert => {

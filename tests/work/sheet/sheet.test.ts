@@ -115,3 +115,11 @@ it('the drawn circuit is on, however its switches are drawn', () => {
   // 45 W at 24 V are 12.8 ohm, some milliohms beside it.
   expect(JSON.stringify(open)).toMatch(/↓ 1\.8\d A, 4\d\.\d+ W/)
 })
+
+it('the mass record has what the job counts with mass, arm and moment, and no blank for it', () => {
+  // 58 g at 1.86 m are 0.108 kg·m.
+  const [part, wire, ...others] = rows(whole, 'mass')
+  expect(part).toEqual(['preheater', '58 g', '1.86 m', '0.108 kg·m', 'in'])
+  expect(wire?.slice(0, 3)).toEqual(['wire and switch', '350 g', '2.9 m'])
+  expect(others[0]).toEqual(['metal drilled out', 'left out: grams', '', '', 'out'])
+})

@@ -7,7 +7,7 @@ import { step } from '../step.ts'
 
 /** The insert that the job names; one for another thread than that of its holes is not put in the drawer. */
 export function drawer({ 'way-back': back }: JudgedJob['job']['ask-first'], holes: readonly HoleInWork[]): readonly Step[] {
-  if (back === null) return []
+  if (back === null || NONE.test(back.insert)) return []
   const named = threadsIn(back.insert)
   const without = named.length === 0 ? [] : holes.filter(({ part }) => !named.some(thread => isSame(thread, part.thread)))
   if (without.length === 0) return [step('ask first', '', `have the way back in the drawer: insert ${back.insert}`)]
@@ -19,6 +19,9 @@ export function drawer({ 'way-back': back }: JudgedJob['job']['ask-first'], hole
     })
   ]
 }
+
+/** None is in the drawer: each hole has its own step that settles the way back. */
+const NONE = /^\s*(?:none|no|nothing|no insert)\s*[.;,]?\s*$/i
 
 /** No designation has more words than `1/4 - 20 UNC`. */
 const MOST_WORDS = 4

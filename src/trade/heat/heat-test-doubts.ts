@@ -1,0 +1,75 @@
+import { showNumber } from '../../quantity/show.ts'
+import { type Parameters, type Reading, riseK, slopesOf } from './heat-test-model.ts'
+
+interface Fitted {
+  readonly parameters: Parameters
+  /** By their time. */
+  readonly readings: readonly Reading[]
+  readonly airC: number
+  readonly readingK: number
+  /** The inverse of the normal equations. */
+  readonly spread: Squares
+  readonly curveThrough: (readings: readonly Reading[]) => Parameters
+}
+
+type Three = readonly [number, number, number]
+/** Three by three. */
+export type Squares = readonly [Three, Three, Three]
+
+/** Rounding. */
+const NOTHING_K = 1e-6
+
+/** Why the readings cannot all be sound, where they contradict each other; names the one that is worst. */
+export function contradiction(fitted: Fitted): string | undefined {
+  const says = [...farOff(fitted), ...fallen(fitted)]
+  if (says.length === 0) return undefined
+  return `${says.join('; ')}: more than readings good to ± ${kelvin(fitted.readingK)} can`
+}
+
+/** Told where some reading lies further off than readings off by their accuracy, each the worse way, could leave it. */
+function farOff({ parameters, readings, airC, readingK, spread, curveThrough }: Fitted): readonly string[] {
+  const slopes = readings.map(({ timeS }) => slopesOf(parameters, timeS))
+  const seen = slopes.map((one, i) => {
+    const toward = spread.map(row => dot(row, one)) as unknown as Three
+    const own = dot(toward, one)
+    // A reading pulls the curve to itself and every other reading pulls it too, by these shares of what each is off.
+    const pulled = slopes.reduce((sum, other) => sum + Math.abs(dot(toward, other)), 0) - Math.abs(own)
+    const off = Math.abs(offK(parameters, readings[i]!))
+    return { beyond: off > readingK * (Math.abs(1 - own) + pulled) + NOTHING_K, telling: off ** 2 / Math.max(1 - own, Number.EPSILON) }
+  })
+  if (!seen.some(({ beyond }) => beyond)) return []
+  // Without this one most would be gone of what the fit leaves over.
+  const most = Math.max(...seen.map(({ telling }) => telling))
+  const worst = readings[seen.findIndex(({ telling }) => telling === most)]!
+  const apart = Math.abs(offK(curveThrough(readings.filter(one => one !== worst)), worst))
+  const by = Number.isFinite(apart) ? `, by ${kelvin(apart)}` : ''
+  return [`${named(worst, airC)} lies furthest off the curve through the others${by}`]
+}
+
+/** Told where two readings off by their accuracy, each the other way, do not explain it. */
+function fallen({ readings, airC, readingK }: Fitted): readonly string[] {
+  let from = readings[0]!
+  let fall = { from, to: from, byK: 0 }
+  for (const to of readings) {
+    if (to.riseK > from.riseK) from = to
+    if (from.riseK - to.riseK > fall.byK) fall = { from, to, byK: from.riseK - to.riseK }
+  }
+  if (fall.byK <= 2 * readingK + NOTHING_K) return []
+  return [`with the heater on it fell from ${named(fall.from, airC)} to ${named(fall.to, airC)}, by ${kelvin(fall.byK)}`]
+}
+
+function named({ timeS, riseK: rise }: Reading, airC: number): string {
+  return `${showNumber(airC + rise, 'temperature')} °C at ${showNumber(timeS / 60, 'plain')} min`
+}
+
+function kelvin(byK: number): string {
+  return `${showNumber(byK, 'difference')} K`
+}
+
+function offK(parameters: Parameters, { timeS, riseK: rise }: Reading): number {
+  return rise - riseK(parameters, timeS)
+}
+
+function dot(a: Three, b: Three): number {
+  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
+}
