@@ -38,22 +38,17 @@ export function nothingFits(
       : ['minor diameter', 'a screw, it is the major diameter that is measured']
   const pitch = pitchMm === undefined ? '' : ` and pitch ${Number(pitchMm.toFixed(3))} mm`
   const near = nearest === undefined ? '' : `; the nearest is ${nearest.candidate.name}`
-  const pipe =
-    pipes.length === 0
-      ? ''
-      : taperRatio === undefined
-        ? `; the tapered pipe thread ${names(pipes)} measures so at one place`
-        : parallelPipe(pipes)
+  const tapered = taperRatio === undefined && pipes.length > 0 ? `; the tapered pipe thread ${names(pipes)} measures so at one place` : ''
   return new NoAnswer(
-    `no thread of the series has ${what} ${Number(measuredMm.toFixed(2))} mm${pitch}${near}${pipe}`,
+    `no thread of the series has ${what} ${Number(measuredMm.toFixed(2))} mm${pitch}${near}${tapered}${parallelPipe(pipes)}`,
     `measure again at a clean place; if this is ${other}`
   )
 }
 
-/** What does not taper is no R but may be the G of the same size: ISO 228-1 has the diameters of the gauge plane of ISO 7 (memory). */
+/** What does not taper, or may not, may be the G of the same size: ISO 228-1 has the diameters of the gauge plane of ISO 7 (memory). */
 function parallelPipe(pipes: readonly Pipe[]): string {
   const sizes = pipes.flatMap(({ thread }) => /^R (\S+) /.exec(thread.name)?.[1] ?? [])
-  return sizes.length === 0 ? '' : `; the parallel pipe thread ${sizes.map(size => `G ${size}`).join(' or ')} (ISO 228-1) measures so`
+  return sizes.length === 0 ? '' : `; the parallel pipe thread ${sizes.map(size => `G ${size}`).join(' or ')} (ISO 228-1) measures so all along`
 }
 
 function names(pipes: readonly Pipe[]): string {
