@@ -48,7 +48,9 @@ export function nothingFits(
 /** What does not taper, or may not, may be the G of the same size: ISO 228-1 has the diameters of the gauge plane of ISO 7 (memory). */
 function parallelPipe(pipes: readonly Pipe[]): string {
   const sizes = pipes.flatMap(({ thread }) => /^R (\S+) /.exec(thread.name)?.[1] ?? [])
-  return sizes.length === 0 ? '' : `; the parallel pipe thread ${sizes.map(size => `G ${size}`).join(' or ')} (ISO 228-1) measures so all along`
+  return sizes.length === 0
+    ? ''
+    : `; the parallel pipe thread ${sizes.map(size => `G ${size}`).join(' or ')} (ISO 228-1) measures so all along`
 }
 
 function names(pipes: readonly Pipe[]): string {

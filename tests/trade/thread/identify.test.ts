@@ -145,8 +145,12 @@ describe('taper', () => {
   // G 1/8: 9.514 to 9.728 mm over the crests, 28 to the inch, 0.907 mm (ISO 228-1, memory); no metric thread has that pitch.
   it('a pipe thread found parallel is named as the parallel one', () => {
     const found = { measuredMm: 9.65, side: 'external', pitchMm: 0.907, candidates: ALL } as const
-    expect(() => identify({ ...found, taperRatio: 1 / 1000 })).toThrow(/the parallel pipe thread G 1\/8 \(ISO 228-1\) measures so all along$/)
-    expect(() => identify(found)).toThrow(/the tapered pipe thread R 1\/8 \(ISO 7\) measures so at one place; the parallel pipe thread G 1\/8 \(/)
+    expect(() => identify({ ...found, taperRatio: 1 / 1000 })).toThrow(
+      /the parallel pipe thread G 1\/8 \(ISO 228-1\) measures so all along$/
+    )
+    expect(() => identify(found)).toThrow(
+      /the tapered pipe thread R 1\/8 \(ISO 7\) measures so at one place; the parallel pipe thread G 1\/8 \(/
+    )
   })
 
   it('a size that no pipe thread has is refused without naming one', () => {
