@@ -83,6 +83,8 @@ export interface FittedProtector {
   readonly placeC: Given
   /** Wire of its run between the point that the run starts at and it; null where nobody said. */
   readonly alongM: Given | null
+  /** Printed on it for the voltage of the bus; null where what is published of its style counts. */
+  readonly breakingA: Given | null
   /** Loads behind it. */
   readonly loads: readonly string[]
   /** The wire that it is held against: of all behind it the one that stands least. Null where there is none. */

@@ -103,7 +103,8 @@ function inrushSubject(
 
 function interruptingFinding(judged: CircuitJudged, { nearInA, busV }: Bounds, rated: RatedProtector) {
   const { faultA, state } = greatestShort(judged, nearInA)
-  const breaking = breakingOf(styleOf(rated.style), rated.ratingA.value)
+  const { ratingA, breakingA } = rated
+  const breaking = breakingOf(styleOf(rated.style), { ratingA: ratingA.value, breakingA: breakingA?.low ?? null })
   const unsure = judged.fit.inside === 'known' ? noShort(judged, rated) : null
   const found = asked(interrupting, {
     protector: toldOf(rated),
