@@ -6,7 +6,7 @@ import type { PlacedShort } from './fitted-shorts.ts'
 /**
  * Each short in every position of the switches in which a source feeds it, as sources that are not together as drawn are never put
  * together: what has to clear it must do so with the least of them. With one source alone, and where no position feeds it, all runs are
- * taken as closed.
+ * taken as closed; so they are also where several clear it side by side, as together each of them has less.
  */
 export function inClosings(
   { sources, runs }: Required<Wiring>,
@@ -15,7 +15,8 @@ export function inClosings(
 ): readonly FittedShort[] {
   return shorts.flatMap(short => {
     const fed = sources.length < 2 ? [] : closings.filter(opened => isFed(short.at, opened))
-    return (fed.length === 0 ? [null] : fed).map(opened => ({ ...short, opened }))
+    const all = fed.length === 0 || short.group.length > 1 ? [null, ...fed] : fed
+    return all.map(opened => ({ ...short, opened }))
   })
 
   function isFed(at: PlacedShort['at'], opened: readonly string[]): boolean {

@@ -349,6 +349,22 @@ describe('a short behind a selector of two batteries', () => {
     expect(figure('F1:protect.fault')).toBeCloseTo(shortA, 3)
   })
 
+  // 12 V over 200 mohm of each way side by side, 100 mohm of S1 and the 1 mohm of the short are 59.7 A, half of it through each; once F1
+  // is open, F2 alone has 39.9 A.
+  it('fuses in the leads of both are held against what each has with both on', () => {
+    const sources = '  other-sources: [{ what: second, voltage: 12 V, resistance: 10 mohm, from: frame, to: house }]\n'
+    const lead = (mark: string, switched: string) =>
+      `through: [${FUSE.replace('F1', mark)}, { switch: ${switched}, rating: 5 A, resistance: 100 mohm }]`
+    const runs = [
+      `from: bus, to: m, ${lead('F1', 'Q1')}`,
+      `from: house, to: m, ${lead('F2', 'Q2').replace('100 mohm', '100 mohm, state: open')}`,
+      `from: m, to: h, ${SWITCHED('S1')}`
+    ]
+    const { figure } = judged({ sources, runs, loads: [heater('one', 'h')] })
+    expect(figure('F1:protect.fault')).toBeCloseTo(12 / 0.201 / 2, 3)
+    expect(figure('F2:protect.fault')).toBeCloseTo(12 / 0.301, 3)
+  })
+
   // 10 m of 1.5 mm2 at 105 °C, 13.3 ohm/km at 20 °C (IEC 60228, class 5), are 177 mohm more: 12 V over 378 or
   // 388 mohm; both together 36.8 A.
   it('a wire behind it is heated by that of one of them', () => {
