@@ -57,7 +57,7 @@ function interruptingOf(words: ProtectWords, { ratingA, faultA, busV }: Found) {
     where: 'at the far end',
     faultA,
     busV,
-    ...breakingOf(styleOf(words.style), ratingA.value)
+    ...breakingOf(styleOf(words.style), { ratingA: ratingA.value, breakingA: words['breaking-capacity']?.low ?? null })
   } as const
 }
 

@@ -64,6 +64,7 @@ function wishOf(words: ProtectWords, conductor: Conductor, contacts: SwitchGiven
     loadA: words.current,
     inrush: words.inrush,
     faultA: words.fault,
+    breakingA: words['breaking-capacity'],
     practice: words.practice,
     conductor,
     protectorC: words['protector-at'],

@@ -12,6 +12,14 @@ export const protect = describe({
       'style of fuse or breaker',
       { default: 'blade', why: 'the commonest fuse of machines' }
     ),
+    'breaking-capacity': quantity(
+      'current',
+      'A',
+      'what it can break, printed on it for DC at --bus or more; without it that of its style',
+      {
+        least: 0
+      }
+    ),
     rating: quantity('current', 'A', 'its rating, to be judged; without it the smallest that does', { least: 0 }),
     inrush: word('A,TIME', 'current at switch-on and how long it lasts, as "20 A,0.5 s"'),
     fault: quantity('current', 'A', 'current of a short at the far end', { least: 0 }),

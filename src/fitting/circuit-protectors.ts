@@ -5,7 +5,7 @@ import { loadRoomA } from '../trade/circuit/guarded-wire.ts'
 import { inrushHeld } from '../trade/circuit/inrush-steps.ts'
 import { loadPercent } from '../trade/circuit/protection.ts'
 import { allowedLoad } from '../trade/circuit/protection-ambient.ts'
-import { breakingCapacity } from '../trade/circuit/protection-breaking.ts'
+import { breaksA } from '../trade/circuit/protection-breaking.ts'
 import { overloadedTo } from '../trade/circuit/protection-heating.ts'
 import { styleOf } from '../trade/circuit/protection-styles.ts'
 import { wireLimit } from '../trade/circuit/protection-wire-limit.ts'
@@ -76,7 +76,7 @@ const byItself = partRecalled((fitted: Plain<FittedProtector>) => {
         ? null
         : wireLimit({ conductor: conductorBySize(wire.conductor.size), kind: style.kind, ...wire.lies }),
     throughA: holds.beside.reduce((sum, one) => sum + one.ratingA, ratingA),
-    breakingA: breakingCapacity(style, ratingA)?.breakingA ?? null
+    breakingA: breaksA(style, fitted)
   }
 })
 

@@ -19,11 +19,11 @@ function none({ load }: Plain<FittedShort>) {
 }
 
 function shortOf(fit: Fit, short: Plain<FittedShort>, runsA: ReadonlyMap<string, number>) {
-  const { load, at, group } = short
+  const { load, at, group, opened } = short
   const protector = fit.protectors.find(({ name }) => name === short.protector)
   if (protector === undefined || at === null) return null
   if (group.length > 1) return groupShort(fit, { ...short, at }, runsA)
-  const faultA = shortedHot(fit).throughA({ from: at.from, to: at.to, run: protector.run, beforeOhm: null, opened: [] })
+  const faultA = shortedHot(fit).throughA({ from: at.from, to: at.to, run: protector.run, beforeOhm: null, opened: opened ?? [] })
   if (faultA === null) return null
   const opening = opensAt(protector, faultA)
   return {

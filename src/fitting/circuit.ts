@@ -83,6 +83,8 @@ export interface FittedProtector {
   readonly placeC: Given
   /** Wire of its run between the point that the run starts at and it; null where nobody said. */
   readonly alongM: Given | null
+  /** Printed on it for the voltage of the bus; null where what is published of its style counts. */
+  readonly breakingA: Given | null
   /** Loads behind it. */
   readonly loads: readonly string[]
   /** The wire that it is held against: of all behind it the one that stands least. Null where there is none. */
@@ -118,6 +120,8 @@ export interface FittedShort {
   /** All that have to open it, itself among them; none where it is another that does. */
   readonly group: readonly string[]
   readonly runs: readonly string[]
+  /** Which runs are open then; null where all are taken as closed, however they are drawn. */
+  readonly opened: readonly string[] | null
 }
 
 /** The circuit of a job: every source, run, load and protector. */
@@ -135,7 +139,7 @@ export interface CircuitFit {
   readonly protectors: readonly FittedProtector[]
   readonly switches: readonly FittedSwitch[]
   readonly shorts: readonly FittedShort[]
-  /** Which runs are open when a short is at its greatest: as it is drawn, and wherever as much is closed as can be. */
+  /** Which runs are open in a short: as it is drawn, and wherever as much is closed as can be. */
   readonly closings: readonly (readonly string[])[]
   /** Points whose voltage against 0 V is a ground shift. */
   readonly groundPoints: readonly string[]

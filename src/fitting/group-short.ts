@@ -44,11 +44,11 @@ export function groupShort(fit: Fit, short: Short, runsA: ReadonlyMap<string, nu
   }
 }
 
-function clearedBy(fit: Fit, { at }: Short, group: readonly Plain<FittedProtector>[]): Cleared {
+function clearedBy(fit: Fit, short: Short, group: readonly Plain<FittedProtector>[]): Cleared {
   const opened: Opened[] = []
   const stages: Stage[] = []
   for (;;) {
-    const left = throughEach(fit, at, group, new Set(opened.map(({ name }) => name)))
+    const left = throughEach(fit, short, group, new Set(opened.map(({ name }) => name)))
     const timed = left.flatMap(timedOf).toSorted((a, b) => a.longestS - b.longestS)
     const silent = left.flatMap(({ protector: { name }, faultA }) => (timed.some(one => one.name === name) ? [] : [{ name, faultA }]))
     const next = timed[0]
@@ -78,11 +78,11 @@ function togetherA(left: readonly Through[]): number {
 /** What a short drives through each that is left, with the others open. */
 function throughEach(
   fit: Fit,
-  { from, to }: Short['at'],
+  { at: { from, to }, opened: off }: Short,
   group: readonly Plain<FittedProtector>[],
   gone: ReadonlySet<string>
 ): readonly Through[] {
-  const opened = group.flatMap(({ name, run }) => (gone.has(name) ? [run] : []))
+  const opened = [...(off ?? []), ...group.flatMap(({ name, run }) => (gone.has(name) ? [run] : []))]
   const hot = shortedHot(fit)
   return group.flatMap(protector => {
     const faultA = gone.has(protector.name) ? null : hot.throughA({ from, to, run: protector.run, beforeOhm: null, opened })

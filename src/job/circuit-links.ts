@@ -1,11 +1,10 @@
-import { quoted } from '../quantity/quoted.ts'
 import { showNumber } from '../quantity/show.ts'
 import { conductorOf, usualKind } from '../trade/circuit/conductor.ts'
-import { PROTECTION_STYLES, styleOf } from '../trade/circuit/protection-styles.ts'
-import { type JobItem, loadName, markedItem } from './circuit-names.ts'
+import { loadName, markedItem } from './circuit-names.ts'
 import { oneOf, twice } from './link.ts'
 import { ratedLinks } from './rated-link.ts'
 import type { Job } from './read-job.ts'
+import { throughLinks } from './through-links.ts'
 import { type LinkFault, unknownName } from './unknown-name.ts'
 
 type Circuit = NonNullable<Job['circuit']>
@@ -94,47 +93,11 @@ function runLinks(practice: Job['job']['practice'], { wire, bond, through, path 
   )
   if (wire === null && bond === null && through.length === 0)
     return [{ found: 'a run of nothing', accepted: 'wire, bond or through', path }]
-  const places = through.flatMap(item => [...placeLinks(item, wire), ...ratingLinks(item), ...boundedLinks(item), ...styleLinks(item)])
+  const places = through.flatMap(item => throughLinks(item, wire))
   if (wire === null) return [...items, ...places]
   const conductor = conductorOf({ size: wire.size, kind: wire.conductor ?? usualKind(wire.size, practice) })
   const made = conductor.ok ? [] : [{ ...conductor.fault, path: [...wire.path, 'size'] }]
   return [...items, ...places, ...made]
-}
-
-/** A rating that no rule asks for would be taken for judged. */
-function ratingLinks(item: JobItem): readonly LinkFault[] {
-  if (item.rating === null || item.what === null || markedItem(item).does === 'switches') return []
-  const accepted = 'rating of what is named as fuse, breaker, switch or thermostat, or of a relay'
-  return [{ found: `a rating of ${quoted(item.what)}`, accepted, path: [...item.path, 'rating'] }]
-}
-
-/** What is stamped on one part is one number. */
-function boundedLinks({ fuse, breaker, rating, path }: JobItem): readonly LinkFault[] {
-  const named = fuse ?? breaker
-  if (named === null || rating === null || rating.low === rating.high) return []
-  const [low, high] = [rating.low, rating.high].map(ratingA => showNumber(ratingA, 'plain'))
-  return [{ found: `rating of ${quoted(named)} with bounds, ${low} to ${high} A`, accepted: RATED, path: [...path, 'rating'] }]
-}
-
-const RATED = 'the one rating that stands on the part'
-
-/** A fuse opens by the band of a fuse, a breaker by that of a breaker. */
-function styleLinks({ fuse, breaker, style, path }: JobItem): readonly LinkFault[] {
-  const named = fuse !== null ? 'fuse' : breaker !== null ? 'breaker' : null
-  if (style === null || named === null || styleOf(style).kind === named) return []
-  const styles = PROTECTION_STYLES.flatMap(({ id, kind }) => (kind === named ? [id] : []))
-  return [{ found: `a ${named} of the style ${quoted(style)}`, accepted: `for a ${named} ${styles.join(', ')}`, path: [...path, 'style'] }]
-}
-
-/** Where on the wire of its run: asked of what protects, and of a run that has a wire. */
-function placeLinks({ fuse, breaker, along, path }: JobItem, wire: JobRun['wire']): readonly LinkFault[] {
-  if (along === null) return []
-  const at = [...path, 'along']
-  if (fuse === null && breaker === null)
-    return [{ found: 'along of what is no fuse and no breaker', accepted: 'along of a fuse or breaker alone', path: at }]
-  if (wire === null) return [{ found: 'along in a run without wire', accepted: 'along beside the wire of its run', path: at }]
-  if (along.low <= wire.length.high) return []
-  return [{ found: 'along beyond the end of the wire', accepted: 'along of at most the length of the wire of its run', path: at }]
 }
 
 /** Loads of the circuit are counted by themselves: one of the same name would be counted twice. */

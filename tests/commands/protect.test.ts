@@ -16,6 +16,28 @@ it('judges what a fuse can break at the voltage of the bus', async () => {
   expect(await verdicts('--current 3A --rating 5A --ambient 20°C --bus 1000V')).toHaveProperty('protect/interrupting', 'fail')
 })
 
+it('holds a short against what is printed on the part, where that is given', async () => {
+  const at = async (words: string) => (await verdicts(`--current 3A --rating 5A --ambient 20°C ${words}`))['protect/interrupting']
+  // ISO 8820-3 (read-secondary): 1000 A at most, at 32 V or 58 V.
+  expect(await at('--bus 28V --fault 1200A')).toBe('fail')
+  expect(await at('--bus 28V --fault 1200A --breaking-capacity 2000A')).toBe('pass')
+  expect(await at('--bus 28V --fault 600A --breaking-capacity 500A')).toBe('fail')
+  expect(await at('--bus 28V --fault 1200A --breaking-capacity "1150..1300 A"')).toBe('fail')
+  expect(await at('--bus 48V --fault 1200A --breaking-capacity 2000A')).toBe('pass')
+  expect(await at('--bus 60V --fault 1200A --breaking-capacity 2000A')).toBe('fail')
+  expect(await at('--fault 1200A --breaking-capacity 2000A')).toBe('caution')
+  expect(await at('--bus 28V --fault 1200A --style thermal')).toBe('not-judged')
+  expect(await at('--bus 28V --fault 1200A --style thermal --breaking-capacity 2000A')).toBe('pass')
+})
+
+it('takes a rating for what the part can break', async () => {
+  const chosen = (words: string) => jsonOf(`${FUSE} --current 3A --ambient 20°C --bus 28V --fault 1200A ${words}`)
+  // Three quarters of 4 A carry the 3 A for good.
+  expect((await chosen('--breaking-capacity 2000A')).results.rating!.value).toBe(4)
+  expect((await chosen('--breaking-capacity 2000A')).results['breaking-capacity']!.value).toBe(2000)
+  expect((await chosen('')).results.rating!.value).toBeNull()
+})
+
 it('tells how hot an overload without end makes the wire', async () => {
   const { findings } = await jsonOf(`${FUSE} --current 5.6A --rating 20A --ambient 50°C`)
   const found = findings.find(({ rule }) => rule === 'protect/over-wire')

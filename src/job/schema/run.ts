@@ -42,6 +42,9 @@ const WHAT =
 const SWITCH =
   'a switch, or the contacts of a relay that a switch works, by its mark: of one that a thermostat works they are named in what'
 
+const BREAKING =
+  'largest current that a fuse or breaker can break, as printed on it or in its sheet for direct current at the voltage of the bus or more: it counts instead of the figure of its style'
+
 /** Fuses, breakers and switches have a mark of their own, by which a label names them. */
 const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
   what: text(WHAT, { example: 'plug P3' }),
@@ -60,6 +63,11 @@ const THROUGH = map('a fuse, breaker, switch, thermostat or connection', {
     'style of a fuse or breaker',
     { example: 'blade', typical: true }
   ),
+  'breaking-capacity': quantity('current', BREAKING, {
+    least: 0,
+    example: '3000 A',
+    measure: 'read it on the part or in its sheet, for direct current and at least the voltage of the bus'
+  }),
   along: quantity('run', 'wire of its run between the point that the run starts at and a fuse or breaker', {
     example: '0 m',
     measure: 'a string along the wire; 0 m where it sits at the point that the run starts at'

@@ -11,7 +11,7 @@ interface Subject extends SteadyBus {
   readonly where: 'right behind it' | 'at the far end'
   /** The greatest current it may have to break: where it is known, the prospective one of a short right behind it. */
   readonly faultA: Bounded | null
-  /** Null where nothing is published. */
+  /** Null where it is neither given nor published. */
   readonly breakingA: number | null
   readonly breakingSays: string
   /** Direct voltages it is stated for: the least that any such part has, and the most. Null where none is printed. */
@@ -33,14 +33,14 @@ export const interrupting: Rule<Subject> = {
     'can the protector break what a short right behind it would draw with a plain conductor in its place, at the highest voltage of the bus?',
   why: 'Beyond its breaking capacity, or its voltage, a fuse bursts or goes on burning as an arc.',
   change:
-    'take a protector of more breaking capacity, or a feed behind the main fuse and further from the battery; measure source.resistance there',
+    'take a protector of more breaking capacity and give it as breaking-capacity, or a feed behind the main fuse and further from the battery; measure source.resistance there',
   source: SOURCES['iso-8820-3'],
   judge: ({ protector, where, faultA: shortA, breakingA, breakingSays, steadyHigh, unsure, ...volts }) => {
     if (volts.busV !== null && volts.breakingV !== null && !(volts.busV.high <= volts.breakingV.mostV * (1 + ROUNDING)))
       return tooHigh(protector, volts.busV, volts.breakingV.mostV)
     if (shortA === null && unsure) return unsureOf(unsure)
     if (shortA === null) return withoutShort(volts)
-    if (breakingA === null) return notJudged('breaking capacity', `read on the part or in its sheet (${breakingSays})`)
+    if (breakingA === null) return notJudged('breaking-capacity', `read on the part or in its sheet (${breakingSays})`)
     const [is, breaks] = figuresApart(shortA.high, breakingA, faultA)
     const reckoned = where === 'right behind it' ? ', a plain conductor in its place' : ''
     const says = `${protector}: a short ${where} is ${is}${reckoned}, it can break ${breaks} (${breakingSays})`
@@ -67,8 +67,8 @@ function tooHigh(protector: string, reached: Bounded, mostV: number): Judged {
 function doubtOf({ busV: reached, breakingV }: Pick<Subject, 'busV' | 'breakingV'>): { readonly assumed?: string } {
   if (breakingV === null) return { assumed: 'no direct voltage is printed for it' }
   const { sureV, mostV } = breakingV
-  const parts = sureV === mostV ? '' : `some such parts are for ${figure(sureV, busV)}, some for ${figure(mostV, busV)}`
-  if (reached === null) return { assumed: `the voltage of the bus is not given; ${parts}` }
+  const parts = sureV === mostV ? [] : [`some such parts are for ${figure(sureV, busV)}, some for ${figure(mostV, busV)}`]
+  if (reached === null) return { assumed: ['the voltage of the bus is not given', ...parts].join('; ') }
   if (reached.high <= sureV * (1 + ROUNDING)) return {}
   return { assumed: `${parts}, and the bus may have ${figure(reached.high, busV)}: read the voltage on the part` }
 }

@@ -14,7 +14,7 @@ import type { Lying, Protector } from './wire.ts'
 import { wireShort } from './wire-short.ts'
 import { loadedWireC } from './wire-warmth.ts'
 
-export interface GuardedWireGiven extends Lying, Protector, Pick<ProtectionGiven, 'loadA' | 'inrush' | 'faultA'> {
+export interface GuardedWireGiven extends Lying, Protector, Pick<ProtectionGiven, 'loadA' | 'inrush' | 'faultA' | 'breakingA'> {
   readonly practice: PracticeName
   readonly conductor: Conductor
   /** Where the protector sits. */
@@ -36,9 +36,9 @@ export const loadRoomA = formula('loadRoomA', {
 
 /** A protector with the wire behind it: its load, the wire, an inrush, a short at the far end, and the switch in the same run. */
 export function guardedWire(x: Plain<GuardedWireGiven>) {
-  const { style, ratingA, loadA, practice, insulationC, ambientC, altitudeM, bundleCount, inrush, faultA } = x
+  const { style, ratingA, loadA, practice, insulationC, ambientC, altitudeM, bundleCount, inrush, faultA, breakingA } = x
   const wire = { practice, conductor: conductorBySize(x.conductor.size), insulationC, ambientC, altitudeM, bundleCount }
-  const found = protection({ style, ratingA, loadA, ambientC: x.protectorC, wire, inrush, faultA })
+  const found = protection({ style, ratingA, loadA, ambientC: x.protectorC, wire, inrush, faultA, breakingA })
   const { allowed } = found
   return {
     ratingA,

@@ -1,8 +1,19 @@
 import type { BreakingRow, BreakingVolts, ProtectionStyle } from './protection-style.ts'
 
+interface Rated {
+  readonly ratingA: number
+  /** Printed on the part, for the voltage of the bus; null where nobody gave it. */
+  readonly breakingA: number | null
+}
+
 /** The largest current that a protector of this rating can open. Undefined where nothing is published: then it stands on the part. */
 export function breakingCapacity(style: ProtectionStyle, ratingA: number): BreakingRow | undefined {
   return style.breaking.find(row => ratingA <= row.greatestRatingA)
+}
+
+/** What is printed on the part, else what is published of its style; null where nothing is. */
+export function breaksA(style: ProtectionStyle, { ratingA, breakingA }: Rated): number | null {
+  return breakingA ?? breakingCapacity(style, ratingA)?.breakingA ?? null
 }
 
 interface Breaking {
@@ -12,11 +23,19 @@ interface Breaking {
 }
 
 /** What it can open, and at what voltage, as it is judged. */
-export function breakingOf(style: ProtectionStyle, ratingA: number): Breaking {
-  const row = breakingCapacity(style, ratingA)
+export function breakingOf(style: ProtectionStyle, rated: Rated): Breaking {
+  const row = breakingCapacity(style, rated.ratingA)
+  const volts = row?.volts ?? null
+  if (rated.breakingA !== null) return { breakingA: rated.breakingA, breakingSays: 'as given for the bus', breakingV: printedFor(volts) }
   return {
     breakingA: row?.breakingA ?? null,
     breakingSays: row?.says ?? 'not published for the style: it stands on the part',
-    breakingV: row?.volts ?? null
+    breakingV: volts
   }
+}
+
+/** What is printed for the voltage of the bus leaves no doubt of it; above what any such part has it stands on none. */
+function printedFor(volts: BreakingVolts | null): BreakingVolts {
+  const mostV = volts?.mostV ?? Number.POSITIVE_INFINITY
+  return { sureV: mostV, mostV }
 }

@@ -1,6 +1,6 @@
 import type { Plain } from '../../formula/given.ts'
 import { allowedLoadA, loadRow } from './protection-ambient.ts'
-import { breakingCapacity } from './protection-breaking.ts'
+import { breakingCapacity, breaksA } from './protection-breaking.ts'
 import { type BandHeatingGiven, bandHeating } from './protection-heating.ts'
 import { openingTime } from './protection-opening.ts'
 import type { ProtectionStyle } from './protection-style.ts'
@@ -22,6 +22,8 @@ export interface RatingNeed {
   readonly busV: number | null
   /** Short circuit at the far end: the least one must open it, the greatest must be broken. */
   readonly fault: { readonly leastA: number; readonly greatestA: number } | null
+  /** What is printed on the part that it can break; null where what is published of its style counts. */
+  readonly breakingA: number | null
 }
 
 export interface RatingCandidate {
@@ -97,10 +99,10 @@ function opensAtInrush({ style, inrush }: RatingNeed, ratingA: number): Objectio
   return `may open in ${threeDigits(opening.shortestS)} s, the inrush lasts ${threeDigits(inrush.timeS)} s`
 }
 
-function notBroken({ style, fault }: RatingNeed, ratingA: number): Objection {
-  const row = breakingCapacity(style, ratingA)
-  if (fault === null || row === undefined || fault.greatestA <= row.breakingA) return undefined
-  return `a fault of ${threeDigits(fault.greatestA)} A is more than the ${threeDigits(row.breakingA)} A it can open`
+function notBroken({ style, fault, breakingA: printedA }: RatingNeed, ratingA: number): Objection {
+  const breakingA = breaksA(style, { ratingA, breakingA: printedA })
+  if (fault === null || breakingA === null || fault.greatestA <= breakingA) return undefined
+  return `a fault of ${threeDigits(fault.greatestA)} A is more than the ${threeDigits(breakingA)} A it can open`
 }
 
 function staysShut({ style, fault }: RatingNeed, ratingA: number): Objection {

@@ -3,7 +3,7 @@ import type { Given, Plain } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { inrushHeld } from './inrush-steps.ts'
 import { allowedLoad } from './protection-ambient.ts'
-import { breakingCapacity } from './protection-breaking.ts'
+import { breaksA } from './protection-breaking.ts'
 import { openingTime } from './protection-opening.ts'
 import type { ProtectionStyle, StyleId } from './protection-style.ts'
 import { styleOf } from './protection-styles.ts'
@@ -18,6 +18,8 @@ export interface ProtectionGiven {
   readonly wire: Omit<WireLimitGiven, 'kind'>
   readonly inrush: { readonly currentA: Given; readonly timeS: Given } | null
   readonly faultA: Given | null
+  /** Printed on the part for the voltage of the bus; null where what is published of its style counts. */
+  readonly breakingA: Given | null
 }
 
 export const loadPercent = formula('loadPercent', {
@@ -55,7 +57,7 @@ export function protection(x: Plain<ProtectionGiven>) {
     overload: overloadOf(style, ratingA),
     opening: x.faultA === null ? null : openingTime(style, { currentA: x.faultA, ratingA }),
     inrush: x.inrush === null ? null : inrushHeld(style, ratingA, [{ currentA: x.inrush.currentA, lastsS: x.inrush.timeS }]),
-    breakingA: breakingCapacity(style, ratingA)?.breakingA ?? null
+    breakingA: breaksA(style, x)
   }
 }
 

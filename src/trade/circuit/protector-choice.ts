@@ -15,7 +15,7 @@ import { loadedWireC } from './wire-warmth.ts'
 export type ProtectorWish = Omit<GuardedWireGiven, 'ratingA'>
 
 /** Every rating that the style is sold in, each need at its worst end. */
-export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, busV, ...wire }: ProtectorWish): RatingChoice {
+export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, busV, breakingA, ...wire }: ProtectorWish): RatingChoice {
   const style = styleOf(id)
   const lies = {
     practice: wire.practice,
@@ -34,7 +34,8 @@ export function protectorChoice({ style: id, loadA, protectorC, inrush, faultA, 
     heated: limit.outsideCount === 0 ? null : heatedBy({ placeC: protectorC.low, currentA: loadA.high, conductor: wire.conductor }, lies),
     busV: busV?.high ?? null,
     inrush: inrush === null ? null : { currentA: inrush.currentA.high, timeS: inrush.timeS.high },
-    fault: faultA === null ? null : { leastA: faultA.low, greatestA: faultA.high }
+    fault: faultA === null ? null : { leastA: faultA.low, greatestA: faultA.high },
+    breakingA: breakingA?.low ?? null
   })
 }
 

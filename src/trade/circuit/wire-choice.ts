@@ -55,7 +55,8 @@ function usualProtector(loadA: number, busV: number): WireGiven['protector'] {
     heated: null,
     busV,
     inrush: null,
-    fault: null
+    fault: null,
+    breakingA: null
   })
   if (ratingA === null) return null
   return { style: 'blade', ratingA: new Given(ratingA, { assumed: 'default: the smallest blade fuse for this load', at: ['protector'] }) }

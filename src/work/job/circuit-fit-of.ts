@@ -19,6 +19,7 @@ import { fittedProtector } from './fitted-protector.ts'
 import { fittedShorts } from './fitted-shorts.ts'
 import { countedIn, guardsIn, openRuns, wayIn } from './guards-in.ts'
 import { loadOf } from './load-of.ts'
+import { inClosings } from './short-closings.ts'
 import { switchesOf } from './switches-of.ts'
 import { switchingOf } from './switching-of.ts'
 import { bareWireOf } from './wire-before.ts'
@@ -60,6 +61,7 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const open = openRuns({ runs })
   const drawn = guardsIn(guards, open)
   const loads = circuit.loads.map(load => ({ ...loadOf(job, load), way: wayIn(guards, open, loadName(load)) }))
+  const closings = closedMost(switchingOf(circuit, countedIn(guards))).map(one => [...one])
   const fit: CircuitFit = {
     bus: BUS,
     ground: source.ground,
@@ -77,8 +79,8 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     loads,
     protectors: guards.protectors.map(one => ({ ...fittedProtector(guards, one, runs), loads: drawn.guarding.get(one.run)!.loads })),
     switches: switchesOf(circuit, drawn),
-    shorts: fittedShorts(guards, runs, loads),
-    closings: closedMost(switchingOf(circuit, countedIn(guards))).map(one => [...one]),
+    shorts: inClosings(countedIn(guards), closings, fittedShorts(guards, runs, loads)),
+    closings,
     groundPoints: returnPoints(wiring)
   }
   return { fit, guards }

@@ -9,7 +9,7 @@ import { type FeedingGroups, type Group, sumA } from './feeding-groups.ts'
 import type { BareWire } from './wire-before.ts'
 
 /** A fuse or breaker of a job whose rating and style are known. */
-export interface RatedProtector extends Pick<FittedProtector, 'name' | 'run' | 'style' | 'ratingA' | 'placeC' | 'alongM'> {
+export interface RatedProtector extends Pick<FittedProtector, 'name' | 'run' | 'style' | 'ratingA' | 'placeC' | 'alongM' | 'breakingA'> {
   readonly item: JobItem
 }
 
@@ -20,7 +20,8 @@ export function ratedProtectors(
     run.through.flatMap(item => {
       const name = protectorMark(item)
       if (name === null || item.rating === null || item.style === null) return []
-      return [{ name, run: id, style: item.style, ratingA: item.rating, placeC: item.at, alongM: item.along, item }]
+      const { rating: ratingA, style, at: placeC, along: alongM, 'breaking-capacity': breakingA } = item
+      return [{ name, run: id, style, ratingA, placeC, alongM, breakingA, item }]
     })
   )
 }

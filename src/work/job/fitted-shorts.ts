@@ -8,14 +8,17 @@ interface Place extends Pick<FittedShort, 'load' | 'at' | 'runs'> {
   readonly group: Group | null
 }
 
+/** A short, however the switches stand. */
+export type PlacedShort = Omit<FittedShort, 'opened'>
+
 /** Every short that is worked out, once for each protector that it asks: of each load, at the end of wire that none of those covers, and those that a protector is not alone to open. */
-export function fittedShorts(guards: Guards, runs: readonly Run[], loads: readonly FittedLoad[]): readonly FittedShort[] {
+export function fittedShorts(guards: Guards, runs: readonly Run[], loads: readonly FittedLoad[]): readonly PlacedShort[] {
   const places = [...loads.map(load => ofLoad(guards, load, runs))]
   const all = [...places, ...atEnds(guards, runs, places)]
   return [...all.flatMap(asking), ...besides(guards, loads, all)]
 }
 
-function asking({ group, ...place }: Place): readonly FittedShort[] {
+function asking({ group, ...place }: Place): readonly PlacedShort[] {
   const marks = group === null || group.unknown.length > 0 ? [] : marksOf(group)
   return marks.length === 0 ? [{ ...place, protector: null, group: [] }] : marks.map(protector => ({ ...place, protector, group: marks }))
 }
@@ -44,7 +47,7 @@ function isSame(a: Group, b: Group): boolean {
 }
 
 /** What flows through a protector at a short that another opens: of the loads that hang on it. */
-function besides({ protectors, guarding }: Guards, loads: readonly FittedLoad[], places: readonly Place[]): readonly FittedShort[] {
+function besides({ protectors, guarding }: Guards, loads: readonly FittedLoad[], places: readonly Place[]): readonly PlacedShort[] {
   return protectors.flatMap(({ name, run }) => {
     if (places.some(({ group }) => group !== null && isIn(group, name))) return []
     return loads.flatMap(({ name: load, way }) =>

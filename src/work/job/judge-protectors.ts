@@ -23,9 +23,11 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns, protectorMark } from './circuit-wiring.ts'
 import { greatestShort } from './greatest-short.ts'
 import { highestOf, inPosition, unseenFinding } from './in-position.ts'
+import { carriesMore } from './most-carried.ts'
 import type { Placed } from './placed.ts'
 import type { Position } from './positions-of.ts'
 import { farFinding, heldBy, noLoads, noShort, returnOf } from './protector-lacks.ts'
+import { shortState } from './short-state.ts'
 import { steadyOf } from './steady-of.ts'
 
 /** Every fuse, breaker and switch, under its mark. */
@@ -43,10 +45,15 @@ function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
   const findings = [
     ...loadedFindings(judged, name, protector),
     interruptingFinding(judged, bounds, rated),
-    farFinding(judged, rated, far),
+    inPosition(farFinding(judged, rated, far?.short ?? null), { state: shortState(judged, far?.opened ?? null) }),
     ...placeFinding(judged, name, protector)
   ]
-  return { place: `circuit.${name}`, path: item.path, results: resultsBy(PROTECTOR_RESULTS, { far, ...bounds }), findings }
+  return {
+    place: `circuit.${name}`,
+    path: item.path,
+    results: resultsBy(PROTECTOR_RESULTS, { far: far?.short ?? null, ...bounds }),
+    findings
+  }
 }
 
 /** In the positions of the switches in which it carries most, and in which most flows at switch-on. */
@@ -103,7 +110,8 @@ function inrushSubject(
 
 function interruptingFinding(judged: CircuitJudged, { nearInA, busV }: Bounds, rated: RatedProtector) {
   const { faultA, state } = greatestShort(judged, nearInA)
-  const breaking = breakingOf(styleOf(rated.style), rated.ratingA.value)
+  const { ratingA, breakingA } = rated
+  const breaking = breakingOf(styleOf(rated.style), { ratingA: ratingA.value, breakingA: breakingA?.low ?? null })
   const unsure = judged.fit.inside === 'known' ? noShort(judged, rated) : null
   const found = asked(interrupting, {
     protector: toldOf(rated),
@@ -118,9 +126,11 @@ function interruptingFinding(judged: CircuitJudged, { nearInA, busV }: Bounds, r
 }
 
 /** Of the shorts that this one has to clear, the one with the least current. */
-function farShort({ fit, bounds }: CircuitJudged, name: string): CircuitJudged['bounds']['shorts'][number] | null {
-  const mine = bounds.shorts.filter(({ faultA }, i) => faultA !== null && fit.shorts[i]!.protector === name)
-  return mine.toSorted((a, b) => a.faultA!.low - b.faultA!.low)[0] ?? null
+function farShort({ fit, bounds }: CircuitJudged, name: string) {
+  const all = bounds.shorts.map((short, i) => ({ short, ...fit.shorts[i]! }))
+  const [first, ...others] = all.filter(({ short, protector }) => short.faultA !== null && protector === name)
+  if (first === undefined) return null
+  return others.reduce((least, one) => (carriesMore(least.short.faultA!.low, one.short.faultA!.low) ? one : least), first)
 }
 
 /** Asked of what bare wire leads to, and of what stands in the return: a protector behind another stands on wire that is protected. */

@@ -20,6 +20,7 @@ import { type JobRun, namedRuns } from './circuit-wiring.ts'
 import { highestOf, inPosition, unseenFinding } from './in-position.ts'
 import type { Placed } from './placed.ts'
 import { protectedBy, type RunShort, shortLack, worstShort } from './run-shorts.ts'
+import { shortState } from './short-state.ts'
 import { figureLack } from './wire-lacks.ts'
 
 /** Every run with a wire, and every joint to a ground. */
@@ -94,9 +95,12 @@ function shortFinding(judged: CircuitJudged, run: Run, worst: RunShort | null) {
   if (bare && !judged.guards.unguarded.runs.has(run.id)) return []
   // What is fed at one end without a protector is not saved by one at the other.
   const half = judged.guards.unguarded.runs.has(run.id) && worst !== null && worst.marginK.low >= 0
-  return [
-    asked(shortCircuit, { short: half ? null : worst, protector: protectedBy(judged, run.id, worst), lacks: shortLack(judged, run.id) })
-  ]
+  const found = asked(shortCircuit, {
+    short: half ? null : worst,
+    protector: protectedBy(judged, run.id, worst),
+    lacks: shortLack(judged, run.id)
+  })
+  return [inPosition(found, { state: shortState(judged, worst?.opened ?? null) })]
 }
 
 /** A joint on the way home, its resistance known or not yet measured: what it is made to must be a ground. */

@@ -1,3 +1,4 @@
+import type { FittedShort } from '../../fitting/circuit.ts'
 import { markedItem } from '../../job/circuit-names.ts'
 import { MOVE } from '../../rules/in-return.ts'
 import type { Missing } from '../../rules/missing.ts'
@@ -13,16 +14,19 @@ type Shorts = CircuitJudged['bounds']['shorts']
 type WireShort = NonNullable<Shorts[number]['wires'][number]['short']>
 
 /** A short as it heats one wire, and what has to open it. */
-export type RunShort = WireShort & { readonly faultA: NonNullable<Shorts[number]['faultA']>; readonly by: readonly string[] }
+export type RunShort = WireShort & { readonly faultA: NonNullable<Shorts[number]['faultA']>; readonly by: readonly string[] } & Pick<
+    FittedShort,
+    'opened'
+  >
 
 /** Of the shorts that flow in a wire, the one that leaves it the least room; on the feed of those that what it relies on has to open. */
 export function worstShort({ bounds, fit, guards }: CircuitJudged, id: string): RunShort | null {
   const fed = guards.groups.runs.get(id)!.length > 0
   const marks = reliesOn(guards, id).flatMap(marksOf)
   const found = bounds.shorts.flatMap(({ faultA, wires }, i): readonly RunShort[] => {
-    const { protector, group } = fit.shorts[i]!
+    const { protector, group, opened } = fit.shorts[i]!
     if (faultA === null || (fed && (protector === null || !marks.includes(protector)))) return []
-    return wires.flatMap(({ id: wire, short }) => (wire !== id || short === null ? [] : [{ ...short, faultA, by: group }]))
+    return wires.flatMap(({ id: wire, short }) => (wire !== id || short === null ? [] : [{ ...short, faultA, by: group, opened }]))
   })
   return found.toSorted((a, b) => a.marginK.low - b.marginK.low)[0] ?? null
 }

@@ -1,10 +1,13 @@
 import { Given } from '../../formula/given.ts'
+import type { JobItem } from '../../job/circuit-names.ts'
 import type { Field, Fields, Path } from '../../job/field.ts'
 import type { Job } from '../../job/read-job.ts'
 import { JOB } from '../../job/schema/job.ts'
 import { takenOf, warmsItself } from '../../job/taken.ts'
 import { KINDS } from '../../quantity/kinds.ts'
 import { showNumber } from '../../quantity/show.ts'
+import { breakingCapacity } from '../../trade/circuit/protection-breaking.ts'
+import { styleOf } from '../../trade/circuit/protection-styles.ts'
 
 /** A field that nobody has given, with what a trial of it needs. */
 export interface Candidate {
@@ -54,6 +57,7 @@ function isOfNoUse({ parts, holes, circuit }: Job, [block, name, key, inner, ...
   // The make-up of a metric wire is that of its class; what is in question is a gauge.
   if (deeper[0] === 'conductor' && wire?.size.system !== 'awg') return true
   if (deeper[1] === 'along') return !hasPlace(circuit, Number(key), Number(deeper[0]))
+  if (deeper[1] === 'breaking-capacity') return !standsOnPart(circuit?.runs[Number(key)]?.through[Number(deeper[0])])
   // A joint, a fuse or a switch may be drawn without any wire.
   return block === 'circuit' && name === 'runs' && inner === 'wire' && deeper.length > 0 && wire === null
 }
@@ -63,6 +67,12 @@ function hasPlace(circuit: Job['circuit'], run: number, item: number): boolean {
   const found = circuit?.runs[run]
   const { fuse = null, breaker = null } = found?.through[item] ?? {}
   return found !== undefined && found.wire !== null && (fuse ?? breaker) !== null
+}
+
+/** Of a style that nothing is published of, what a fuse or breaker can break stands on the part alone. */
+function standsOnPart(item: JobItem | undefined): boolean {
+  if (item === undefined || item.style === null || (item.fuse ?? item.breaker) === null) return false
+  return breakingCapacity(styleOf(item.style), item.rating?.value ?? 0) === undefined
 }
 
 function candidatesIn(field: Field, value: unknown, place: Place): readonly Found[] {

@@ -41,7 +41,7 @@ it('without a short a bus above what every such part can break is told all the s
 
 it('without the source or without a figure is not judged', () => {
   expectNotJudged(interrupting, { ...subject, faultA: null }, 'source.resistance', 'step of current')
-  expectNotJudged(interrupting, { ...subject, breakingA: null }, 'breaking capacity', 'on the part')
+  expectNotJudged(interrupting, { ...subject, breakingA: null }, 'breaking-capacity', 'on the part')
 })
 
 // ISO 8820-3 (read-secondary): blade fuses are rated 32 V or 58 V.
@@ -62,6 +62,14 @@ it('is a caution at best where the bus or the voltage of the part is not known, 
   expect(verdictOf(interrupting, { ...subject, busV: null })).toBe('caution')
   expect(verdictOf(interrupting, { ...subject, breakingV: null })).toBe('caution')
   expect(verdictOf(interrupting, { ...subject, busV: null, faultA: sharp(1001) })).toBe('fail')
+})
+
+it('what is given for the bus leaves a doubt only where there is none', () => {
+  const given = { ...subject, breakingV: { sureV: Number.POSITIVE_INFINITY, mostV: Number.POSITIVE_INFINITY } }
+  expect(verdictOf(interrupting, { ...given, busV: sharp(400) })).toBe('pass')
+  const unknown = asked(interrupting, { ...given, busV: null })
+  expect(unknown.verdict).toBe('caution')
+  expect(unknown.says).toMatch(/the voltage of the bus is not given$/)
 })
 
 it('where it is known why there is none, that is told, and no field is asked for', () => {

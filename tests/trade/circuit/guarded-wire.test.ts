@@ -20,6 +20,7 @@ const GIVEN: GuardedWireGiven = {
   inrush: { currentA: new Given(20), timeS: new Given(0.1) },
   busV: null,
   faultA: new Given(40),
+  breakingA: null,
   contacts: null,
   unprotectedMm: new Given(120)
 }

@@ -3,6 +3,8 @@ import { expect, it } from 'vitest'
 import { breakingOf } from '../../../src/trade/circuit/protection-breaking.ts'
 import { styleOf } from '../../../src/trade/circuit/protection-styles.ts'
 
+const TEN = { ratingA: 10, breakingA: null }
+
 // ISO 8820-3: blade fuses to 100 A. UL 248-14: the row above 3.5 A was not seen, and the one below it is held up to 10 A.
 it.each([
   ['blade', 100, 1000],
@@ -15,14 +17,22 @@ it.each([
   ['glass', 15, 750],
   ['glass', 15.1, null]
 ] as const)('%s of %d A: %d A', (style, ratingA, breakingA) => {
-  expect(breakingOf(styleOf(style), ratingA).breakingA).toBe(breakingA)
+  expect(breakingOf(styleOf(style), { ratingA, breakingA: null }).breakingA).toBe(breakingA)
 })
 
 it('says at what voltage it is stated for, or that the part must say', () => {
-  expect(breakingOf(styleOf('blade'), 10)).toMatchObject({ breakingSays: 'at 32 V or 58 V DC', breakingV: { sureV: 32, mostV: 58 } })
-  expect(breakingOf(styleOf('glass'), 10)).toMatchObject({ breakingSays: expect.stringContaining('250 V AC'), breakingV: null })
-  expect(breakingOf(styleOf('thermal'), 10)).toEqual({
+  expect(breakingOf(styleOf('blade'), TEN)).toMatchObject({ breakingSays: 'at 32 V or 58 V DC', breakingV: { sureV: 32, mostV: 58 } })
+  expect(breakingOf(styleOf('glass'), TEN)).toMatchObject({ breakingSays: expect.stringContaining('250 V AC'), breakingV: null })
+  expect(breakingOf(styleOf('thermal'), TEN)).toEqual({
     ...{ breakingA: null, breakingV: null },
     breakingSays: 'not published for the style: it stands on the part'
   })
+})
+
+it.each([
+  ['blade', 58],
+  ['glass', Number.POSITIVE_INFINITY],
+  ['thermal', Number.POSITIVE_INFINITY]
+] as const)('what is printed on a %s counts instead, for the bus up to %d V', (style, mostV) => {
+  expect(breakingOf(styleOf(style), { ratingA: 10, breakingA: 600 })).toMatchObject({ breakingA: 600, breakingV: { sureV: mostV, mostV } })
 })

@@ -11,7 +11,8 @@ const NEED: RatingNeed = {
   heated: null,
   busV: null,
   inrush: null,
-  fault: null
+  fault: null,
+  breakingA: null
 }
 
 it('is the smallest that three quarters of carry the load', () => {
@@ -80,4 +81,16 @@ it('opens at the fault and can break it', () => {
 
 it('says so where no re-rating is printed', () => {
   expect(objections({ ...NEED, ambientC: 70 }, 10)).toEqual(['no re-rating is printed for 70 °C'])
+})
+
+it('holds a short against what is printed on the part instead of the figure of the style', () => {
+  // ISO 8820-3 (read-secondary): blade fuses break 1000 A at most.
+  const broken = (greatestA: number, breakingA: number | null) =>
+    objections({ ...NEED, fault: { leastA: 100, greatestA }, breakingA }, 10).filter(says => says.includes('it can open'))
+  expect(broken(1500, null)).toEqual(['a fault of 1500 A is more than the 1000 A it can open'])
+  expect(broken(1500, 2000)).toEqual([])
+  expect(broken(900, 500)).toEqual(['a fault of 900 A is more than the 500 A it can open'])
+  expect(objections({ ...NEED, style: styleOf('thermal'), fault: { leastA: 100, greatestA: 900 }, breakingA: 500 }, 10).join()).toContain(
+    'more than the 500 A'
+  )
 })

@@ -18,7 +18,8 @@ const JOB: ProtectionGiven = {
     bundleCount: new Given(1)
   },
   inrush: { currentA: new Given(20), timeS: new Given(0.1) },
-  faultA: new Given(40, { low: 32, high: 50 })
+  faultA: new Given(40, { low: 32, high: 50 }),
+  breakingA: null
 }
 
 it('carries bounds to load, limit and times', () => {
@@ -28,6 +29,8 @@ it('carries bounds to load, limit and times', () => {
   expect(found.limit.wireLimitA!.value).toBe(37.5) // 1.5 · 25
   expect(found.wireMarginA!.value).toBe(27.5)
   expect(found.breakingA!.value).toBe(1000)
+  const breakingA = new Given(2000, { low: 1900, high: 2100 })
+  expect(boundsOf({ ...JOB, breakingA }, protection).breakingA).toMatchObject({ value: 2000, low: 1900, high: 2100 })
   expect(found.overload!.heldA.value).toBe(13.5)
   // Past the last gate the slow edge keeps 5 s · 2², by hand 20/3.2², 20/4² and 20/5².
   const { longestS } = found.opening!

@@ -15,6 +15,7 @@ const LIES = {
   bundleCount: 1,
   protectorC: 25,
   busV: null,
+  breakingA: null,
   contacts: null,
   unprotectedMm: null,
   inrush: []

@@ -338,6 +338,42 @@ describe('a short behind a selector of two batteries', () => {
     expect(figure('F1:protect.fault-near')).toBeCloseTo(shortA, 1)
   })
 
+  // At its far end the fuse with its 90 mohm is in it, and the short itself of 1 mohm: 12 V over 10 + 191 mohm are 59.7 A, over 20 + 191
+  // mohm 56.9 A, over 5 + 191 mohm 61.2 A; both together would be 77 A and more.
+  it.each([
+    ['the other one', '20 mohm', 12 / 0.211, /^with switch Q2 on, switch Q1 off: F1/],
+    ['the one that is drawn', '5 mohm', 12 / 0.201, /^F1/]
+  ])('at the far end the least is that of %s, never of both', (_, resistance, shortA, says) => {
+    const { of, figure } = judged(selector('F1', resistance))
+    expect(of('.F1', 'protect/far-end-short')!.says).toMatch(says)
+    expect(figure('F1:protect.fault')).toBeCloseTo(shortA, 3)
+  })
+
+  // 12 V over 200 mohm of each way side by side, 100 mohm of S1 and the 1 mohm of the short are 59.7 A, half of it through each; once F1
+  // is open, F2 alone has 39.9 A.
+  it('fuses in the leads of both are held against what each has with both on', () => {
+    const sources = '  other-sources: [{ what: second, voltage: 12 V, resistance: 10 mohm, from: frame, to: house }]\n'
+    const lead = (mark: string, switched: string) =>
+      `through: [${FUSE.replace('F1', mark)}, { switch: ${switched}, rating: 5 A, resistance: 100 mohm }]`
+    const runs = [
+      `from: bus, to: m, ${lead('F1', 'Q1')}`,
+      `from: house, to: m, ${lead('F2', 'Q2').replace('100 mohm', '100 mohm, state: open')}`,
+      `from: m, to: h, ${SWITCHED('S1')}`
+    ]
+    const { figure } = judged({ sources, runs, loads: [heater('one', 'h')] })
+    expect(figure('F1:protect.fault')).toBeCloseTo(12 / 0.201 / 2, 3)
+    expect(figure('F2:protect.fault')).toBeCloseTo(12 / 0.301, 3)
+  })
+
+  // 10 m of 1.5 mm2 at 105 °C, 13.3 ohm/km at 20 °C (IEC 60228, class 5), are 177 mohm more: 12 V over 378 or
+  // 388 mohm; both together 36.8 A.
+  it('a wire behind it is heated by that of one of them', () => {
+    const drawn = selector('F1', '20 mohm')
+    const wired = `from: a, to: h, name: lead, wire: { size: 1.5 mm2, length: 10 m, ${LIES} }`
+    const { of } = judged({ ...drawn, runs: [...drawn.runs, wired], loads: [heater('one', 'h')] })
+    expect(of('.lead', 'wire/short-circuit')!.says).toMatch(/a short of (31\.71|30\.90) A/)
+  })
+
   it('counts a switch that is drawn open as closed, and names it', () => {
     const runs = [`from: bus, to: m, ${SWITCHED('Q1', ', state: open')}`, `from: m, to: a, through: [${FUSE}]`]
     const found = judged({ runs, loads: [heater('one', 'a')] }).of('.F1', 'protect/interrupting')

@@ -1,0 +1,28 @@
+import type { FittedShort } from '../../fitting/circuit.ts'
+import type { Wiring } from '../../trade/circuit/guarding.ts'
+import { loadWay } from '../../trade/circuit/load-way.ts'
+import type { PlacedShort } from './fitted-shorts.ts'
+
+/**
+ * Each short in every position of the switches in which a source feeds it, as sources that are not together as drawn are never put
+ * together: what has to clear it must do so with the least of them. With one source alone, and where no position feeds it, all runs are
+ * taken as closed; so they are also where several clear it side by side, as together each of them has less.
+ */
+export function inClosings(
+  { sources, runs }: Required<Wiring>,
+  closings: readonly (readonly string[])[],
+  shorts: readonly PlacedShort[]
+): readonly FittedShort[] {
+  return shorts.flatMap(short => {
+    const fed = sources.length < 2 ? [] : closings.filter(opened => isFed(short.at, opened))
+    const all = fed.length === 0 || short.group.length > 1 ? [null, ...fed] : fed
+    return all.map(opened => ({ ...short, opened }))
+  })
+
+  function isFed(at: PlacedShort['at'], opened: readonly string[]): boolean {
+    const closed = runs.filter(({ id }) => !opened.includes(id))
+    return at !== null && loadWay({ runs: closed, loads: [{ name: SHORT, ...at }] }, sources, SHORT) !== null
+  }
+}
+
+const SHORT = 'short'
