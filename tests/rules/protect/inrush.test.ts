@@ -39,7 +39,7 @@ it('several steps are judged together, and the one that takes most is named', ()
   const first = { ...step(0.1, sharp(0.5)), currentA: sharp(40) }
   const steps = [first, step(0.9, sharp(1.2)), step(0, sharp(5))]
   const stepped = (percent: number) => asked(inrush, { ...subject, held: { steps, takenPercent: sharp(percent) } })
-  const most = 'most of it at 20.00 A: there it may open in 1.20 s at the soonest, and that step lasts 0.90 s'
+  const most = 'most of it at 20.00 A: there it may open in 1.2 s at the soonest, and that step lasts 0.90 s'
   expect(stepped(95)).toMatchObject({
     verdict: 'pass',
     says: `fuse: step by step the switch-on takes 95.0 % of the earliest opening times, ${most}`
