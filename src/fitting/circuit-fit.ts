@@ -13,7 +13,7 @@ import { atSwitch } from './circuit-switches.ts'
 import { prospectiveA } from './prospective-short.ts'
 import type { HeaterC } from './rated-ohm.ts'
 import { shortedAsItIs } from './shorted-circuit.ts'
-import { hasSourcesBeside, unloadedV } from './unloaded-circuit.ts'
+import { hasSourcesBeside, unloaded } from './unloaded-circuit.ts'
 
 /** The whole network settled at once, so that loads on one return know of each other. */
 export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
@@ -34,7 +34,7 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
         loadA: runsA.get(one.run)!,
         wireA: one.holds.beside.length === 0 ? runsA.get(one.run)! : runsA.get(one.holds.run!)!,
         busV: highestV,
-        nearInA: asItIs === null ? [] : prospectiveA(fit, one, asItIs)
+        nearA: asItIs === null ? null : prospectiveA(fit, one, asItIs)
       })
     ),
     switches: fit.switches.map(one => atSwitch(one, { busV, loads: fit.loads, fed, runA: runsA.get(one.run)! })),
@@ -51,7 +51,7 @@ export function settledLoads(fit: Plain<CircuitFit>, heaterC: HeaterC) {
   const circuit = circuitOf(fit, heaterC)
   const settled = Object.keys(heaterC).length === 0 ? settle(circuit) : settledBefore(circuit)
   const busV = settled.nodeV[fit.bus]!
-  const around = { settled, busV, heaterC, unloadedV: hasSourcesBeside(fit) ? unloadedV(fit, settled) : null }
+  const around = { settled, busV, heaterC, without: hasSourcesBeside(fit) ? unloaded(fit, settled) : null }
   return { settled, busV, loads: fit.loads.map(load => atLoad(load, around)) }
 }
 

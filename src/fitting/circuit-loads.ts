@@ -7,6 +7,7 @@ import { ratedSharePercent } from '../trade/circuit/rating-share.ts'
 import type { FittedLoad } from './circuit.ts'
 import { loadId } from './circuit-parts.ts'
 import { type HeaterC, ratedOhm } from './rated-ohm.ts'
+import { givenBesideV, type Unloaded } from './unloaded-circuit.ts'
 
 const ROUNDING = 1e-12
 
@@ -14,31 +15,34 @@ interface Around {
   readonly settled: Settled
   readonly busV: number
   readonly heaterC: HeaterC
-  /** Of every point if nothing were taken; null where no sources stand side by side. */
-  readonly unloadedV: Settled['nodeV'] | null
+  /** Null where no sources stand side by side. */
+  readonly without: Unloaded | null
 }
 
 /** What one load of a settled circuit gets. What only a rated load has is null for the others. */
-export function atLoad(fitted: Plain<FittedLoad>, { settled, busV, heaterC, unloadedV }: Around) {
+export function atLoad(fitted: Plain<FittedLoad>, { settled, busV, heaterC, without }: Around) {
   const flow = settled.flows[loadId(fitted.name)]!
   // What stands across a load that is switched off is rounding, of either sign.
   const atV = Math.abs(flow.dropV) < ROUNDING * Math.abs(busV) ? 0 : flow.dropV
   return {
     name: fitted.name,
     atV,
-    ...lost(fitted, { settled, unloadedV }, atV),
+    ...lost(fitted, { settled, without }, atV),
     ...taken(fitted, { atV, currentA: flow.currentA, powerW: flow.powerW, elementC: heaterC[fitted.name] })
   }
 }
 
 /** What its sources give, less what it takes and what stands in series with it takes: what is left was lost in the runs. */
-function lost({ name, way }: Plain<FittedLoad>, { settled: { flows }, unloadedV }: Pick<Around, 'settled' | 'unloadedV'>, atV: number) {
+function lost({ name, way }: Plain<FittedLoad>, { settled: { flows }, without }: Pick<Around, 'settled' | 'without'>, atV: number) {
   if (way === null) return { dropV: null, dropPercent: null }
-  const givenV = unloadedV === null || atV === 0 ? atTerminalsV(way.sources, flows) : unloadedV[way.feed]! - unloadedV[way.back]!
   const takenV = way.passes.reduce((sum, { load, turned }) => {
     const acrossV = load === name ? atV : flows[loadId(load)]!.dropV
     return sum + (turned ? -acrossV : acrossV)
   }, 0)
+  const givenV =
+    without === null || atV === 0 || flows[loadId(name)]!.currentA === 0
+      ? atTerminalsV(way.sources, flows)
+      : givenBesideV(way, { flows, ohm: Math.abs(takenV / flows[loadId(name)]!.currentA) }, without)
   const dropV = Math.max(0, givenV - takenV)
   return { dropV, dropPercent: feed.dropPercent({ dropV, busV: givenV }) }
 }

@@ -20,8 +20,8 @@ interface Around {
   readonly loadA: number
   /** The highest of the sources. */
   readonly busV: number
-  /** Of a short right behind it, in each position of the switches. */
-  readonly nearInA: readonly (number | null)[]
+  /** Of a short right behind it. */
+  readonly nearA: number | null
   /** In the wire that it holds. */
   readonly wireA: number
 }
@@ -53,15 +53,9 @@ export function atProtector(fitted: Plain<FittedProtector>, around: Around) {
     inrushHeld: held,
     inrushShortestS: held?.steps.at(0)?.shortestS ?? null,
     busV: around.busV,
-    nearInA: around.nearInA,
-    nearA: greatest(around.nearInA),
+    nearA: around.nearA,
     breakingA
   }
-}
-
-function greatest(all: readonly (number | null)[]): number | null {
-  const known = all.filter(one => one !== null)
-  return known.length === 0 ? null : Math.max(...known)
 }
 
 /** What does not hang on any load. */

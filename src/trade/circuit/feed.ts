@@ -19,7 +19,7 @@ export const fedA = formula('fedA', {
   source: SOURCES.ohm,
   of: ({ busV, resistanceOhm, loopOhm }) => busV / (resistanceOhm + loopOhm)
 })
-
+/** Of a circuit of several sources u is what its runs lose by the current of the load, over that current: what sources exchange is no part of it. */
 /** Of a circuit of several sources, each held at its terminals: r is what the load sees of all runs, and what sources exchange is no part of u. */
 export const dropV = formula('dropV', {
   says: 'drop there and back',

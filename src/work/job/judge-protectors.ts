@@ -21,7 +21,6 @@ import { PROTECTOR_RESULTS, SWITCH_RESULTS } from '../results/circuit-results.ts
 import { type RatedProtector, toldOf } from './circuit-guards.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns, protectorMark } from './circuit-wiring.ts'
-import { greatestShort } from './greatest-short.ts'
 import { highestOf, inPosition, unseenFinding } from './in-position.ts'
 import { carriesMore } from './most-carried.ts'
 import type { Placed } from './placed.ts'
@@ -108,21 +107,19 @@ function inrushSubject(
   return { protector, currentA: cold?.currentA ?? null, held, unknown: { names, at }, assumedCold }
 }
 
-function interruptingFinding(judged: CircuitJudged, { nearInA, busV }: Bounds, rated: RatedProtector) {
-  const { faultA, state } = greatestShort(judged, nearInA)
+function interruptingFinding(judged: CircuitJudged, { nearA, busV }: Bounds, rated: RatedProtector) {
   const { ratingA, breakingA } = rated
   const breaking = breakingOf(styleOf(rated.style), { ratingA: ratingA.value, breakingA: breakingA?.low ?? null })
   const unsure = judged.fit.inside === 'known' ? noShort(judged, rated) : null
-  const found = asked(interrupting, {
+  return asked(interrupting, {
     protector: toldOf(rated),
     where: 'right behind it',
-    faultA,
+    faultA: nearA,
     busV,
     ...breaking,
     ...steadyOf(judged.circuit),
     unsure
   })
-  return inPosition(found, { state })
 }
 
 /** Of the shorts that this one has to clear, the one with the least current. */
