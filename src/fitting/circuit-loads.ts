@@ -7,7 +7,7 @@ import { ratedSharePercent } from '../trade/circuit/rating-share.ts'
 import type { FittedLoad } from './circuit.ts'
 import { loadId } from './circuit-parts.ts'
 import { type HeaterC, ratedOhm } from './rated-ohm.ts'
-import { givenBesideV, type Unloaded } from './unloaded-circuit.ts'
+import { givenBesideV, OPEN_OHM, type Unloaded } from './unloaded-circuit.ts'
 
 const ROUNDING = 1e-12
 
@@ -39,10 +39,9 @@ function lost({ name, way }: Plain<FittedLoad>, { settled: { flows }, without }:
     const acrossV = load === name ? atV : flows[loadId(load)]!.dropV
     return sum + (turned ? -acrossV : acrossV)
   }, 0)
-  const givenV =
-    without === null || atV === 0 || flows[loadId(name)]!.currentA === 0
-      ? atTerminalsV(way.sources, flows)
-      : givenBesideV(way, { flows, ohm: Math.abs(takenV / flows[loadId(name)]!.currentA) }, without)
+  const ohm = Math.abs(takenV / flows[loadId(name)]!.currentA)
+  const isOff = atV === 0 || !(ohm < OPEN_OHM)
+  const givenV = without === null || isOff ? atTerminalsV(way.sources, flows) : givenBesideV(way, { flows, ohm }, without)
   const dropV = Math.max(0, givenV - takenV)
   return { dropV, dropPercent: feed.dropPercent({ dropV, busV: givenV }) }
 }

@@ -13,7 +13,7 @@ type Solved = Pick<Settled, 'nodeV' | 'flows'>
 type Flows = Settled['flows']
 
 /** An open contact, and what ties the ends of a load that takes nothing. */
-const OPEN_OHM = 1e8
+export const OPEN_OHM = 1e8
 
 /** A circuit if no load took anything: sources side by side go on exchanging what they do, and that alone is no drop of any load. */
 export interface Unloaded extends Solved {

@@ -121,6 +121,21 @@ it('a weak source beside the load hides nothing of what the wire loses', () => {
   expect(figureOf('pump:drop.drop')).toBeCloseTo(0.005 * ((5000 / 5059.9) ** 2 * 49.9 + 39.9), 6)
 })
 
+it('a load of two sources that is switched off is judged with it on', () => {
+  const { figureOf, found } = judged(
+    '    - { load: pump, power: 60 W, from: on, to: back }\n    - { load: fan, power: 24 W, voltage: 24 V, from: on, to: back }',
+    '    - { from: aux, to: fed, bond: 5 mohm }\n    - { from: fed, to: on, through: [{ switch: S1, rating: 10 A, state: open }] }\n',
+    '  other-sources: [{ what: second battery, voltage: 24 V, resistance: 10 mohm, from: frame, to: aux }]\n'
+  )
+  expect(found('circuit/no-answer')).toEqual([])
+  // All of it stands across the open switch.
+  expect(figureOf('fan:drop.drop')).toBeCloseTo(24, 6)
+  expect(found('drop/too-much').map(({ says }) => says)).toEqual([
+    expect.stringMatching(/^with switch S1 on/),
+    expect.stringMatching(/^with switch S1 on/)
+  ])
+})
+
 it('a load drawn against its current is judged as any other', () => {
   const { figureOf, found } = judged('    - { load: heater, power: 60 W, voltage: 24 V, from: back, to: fed }')
   expect(figureOf('heater:drop.drop')).toBeCloseTo((24 / (9.6 + 0.0998)) * 0.0898, 6)
