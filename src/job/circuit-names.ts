@@ -36,8 +36,9 @@ export function markedItem({ what, fuse, breaker, switch: switched, thermostat }
 /** What opens by itself at too much current. */
 export const PROTECTOR = /\b(fuse|breaker|protector)\b/i
 
-/** A plug near a relay is a plug. */
-const PLACE = /\s(at|near|by|beside|behind|under|above|next to|in|inside|on|from|to)\s.*$/is
+/** A plug near a relay is a plug, and a lead from one is a lead; an on-off switch, one to press to test and a contact from a relay switch. */
+const PLACE =
+  /\s(?:at|near|by|beside|behind|under|above|next to|inside|(?:on|in) (?:the|a)|(?:from|to) the|(?<=\b(?:lead|wire|cable)s? )(?:from|to|between))\s.*$/is
 
 function doingOf(what: string): MarkedItem['does'] {
   const thing = what.replace(PLACE, '')

@@ -19,21 +19,38 @@ export const wrongRating: Rule<Subject> = {
   source: SOURCES.practice,
   judge: ({ rated, labels }) => {
     const told = rated.map(one => ({ ...one, toldA: toldIn(Object.hasOwn(labels, one.mark) ? labels[one.mark]! : '') }))
-    const wrong = told.filter(({ toldA, ratingA }) => toldA.length > 0 && !toldA.some(amps => isSame(amps, ratingA.value)))
+    const wrong = told.filter(one => isOver(one) || isOther(one))
     if (wrong.length === 0) return plainly('pass', 'no label tells another rating than that of its fuse or breaker')
-    const isTooLarge = wrong.some(({ toldA, ratingA }) => toldA.some(amps => amps > ratingA.value))
     const says = wrong.map(
       ({ mark, ratingA, toldA }) => `the label of ${mark} tells ${toldA.map(amp).join(' and ')}, it is of ${amp(ratingA.value)}`
     )
-    return plainly(isTooLarge ? 'fail' : 'caution', says.join('; '), ['circuit', 'labels', wrong[0]!.mark])
+    return plainly(wrong.some(isOver) ? 'fail' : 'caution', says.join('; '), ['circuit', 'labels', wrong[0]!.mark])
   }
 }
 
-/** `5 A`, `7.5A`, `10 amp`; neither ampere-hours nor milliamperes. */
-const AMPS = /(?<![\d.,/])(\d+(?:[.,]\d+)?) ?(?:A|amps?|AMPS?|Amps?)\b(?! ?[·*]? ?h\b)/g
+interface Told {
+  readonly toldA: readonly number[]
+  readonly ratingA: Pick<Given, 'value'>
+}
+
+/** Whoever reads two figures fits the greater. */
+function isOver({ toldA, ratingA: { value } }: Told): boolean {
+  return toldA.some(amps => amps > value && !isSame(amps, value))
+}
+
+function isOther({ toldA, ratingA: { value } }: Told): boolean {
+  return toldA.length > 0 && !toldA.some(amps => isSame(amps, value))
+}
+
+const FIGURE = String.raw`(?:\d+(?:[.,]\d+)?|(?<![a-z])\.\d+)`
+/** `5 A`, `7.5A`, `20-A`, `20 a`, `10 amps`, `5/10 ampere`; neither ampere-hours nor milliamperes. */
+const AMPS = new RegExp(
+  String.raw`(?<!\d|\d[.,])(${FIGURE}(?:\s*/\s*${FIGURE})*)[\s-]*a(?:mp(?:s|[eè]res?)?)?(?![a-z\d]|\.[a-z]|[\s·*.-]*h(?:rs?|ours?)?\b)`,
+  'gi'
+)
 
 function toldIn(label: string | null): readonly number[] {
-  return [...(label ?? '').matchAll(AMPS)].map(([, figure]) => Number(figure!.replace(',', '.')))
+  return [...(label ?? '').matchAll(AMPS)].flatMap(([, figures]) => figures!.split('/').map(figure => Number(figure.replace(',', '.'))))
 }
 
 const ROUNDING = 1e-9

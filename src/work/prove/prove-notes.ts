@@ -4,6 +4,7 @@ import { pointText } from '../../trade/proof/drawn.ts'
 import { PRIOR } from '../../trade/proof/fault-prior.ts'
 import type { ProbeGain } from '../../trade/proof/next-probe.ts'
 import { READING_UNIT } from '../../trade/proof/reading-unit.ts'
+import { isSwitchedOff } from '../../trade/proof/switched-off.ts'
 import { unseenFaults } from '../../trade/proof/unseen-faults.ts'
 import type { Proof } from './proof-of.ts'
 import { probeText } from './prove-tables.ts'
@@ -16,9 +17,11 @@ export function proofNotes(proof: Proof): readonly string[] {
 
 const LEAST_A = 1e-3
 
-/** A circuit that was not drawn to its end proves nothing. */
-function idleNote({ points, expected }: Proof): readonly string[] {
-  const idle = points.filter(({ takes }, i) => takes === 'amps' && Math.abs(expected[i]!.value) < LEAST_A)
+/** A circuit that was not drawn to its end proves nothing; what is switched off was drawn. */
+function idleNote({ points, expected, tested }: Proof): readonly string[] {
+  const idle = points.filter(
+    (point, i) => point.takes === 'amps' && Math.abs(expected[i]!.value) < LEAST_A && !isSwitchedOff(tested, point)
+  )
   if (idle.length === 0) return []
   return [`as drawn no current flows ${idle.map(point => `from ${pointText(point)}`).join(', nor ')}: draw every run there and back`]
 }

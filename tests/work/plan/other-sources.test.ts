@@ -53,10 +53,14 @@ it('a further battery: its ground lead after that of the first, and back before 
 it('a battery of which no end is grounded: its minus lead', () => {
   const { ready, close } = stepsWith(['upper battery', 'lower+', 'upper+'], ['lower battery', 'frame', 'lower+'])
   expect(ready).toContain('take the minus lead of the upper battery, at lower+, off')
-  // In the opposite order.
+  // A spanner from lower+ to the frame is a short as long as the ground lead of the lower one is on.
+  expect(ready.slice(1, 3)).toEqual([
+    'take the ground lead of the lower battery, at frame, off',
+    'take the minus lead of the upper battery, at lower+, off'
+  ])
   expect(close.slice(-3)).toEqual([
-    'put the ground lead of the lower battery, at frame, back on',
     'put the minus lead of the upper battery, at lower+, back on',
+    'put the ground lead of the lower battery, at frame, back on',
     ON
   ])
 })
@@ -89,8 +93,52 @@ it.each(['alternator battery', 'house bank'])('%s: its ground lead is off, whate
   expect(stepsWith([what, 'frame', 'c+']).ready[1]).toBe(`take the ground lead of the ${what}, at frame, off`)
 })
 
-it('one whose name tells nothing has its lead off, and is met by the reading', () => {
-  const { ready, close } = stepsWith(['feed two', 'frame', 'c+'])
-  expect(ready).toEqual([OFF, 'take the lead of the feed two, at c+, off', 'read the volts of bus, c+ against frame: nothing is left'])
-  expect(close.slice(-2)).toEqual(['put the lead of the feed two, at c+, back on', ON])
+describe('one whose name tells nothing is held for a battery, and first switched off as it may be anything', () => {
+  it.each(['feed two', 'aux'])('%s', what => {
+    const { ready, close } = stepsWith([what, 'frame', 'c+'])
+    expect(ready).toEqual([
+      `see how the ${what} is switched off or unplugged, and do that before any lead of a battery is off`,
+      OFF,
+      `take the ground lead of the ${what}, at frame, off`,
+      'read the volts of bus, c+ against frame: nothing is left'
+    ])
+    expect(close.slice(-3)).toEqual([
+      `put the ground lead of the ${what}, at frame, back on`,
+      ON,
+      `switch on or plug in the ${what} again, with every lead on`
+    ])
+  })
+})
+
+it('a battery that may be charged: what charges it first, and its ground lead off', () => {
+  const { ready, close } = stepsWith(['leisure battery on plug P2', 'frame', 'c+'])
+  expect(ready.slice(0, 3)).toEqual([
+    'unplug what charges the leisure battery on plug P2 (a panel is covered), before any lead of a battery is off',
+    OFF,
+    'take the ground lead of the leisure battery on plug P2, at frame, off'
+  ])
+  expect(close.slice(-3)).toEqual([
+    'put the ground lead of the leisure battery on plug P2, at frame, back on',
+    ON,
+    'plug in or uncover again what charges the leisure battery on plug P2, with every lead on'
+  ])
+})
+
+it('the plus lead of a panel comes off after every ground lead, in whatever order they are drawn', () => {
+  const { ready, close } = stepsWith(['solar panel', 'frame', 'p+'], ['shore charger', 'frame', 'c+'], ['house batt', 'frame', 'h+'])
+  expect(ready.map(says => says.split(',')[0])).toEqual([
+    'cover the solar panel',
+    'unplug the shore charger where it gets its power',
+    "take the battery's ground lead off",
+    'take the ground lead of the house batt',
+    'take the lead of the solar panel',
+    'read the volts of bus'
+  ])
+  expect(close.map(says => says.split(',')[0])).toEqual([
+    'put the lead of the solar panel',
+    'put the ground lead of the house batt',
+    "put the battery's ground lead back on",
+    'plug the shore charger in again',
+    'uncover the solar panel'
+  ])
 })

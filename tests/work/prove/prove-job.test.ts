@@ -212,3 +212,24 @@ circuit:
   expect(open.tables).toEqual(closed.tables)
   expect(closed.cautions.join()).not.toContain('drawn open')
 })
+
+it('a run that is open while it is measured carries nothing, and counts as drawn', () => {
+  const { answer } = prove(`
+fettle: 1
+job: { title: two batteries apart }
+circuit:
+  source: { bus: 12 V, resistance: 10 mohm, ground: frame }
+  other-sources: [{ what: second battery, voltage: 13 V, resistance: 20 mohm, from: frame, to: aux }]
+  runs:
+    - { from: bus, to: stud, wire: { size: 6 mm2, length: 1 m } }
+    - { from: stud, to: aux, through: [{ switch: K1, rating: 100 A, resistance: 1 mohm, state: open }] }
+    - { from: aux, to: h+, wire: { size: 2.5 mm2, length: 1 m } }
+  loads: [{ load: heater, resistance: 4 ohm, from: h+, to: frame }]
+`)
+  const rows = answer.tables['expected']!.rows
+  expect(answer.cautions[0]).toContain('switch K1 drawn open: every reading is expected with it off')
+  // The feed has no way round but the open switch; the heater hangs on the other battery.
+  expect(rows.find(({ takes, what }) => takes === 'amps' && what === 'feed')!['value']).toBe(0)
+  expect(rows.find(({ takes, what }) => takes === 'amps' && what === 'through heater')!['value']).toBeCloseTo(13 / 4, 0)
+  expect(answer.cautions.join()).not.toContain('as drawn no current flows')
+})

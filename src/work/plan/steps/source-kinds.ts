@@ -1,0 +1,56 @@
+export type Kind = 'charger' | 'panel' | 'battery' | 'charged' | 'driven' | 'unknown'
+
+/**
+ * What a source is, by the words of its name: of each thing told, the last word of a kind before a place. Beside a battery whatever may
+ * charge it counts, wherever it is told. One whose words tell nothing is unknown.
+ */
+export function kindsOf(what: string): readonly Kind[] {
+  const told = new Set(what.split(JOINED).flatMap(thing => kindOf(thing.replace(PLACE, '')) ?? []))
+  if (told.size === 0) return ['unknown']
+  if (!told.has('battery')) return [...told]
+  return ['battery', ...(CHARGES.test(what) ? ['charged' as const] : []), ...(told.has('driven') ? ['driven' as const] : [])]
+}
+
+type Words = readonly (readonly [Kind, RegExp])[]
+
+const JOINED = /\s+(?:with|and)\s+|[,;:()/+&]/i
+
+/** A battery at the panel is a battery; a bank of panels, panels. */
+const PLACE =
+  /(?:^|\s)(?:at|near|by|beside|behind|under|above|next to|inside|on|in|from|for|(?<!\b(?:bank|row|string|pair|set|array)s?\s)of|to(?! (?:dc|batter|\d)))\s.*$/is
+
+const BOARD = 'instrument|control|switch|fuse|breaker|distribution|meter|dash|battery'
+
+/** What names the thing itself. */
+const THINGS: Words = [
+  ['charger', /chargers?\b|adapt[eo]rs?\b|\bmaintainers?\b|\bconverters?\b|\brectifiers?\b/gi],
+  ['panel', new RegExp(`\\bsolar cells?\\b|(?<!\\b(?:${BOARD})[ -])\\bpanels?\\b`, 'gi')],
+  [
+    'battery',
+    /batter(?:y|ies)\b|\bbatts?\b|accumulators?\b|capacitors?\b|\b(?:bank|pack|cell)s?\b|\bagm\b|\blifepo\w*|\bgel\b|\blead[- ]acid\b|\bli-?ion\b|\blithium\b/gi
+  ],
+  ['driven', /alternators?\b|dynamos?\b|generators?\b|magnetos?\b/gi]
+]
+
+/** What tells the kind only where no thing is named beside it. */
+const HINTS: Words = [
+  ['charger', /\bshore\b|\bmains\b|\bplug|\bpower (?:supply|supplies|units?)\b|\bgpu\b/gi],
+  ['panel', /\bsolar\b|photovoltaic|\bpv\b/gi]
+]
+
+/** What may charge a battery. */
+const CHARGES = new RegExp([THINGS[0]![1], ...HINTS.map(([, words]) => words)].map(({ source }) => source).join('|'), 'i')
+
+function kindOf(thing: string): Kind | undefined {
+  return lastOf(THINGS, thing) ?? lastOf(HINTS, thing)
+}
+
+/** Of two that end alike, the first of the list. */
+function lastOf(kinds: Words, thing: string): Kind | undefined {
+  const ends = kinds.map(([kind, words]) => ({ kind, end: endOf([...thing.matchAll(words)].at(-1)) }))
+  return ends.filter(({ end }) => end > 0).sort((a, b) => b.end - a.end)[0]?.kind
+}
+
+function endOf(match: RegExpExecArray | undefined): number {
+  return match === undefined ? 0 : match.index + match[0].length
+}

@@ -1,0 +1,47 @@
+import { type Kind, kindsOf } from './source-kinds.ts'
+
+/** How a kind is made dead before any lead is off, at which end a lead then comes off, and the other way round; null where there is nothing to do. */
+interface Ways {
+  readonly stop: ((name: string) => string) | null
+  readonly start: ((name: string) => string) | null
+  readonly lead: 'minus' | 'plus' | null
+  readonly caution: string
+}
+
+const WAYS: { readonly [kind in Kind]: Ways } = {
+  charger: {
+    stop: name => `unplug the ${name} where it gets its power, before any lead of a battery is off`,
+    start: name => `plug the ${name} in again, with every lead on`,
+    lead: null,
+    caution: 'a tag on the plug: nobody puts it back before the work is done'
+  },
+  panel: {
+    stop: name => `cover the ${name}, so that no light falls on it`,
+    start: name => `uncover the ${name}, with every lead on`,
+    lead: 'plus',
+    caution: 'where its maker gives an order for panel, controller and battery, that order'
+  },
+  battery: { stop: null, start: null, lead: 'minus', caution: 'where the maker gives an order for the batteries, that order' },
+  charged: {
+    stop: name => `unplug what charges the ${name} (a panel is covered), before any lead of a battery is off`,
+    start: name => `plug in or uncover again what charges the ${name}, with every lead on`,
+    lead: null,
+    caution: 'a tag on the plug: nobody puts it back before the work is done'
+  },
+  driven: {
+    stop: name => `see that what drives the ${name} stands still, and that nobody can start it`,
+    start: name => `free what drives the ${name} again`,
+    lead: null,
+    caution: 'key out, a tag on its start'
+  },
+  unknown: {
+    stop: name => `see how the ${name} is switched off or unplugged, and do that before any lead of a battery is off`,
+    start: name => `switch on or plug in the ${name} again, with every lead on`,
+    lead: 'minus',
+    caution: 'its name does not tell what it is: it may be a battery, and then only its ground lead makes it dead'
+  }
+}
+
+export function waysOf(what: string): readonly Ways[] {
+  return kindsOf(what).map(kind => WAYS[kind])
+}
