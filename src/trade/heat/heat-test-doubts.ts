@@ -19,7 +19,7 @@ export type Squares = readonly [Three, Three, Three]
 /** Rounding. */
 const NOTHING_K = 1e-6
 
-export interface Contradiction {
+interface Contradiction {
   readonly says: string
   /** Furthest off the curve through the others. */
   readonly worst: Reading | null

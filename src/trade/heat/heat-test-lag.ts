@@ -1,7 +1,7 @@
 import { contradiction, type Fitted, offK } from './heat-test-doubts.ts'
 import type { Parameters, Reading } from './heat-test-model.ts'
 
-export interface Doubt {
+interface Doubt {
   /** What is wrong with the readings. */
   readonly found: string
   /** What is assumed where they are gone on with all the same. */
