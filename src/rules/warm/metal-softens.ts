@@ -6,8 +6,9 @@ import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import type { Rule } from '../rule.ts'
 import type { SettledMetal } from '../settled-metal.ts'
 import { type CutAt, cutBelow, type SteadyBus, steadily } from '../steady-bus.ts'
+import { besideUncounted, type Uncounted } from '../uncounted.ts'
 
-interface Subject extends SteadyBus, Partial<CutAt> {
+interface Subject extends SteadyBus, Partial<CutAt>, Uncounted {
   readonly metal: Missing | SettledMetal
 }
 
@@ -20,14 +21,17 @@ export const metalSoftens: Rule<Subject> = {
   why: 'Above that a metal gives way slowly under load: a thread loses its clamp, a bore its size. Far above, it melts.',
   change: 'fit less power, a thermostat, or an interlock that takes the power off when the air stops',
   source: SOURCES['melting-points'],
-  judge: ({ metal, steadyHigh, thermostatC, hotAirC }) => {
+  judge: ({ metal, steadyHigh, thermostatC, hotAirC, uncounted }) => {
     if (isMissing(metal)) return notJudgedFor(metal)
-    if ('beyondC' in metal) return plainly('fail', `the casting gets hotter than the ${metal.beyondC} °C up to which a film is worked out`)
+    if ('beyondC' in metal) {
+      const says = `the casting gets hotter than the ${metal.beyondC} °C up to which a film is worked out`
+      return besideUncounted(plainly('fail', says), { uncounted })
+    }
     const { settlesC, meltsC, of } = metal
     const melts = atMost(facts, settlesC, { value: meltsC, reason: `where ${of} begins to melt` })
     const reason = `half of where ${of} melts, in kelvin: above that it creeps under load`
-    if (melts.verdict === 'fail') return melts
-    const judged = neverFails(atMost(facts, settlesC, { value: softensC({ meltsC }), reason }))
+    if (melts.verdict === 'fail') return besideUncounted(melts, { uncounted })
+    const judged = besideUncounted(neverFails(atMost(facts, settlesC, { value: softensC({ meltsC }), reason })), { uncounted })
     return cutBelow(softensC({ meltsC }), { thermostatC, hotAirC }) ? judged : steadily(judged, { steadyHigh })
   }
 }

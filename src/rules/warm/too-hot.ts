@@ -5,8 +5,9 @@ import { atMost, figure, type Limit, notJudged, plainly } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import type { Judged, Rule } from '../rule.ts'
 import { type CutAt, cutBelow, type SteadyBus, steadily } from '../steady-bus.ts'
+import { besideUncounted, type Uncounted } from '../uncounted.ts'
 
-interface Subject extends SteadyBus, CutAt {
+interface Subject extends SteadyBus, CutAt, Uncounted {
   /** Its hottest spot in the hottest air that stands, at the highest power; or that it leaves what a film is worked out for. */
   readonly hot: Missing | { readonly hottestC: Bounded } | { readonly beyondC: number }
   /** What the job says that it stands. */
@@ -22,16 +23,17 @@ export const tooHot: Rule<Subject> = {
   why: 'Air that stands takes far less heat than air that moves: seals, wires and fuel beside it get hotter than on any cold morning.',
   change: 'fit a thermostat, an interlock that needs moving air, or less power',
   source: SOURCES['heat-balance'],
-  judge: ({ hot, limit, thermostatC, hotAirC, steadyHigh }) => {
+  judge: ({ hot, limit, thermostatC, hotAirC, steadyHigh, uncounted }) => {
     if (isMissing(hot)) return notJudgedFor(hot)
     if (limit === null) return notJudged('warm.limit', 'ask what the seals, wires and parts beside it stand, and give it with its reason')
     const off = thermostatC === null ? null : held(hot, limit, { thermostatC, hotAirC: hotAirC ?? thermostatC })
     if (off !== null) return off
     if ('hottestC' in hot) {
-      const judged = atMost(facts, hot.hottestC, limit)
+      const judged = besideUncounted(atMost(facts, hot.hottestC, limit), { uncounted })
       return cutBelow(limit.value, { thermostatC, hotAirC }) ? judged : steadily(judged, { steadyHigh })
     }
-    return plainly('fail', `it gets hotter than the ${figure(hot.beyondC, facts)} up to which a film is worked out`)
+    const beyond = plainly('fail', `it gets hotter than the ${figure(hot.beyondC, facts)} up to which a film is worked out`)
+    return besideUncounted(beyond, { uncounted })
   }
 }
 

@@ -1,7 +1,7 @@
 import { showNumber } from '../../quantity/show.ts'
 import { type Parameters, type Reading, riseK, slopesOf } from './heat-test-model.ts'
 
-interface Fitted {
+export interface Fitted {
   readonly parameters: Parameters
   /** By their time. */
   readonly readings: readonly Reading[]
@@ -9,7 +9,7 @@ interface Fitted {
   readonly readingK: number
   /** The inverse of the normal equations. */
   readonly spread: Squares
-  readonly curveThrough: (readings: readonly Reading[]) => Parameters
+  readonly curveThrough: (readings: readonly Reading[]) => { readonly parameters: Parameters; readonly spread: Squares | null } | null
 }
 
 type Three = readonly [number, number, number]
@@ -19,15 +19,22 @@ export type Squares = readonly [Three, Three, Three]
 /** Rounding. */
 const NOTHING_K = 1e-6
 
-/** Why the readings cannot all be sound, where they contradict each other; names the one that is worst. */
-export function contradiction(fitted: Fitted): string | undefined {
-  const says = [...farOff(fitted), ...fallen(fitted)]
-  if (says.length === 0) return undefined
-  return `${says.join('; ')}: more than readings good to ± ${kelvin(fitted.readingK)} can`
+interface Contradiction {
+  readonly says: string
+  /** Furthest off the curve through the others. */
+  readonly worst: Reading | null
 }
 
-/** Told where some reading lies further off than readings off by their accuracy, each the worse way, could leave it. */
-function farOff({ parameters, readings, airC, readingK, spread, curveThrough }: Fitted): readonly string[] {
+/** Why the readings cannot all be sound, where they contradict each other; names the one that is worst. */
+export function contradiction(fitted: Fitted): Contradiction | undefined {
+  const worst = farOff(fitted)
+  const says = [...(worst === null ? [] : [offText(worst, fitted)]), ...fallen(fitted)]
+  if (says.length === 0) return undefined
+  return { worst, says: `${says.join('; ')}: more than readings good to ± ${kelvin(fitted.readingK)} can` }
+}
+
+/** The worst, where some reading lies further off than readings off by their accuracy, each the worse way, could leave it. */
+function farOff({ parameters, readings, readingK, spread }: Fitted): Reading | null {
   const slopes = readings.map(({ timeS }) => slopesOf(parameters, timeS))
   const seen = slopes.map((one, i) => {
     const toward = spread.map(row => dot(row, one)) as unknown as Three
@@ -37,13 +44,17 @@ function farOff({ parameters, readings, airC, readingK, spread, curveThrough }: 
     const off = Math.abs(offK(parameters, readings[i]!))
     return { beyond: off > readingK * (Math.abs(1 - own) + pulled) + NOTHING_K, telling: off ** 2 / Math.max(1 - own, Number.EPSILON) }
   })
-  if (!seen.some(({ beyond }) => beyond)) return []
+  if (!seen.some(({ beyond }) => beyond)) return null
   // Without this one most would be gone of what the fit leaves over.
   const most = Math.max(...seen.map(({ telling }) => telling))
-  const worst = readings[seen.findIndex(({ telling }) => telling === most)]!
-  const apart = Math.abs(offK(curveThrough(readings.filter(one => one !== worst)), worst))
+  return readings[seen.findIndex(({ telling }) => telling === most)]!
+}
+
+function offText(worst: Reading, { readings, airC, curveThrough }: Fitted): string {
+  const others = curveThrough(readings.filter(one => one !== worst))
+  const apart = others === null ? Number.NaN : Math.abs(offK(others.parameters, worst))
   const by = Number.isFinite(apart) ? `, by ${kelvin(apart)}` : ''
-  return [`${named(worst, airC)} lies furthest off the curve through the others${by}`]
+  return `${named(worst, airC)} lies furthest off the curve through the others${by}`
 }
 
 /** Told where two readings off by their accuracy, each the other way, do not explain it. */
@@ -66,7 +77,7 @@ function kelvin(byK: number): string {
   return `${showNumber(byK, 'difference')} K`
 }
 
-function offK(parameters: Parameters, { timeS, riseK: rise }: Reading): number {
+export function offK(parameters: Parameters, { timeS, riseK: rise }: Reading): number {
   return rise - riseK(parameters, timeS)
 }
 

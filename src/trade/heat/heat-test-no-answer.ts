@@ -7,6 +7,13 @@ export function notWarming(): NoAnswer {
   )
 }
 
+export function noCurve(): NoAnswer {
+  return new NoAnswer(
+    'no curve of a block that warms fits the readings of this heat test',
+    'see that each reading stands at its time from switch-on, and measure again'
+  )
+}
+
 /** `doubt`: where its readings contradict each other as well. */
 export function tooShort(doubt: string | undefined): NoAnswer {
   return new NoAnswer(

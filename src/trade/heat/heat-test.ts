@@ -5,9 +5,10 @@ import { Given } from '../../formula/given.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { recordStep } from '../../formula/working.ts'
-import { contradiction, type Squares } from './heat-test-doubts.ts'
+import type { Squares } from './heat-test-doubts.ts'
+import { doubtOf } from './heat-test-lag.ts'
 import { firstGuess, type Parameters, type Reading, riseK, slopesOf } from './heat-test-model.ts'
-import { notWarming, tooShort } from './heat-test-no-answer.ts'
+import { noCurve, notWarming, tooShort } from './heat-test-no-answer.ts'
 
 /** A run of some ten minutes with the heater on: temperatures of the block from switch-on. */
 export interface HeatTest {
@@ -44,15 +45,16 @@ export function fitHeatTest({ powerW, airC, readings, readingK, at = ['heat-test
   const doubt =
     fits[0]!.spread === null
       ? undefined
-      : contradiction({ ...fits[0]!, spread: fits[0]!.spread, airC: airC.value, readingK, curveThrough: leastSquares })
-  const why = [powerW.assumed, doubt && `that all of them are sound, though ${doubt}`].filter(one => one !== undefined)
+      : doubtOf({ ...fits[0]!, spread: fits[0]!.spread, airC: airC.value, readingK, curveThrough }, airC.high - airC.value)
+  const why = [powerW.assumed, doubt?.says].filter(one => one !== undefined)
   const as = { at, assumed: why.length === 0 ? undefined : why.join('; ') }
   const [capacity, loss] = [perWatt(spreads.capacity, powerW, as), perWatt(spreads.loss, powerW, as)]
-  if (!(capacity.low > 0 && loss.low > 0)) throw tooShort(doubt)
+  if (!(capacity.low > 0 && loss.low > 0)) throw tooShort(doubt?.found)
   const how = () => `${readings.length} readings, ${fits[0]!.residualK.toPrecision(2)} K left over`
   recordStep(capacityJPerK, capacity.value, how)
   recordStep(lossWPerK, loss.value, how)
-  return { capacityJPerK: capacity, lossWPerK: loss, startC: airC.value + fits[0]!.startRiseK, residualK: fits[0]!.residualK }
+  const { startRiseK, residualK } = fits[0]!
+  return { capacityJPerK: capacity, lossWPerK: loss, startC: airC.value + startRiseK, residualK, remedy: doubt?.change ?? null }
 }
 
 interface Spread {
@@ -72,6 +74,7 @@ function fitted(unsorted: readonly Reading[], readingK: number) {
   const [first, last] = [readings[0]!, readings.at(-1)!]
   if (!(last.riseK > first.riseK && last.timeS > first.timeS)) throw notWarming()
   const parameters = leastSquares(readings)
+  if (parameters === null) throw noCurve()
   const [logCapacity, logLoss, startRiseK] = parameters
   const squares = readings.reduce((sum, r) => sum + (r.riseK - riseK(parameters, r.timeS)) ** 2, 0)
   const residualK = Math.sqrt(squares / (readings.length - 3))
@@ -89,7 +92,16 @@ function fitted(unsorted: readonly Reading[], readingK: number) {
   }
 }
 
-function leastSquares(readings: readonly Reading[]): Parameters {
+/** Null where the search runs away: its library then throws. */
+function leastSquares(readings: readonly Reading[]): Parameters | null {
+  try {
+    return searched(readings)
+  } catch {
+    return null
+  }
+}
+
+function searched(readings: readonly Reading[]): Parameters {
   const data = { x: readings.map(r => r.timeS), y: readings.map(r => r.riseK) }
   const { parameterValues } = levenbergMarquardt(data, p => timeS => riseK(asParameters(p), timeS), {
     initialValues: [...firstGuess(readings)],
@@ -98,6 +110,11 @@ function leastSquares(readings: readonly Reading[]): Parameters {
     maxIterations: 200
   })
   return asParameters(parameterValues)
+}
+
+function curveThrough(readings: readonly Reading[]) {
+  const parameters = leastSquares(readings)
+  return parameters === null ? null : { parameters, spread: spreadOf(parameters, readings) }
 }
 
 function asParameters([logCapacity = 0, logLoss = 0, startRiseK = 0]: readonly number[]): Parameters {

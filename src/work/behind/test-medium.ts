@@ -22,7 +22,7 @@ export function testMedium(medium: string, { 'behind-the-metal': behind }: Job['
   const there = plainWords(behind ?? '')
   const named = plainWords(nameOf(behind ?? ''))
   if (WATER.has(words)) return named === words && !GAS.test(there) ? 'own' : 'water'
-  const own = ownIn(words, named)
+  const own = words === there ? words : ownIn(words, named)
   return own !== undefined && isLiquid(own, there) && !GAS.test(`${words} ${there}`) ? 'own' : 'gas'
 }
 

@@ -58,7 +58,9 @@ export function judgeWarm(job: WarmJob, feed: CastingFeed): JudgedWarm {
       ...(isMissing(window) ? [] : resultsBy(WINDOW_RESULTS, window)),
       ...(test === null ? [] : resultsBy(HEAT_TEST_RESULTS, testBounds(test)))
     ],
-    findings: findingsOf(job, tried, { heaters: isMissing(heaters) ? [] : heaters, cutting, states: feed.states }),
+    findings: findingsOf(job, tried, { heaters: isMissing(heaters) ? [] : heaters, cutting, states: feed.states }).map(one =>
+      tested(one, test?.remedy ?? null)
+    ),
     cautions
   }
 }
@@ -77,6 +79,14 @@ function findingsOf(job: WarmJob, tried: Worked, { heaters, cutting, states }: F
   })
   const cut = job.warm.thermostat === null || heaters.length === 0 ? [] : [asked(thermostatNotWired, { uncut: cutting.uncut })]
   return [...WARM_RULES.map(rule => inState(asked(rule, subject), states)), ...cut]
+}
+
+/** What hangs on readings that contradict each other is mended there first. */
+function tested(finding: Finding, remedy: string | null): Finding {
+  const hangs = finding.assumes?.some(path => path.includes('heat-test') && path.includes('readings')) ?? false
+  if (remedy === null || !hangs) return finding
+  const isOver = finding.verdict === 'fail' || (finding.margin ?? 0) < 0
+  return { ...finding, change: isOver ? `${remedy}; then ${finding.change}` : remedy }
 }
 
 /** Whether it gets warm enough is asked where it is meant to be warmed, the rest where it gets hottest. That a thermostat is fitted hangs on no switch. */

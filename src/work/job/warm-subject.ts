@@ -1,4 +1,4 @@
-import { exactly } from '../../formula/bounds.ts'
+import { type Bounded, exactly } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
 import { cutShort } from '../../rules/held-metal.ts'
 import type { WARM_RULES } from '../../rules/list.ts'
@@ -37,6 +37,7 @@ export function warmSubject(job: WarmJob, worked: Worked, { offC, holding, partT
     window: worked.window,
     thermostatC,
     hotAirC: hotAirOf(job),
+    uncounted: uncountedOf(job),
     ...steady,
     ...inTheCold(job, worked, { partTime, holding })
   }
@@ -44,6 +45,13 @@ export function warmSubject(job: WarmJob, worked: Worked, { offC, holding, partT
 
 function hotAirOf({ surroundings }: WarmJob): number | null {
   return surroundings?.hot?.high ?? null
+}
+
+/** What takes heat away, is not told and is reckoned as nought where it gets hottest. */
+function uncountedOf({ warm, surroundings }: WarmJob): readonly string[] {
+  const hottestAir = (surroundings?.hot ?? null) === null ? 'moving' : 'still'
+  if (warm['heat-test']?.['air-was'] === hottestAir) return []
+  return [...(warm.emissivity === null ? ['warm.emissivity'] : []), ...(warm.machine.assumed === undefined ? [] : ['warm.machine'])]
 }
 
 function inTheCold(
@@ -72,6 +80,14 @@ export function asMissing(warmed: Beyond | Missing): Missing {
 /** A thermostat cools nothing: in hotter air the metal gets as hot as the air. */
 function metalOf(job: WarmJob, { warmed, hot }: Worked, thermostatC: number | null): WarmSubject['metal'] {
   if (isMissing(warmed)) return warmed
-  const settled: readonly Settled[] = isMissing(hot) ? [warmed] : [warmed, hot]
+  const cold = isWarmed(warmed) ? { steadyC: atHottest(warmed.steadyC) } : warmed
+  const settled: readonly Settled[] = isMissing(hot) ? [cold] : [cold, hot]
   return settledMetal(job.warm.material, settled, thermostatC === null ? null : Math.max(thermostatC, hotAirOf(job) ?? thermostatC))
 }
+
+/** It is hottest where nothing goes into the machine and nothing is radiated: a guess of either hangs on neither there. */
+function atHottest(steadyC: Bounded): Bounded {
+  return { ...steadyC, hangsOn: steadyC.hangsOn.filter(({ at: [block, field] }) => block !== 'warm' || !COOLING.includes(String(field))) }
+}
+
+const COOLING = ['emissivity', 'machine']

@@ -1,8 +1,9 @@
 import type { HotFit, WarmFit, WindowFit } from '../../fitting/warm-fit.ts'
 import { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
+import { UNTOLD_SURFACE } from '../../job/taken.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
-import type { Block } from '../../trade/heat/block.ts'
+import type { Block, Loss } from '../../trade/heat/block.ts'
 import { blockOf, type FittedTest, type JobWarm } from './block-of.ts'
 import { NO_WAY } from './casting-feed.ts'
 import { coldAirOf, type JobSurroundings, NO_AIR, noPointOf } from './cold-air-of.ts'
@@ -52,24 +53,32 @@ function startOf({ start, path }: JobWarm, { air, metal }: JobSurroundings): Giv
   return new Given(value, { low, high, assumed: 'default: as the air', at: [...path, 'start'] })
 }
 
-/** The hottest air, standing. */
+/** The hottest air, standing. What nobody told of surface and machine only cools: nought is the safe end, and nothing is assumed. */
 export function hotTree({ job, heaters, test }: WarmGiven): HotFit | Missing {
   const { hot, altitude } = job.surroundings ?? { hot: null, altitude: null }
   if (hot === null || altitude === null) return NO_HOT
   const block = blockOf(job, 'still', test)
-  return isMissing(block) ? block : { heatersW: heaters.map(({ hotW }) => hotW), hotC: hot, altitudeM: altitude, block }
+  if (isMissing(block)) return block
+  return { heatersW: heaters.map(({ hotW }) => hotW), hotC: hot, altitudeM: altitude, block: { ...block, loss: toldAlone(block.loss) } }
+}
+
+function toldAlone(loss: Loss): Loss {
+  if (loss.by === 'test') return loss
+  const { emissivityRatio, machineWPerK } = loss
+  return {
+    ...loss,
+    emissivityRatio: emissivityRatio === UNTOLD_SURFACE ? null : emissivityRatio,
+    machineWPerK: machineWPerK?.assumed === undefined ? machineWPerK : null
+  }
 }
 
 /** Both, for heaters of one rated voltage in a circuit: low bus in the cold, high bus in the heat. */
-export function windowTree(
-  { job: { warm, surroundings }, heaters }: WarmGiven,
-  cold: WarmFit | Missing,
-  hot: HotFit | Missing
-): WindowFit | Missing {
-  const bus = busOf(heaters)
-  const missing = [cold, hot, bus].find(isMissing)
+export function windowTree({ job, heaters, test }: WarmGiven, cold: WarmFit | Missing, hot: HotFit | Missing): WindowFit | Missing {
+  const { warm, surroundings } = job
+  const [bus, still] = [busOf(heaters), blockOf(job, 'still', test)]
+  const missing = [cold, hot, bus, still].find(isMissing)
   if (missing !== undefined) return missing
-  if (isMissing(cold) || isMissing(hot) || isMissing(bus)) throw new Error('what is missing was not found')
+  if (isMissing(cold) || isMissing(hot) || isMissing(bus) || isMissing(still)) throw new Error('what is missing was not found')
   if (cold.target === null || surroundings === null) return NO_TARGET
   if (cold.target.by !== 'temperature' && cold.air.moisture === null) return noPointOf(surroundings)
   if (warm.limit === null) return NO_LIMIT
@@ -80,7 +89,7 @@ export function windowTree(
     moving: block.loss,
     hotC: hot.hotC,
     limitC: warm.limit.greatest,
-    still: hot.block.loss,
+    still: still.loss,
     ...bus,
     body: bodyApart(block)
   }

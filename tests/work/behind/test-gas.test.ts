@@ -184,6 +184,7 @@ it('a job that names no leak test is not asked, and one that does is asked at it
 it('what stands after a comma is no other liquid: the medium is compared with what comes before it', () => {
   expect(verdict('gear oil', 'gear oil, no pressure')).toBe('pass')
   expect(verdict('gear oil', 'gear oil')).toBe('pass')
+  expect(verdict('coolant 1 bar hot', 'coolant, 1 bar hot')).toBe('pass')
   // A gas named there stays one.
   expect(verdict('gear oil', 'gear oil, nitrogen above it')).not.toBe('pass')
   expect(verdict('gear oil', 'hydraulic oil, no pressure')).not.toBe('pass')

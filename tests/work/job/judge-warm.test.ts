@@ -121,6 +121,21 @@ describe('what nobody told of the surface', () => {
     expect(judged(CIRCUIT + WHOLE).verdicts['warm/never-reaches']).toBe('pass')
     expect(judged(CIRCUIT + WHOLE).inputs['warm.machine']?.assumed).toBeNull()
   })
+  it('takes no pass from where it gets hottest, where either only cools; there it fails, it says that to give them may help', () => {
+    const iron = films.replace('aluminium', 'cast iron').replace(', machine: 0 W/K', '')
+    const at = (greatest: string, hot = AIR) => judged(CIRCUIT + hot + warm(iron, WANTED.replace('120 °C', greatest), NONE))
+    // 40 °C and 28.125 W over 0.3 W/K are 133.75 °C; half of where cast iron melts lies above that.
+    expect(at('134 °C').verdicts).toMatchObject({ 'warm/too-hot': 'pass', 'warm/metal-softens': 'pass', 'warm/never-reaches': 'caution' })
+    expect(at('134 °C').finding('warm/needs-thermostat')?.says).not.toContain('reckoned without')
+    expect(at('133 °C').finding('warm/too-hot')).toMatchObject({
+      verdict: 'fail',
+      says: expect.stringContaining('reckoned without warm.emissivity and warm.machine: to give that may help')
+    })
+    // Without a hot day the metal is looked at in the cold alone.
+    expect(at('134 °C', AIR.replace(', hot: 40 °C', '')).verdicts).toMatchObject({ 'warm/metal-softens': 'pass' })
+    const told = judged(CIRCUIT + AIR + warm(`${iron}, machine: 0 W/K, emissivity: cast-iron`, WANTED.replace('120 °C', '80 °C'), NONE))
+    expect(told.finding('warm/too-hot')?.says).not.toContain('reckoned without')
+  })
   it('is not asked where a heat test gives the loss of every air that is reckoned with', () => {
     // 18 W into 405 J/K that lose 0.6 W/K: 30 K·(1 - exp(-t/675 s)) above 4 °C.
     const readings = [0, 2, 4, 6, 8, 10, 15].map(
@@ -151,7 +166,8 @@ it('a heat test that contradicts itself passes nothing, and names the reading', 
   expect(judged(text(0)).verdicts['warm/never-reaches']).toBe('pass')
   expect(judged(text(-5)).finding('warm/never-reaches')).toMatchObject({
     verdict: 'caution',
-    says: expect.stringContaining('21.1 °C at 15 min lies furthest off the curve through the others, by 5.0 K')
+    says: expect.stringContaining('21.1 °C at 15 min lies furthest off the curve through the others, by 5.0 K'),
+    change: 'look at the reading that is named, and measure again'
   })
 })
 
