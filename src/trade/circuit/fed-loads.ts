@@ -1,7 +1,7 @@
 import type { Opened } from './closings.ts'
 import { fewestClosed } from './fewest-closed.ts'
 import { loadWay } from './load-way.ts'
-import type { Switching } from './switch-positions.ts'
+import type { Switching } from './switching.ts'
 
 /** Loads that a source drives a current through. */
 export function fedLoads(switching: Switching, position: Opened): ReadonlySet<string> {

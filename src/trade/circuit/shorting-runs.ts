@@ -1,6 +1,6 @@
 import type { Opened } from './closings.ts'
 import { regionsOf } from './regions.ts'
-import type { Switching } from './switch-positions.ts'
+import type { Switching } from './switching.ts'
 
 /** Runs that short a source when all of them are closed, none of them to spare; null where no position does, or the drawn one. */
 export function shortingRuns(switching: Switching): readonly string[] | null {

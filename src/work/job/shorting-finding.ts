@@ -1,7 +1,7 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { type Finding, noAnswer } from '../../rules/finding.ts'
 import { shortingRuns } from '../../trade/circuit/shorting-runs.ts'
-import type { Switching } from '../../trade/circuit/switch-positions.ts'
+import type { Switching } from '../../trade/circuit/switching.ts'
 import { type JobCircuit, namedRuns } from './circuit-wiring.ts'
 import { switchNames } from './position-name.ts'
 

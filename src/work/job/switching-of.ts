@@ -1,6 +1,6 @@
 import { markedItem } from '../../job/circuit-names.ts'
 import type { Wiring } from '../../trade/circuit/guarding.ts'
-import type { Switching } from '../../trade/circuit/switch-positions.ts'
+import type { Switching } from '../../trade/circuit/switching.ts'
 import { type JobCircuit, namedRuns } from './circuit-wiring.ts'
 
 /** Lines of a circuit with what can be opened and closed in them: what switches, and what is drawn open. */

@@ -1,7 +1,9 @@
 // table: positions of switches that may matter, by looking at the drawing; invented circuits
 import { describe, expect, it } from 'vitest'
 import { fedLoads } from '../../../src/trade/circuit/fed-loads.ts'
-import { mostClosed, type Switching, startingPositions, switchPositions } from '../../../src/trade/circuit/switch-positions.ts'
+import { mostClosed } from '../../../src/trade/circuit/most-closed.ts'
+import { startingPositions, switchPositions } from '../../../src/trade/circuit/switch-positions.ts'
+import type { Switching } from '../../../src/trade/circuit/switching.ts'
 
 /** Lines as `name from to`; those in capitals can be switched, those in brackets are drawn open. */
 function switching(runs: readonly string[], loads: readonly string[], sources: readonly string[] = ['battery 0 bus']): Switching {
