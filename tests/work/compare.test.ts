@@ -26,18 +26,19 @@ it('the other way round it got better', () => {
   expect(worse).toBe(false)
 })
 
+// Its heater has no load in the circuit, which is told there.
 describe('a thing that is in one job alone', () => {
   const two = job(WIRED.replace('holes: {', 'holes: { right: { takes: heater, found: { diameter: 9.8 mm, depth: 19.0 mm } },'))
 
   it('is new, and worse where it is no pass', () => {
     const { verdicts, worse } = compare(before, two)
-    expect(new Set(verdicts.map(({ moved, thing }) => `${moved} ${thing}`))).toEqual(new Set(['new holes.right']))
+    expect(new Set(verdicts.map(({ moved, thing }) => `${moved} ${thing}`))).toEqual(new Set(['new holes.right', 'worse circuit']))
     expect(worse).toBe(true)
   })
 
   it('or gone', () => {
     const { verdicts, worse } = compare(two, before)
-    expect(new Set(verdicts.map(({ moved }) => moved))).toEqual(new Set(['gone']))
+    expect(new Set(verdicts.map(({ moved }) => moved))).toEqual(new Set(['gone', 'better']))
     expect(worse).toBe(false)
   })
 })
