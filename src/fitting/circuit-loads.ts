@@ -7,7 +7,8 @@ import { ratedSharePercent } from '../trade/circuit/rating-share.ts'
 import type { FittedLoad } from './circuit.ts'
 import { loadId } from './circuit-parts.ts'
 import { type HeaterC, ratedOhm } from './rated-ohm.ts'
-import { givenBesideV, OPEN_OHM, type Unloaded } from './unloaded-circuit.ts'
+import { OPEN_OHM } from './resistor.ts'
+import { givenBesideV, type Unloaded } from './unloaded-circuit.ts'
 
 const ROUNDING = 1e-12
 

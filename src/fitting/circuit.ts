@@ -139,8 +139,6 @@ export interface CircuitFit {
   readonly protectors: readonly FittedProtector[]
   readonly switches: readonly FittedSwitch[]
   readonly shorts: readonly FittedShort[]
-  /** Which runs are open in a short: as it is drawn, and wherever as much is closed as can be. */
-  readonly closings: readonly (readonly string[])[]
   /** Points whose voltage against 0 V is a ground shift. */
   readonly groundPoints: readonly string[]
 }

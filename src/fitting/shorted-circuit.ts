@@ -5,9 +5,9 @@ import { solvedNetwork } from '../trade/circuit/solve-network.ts'
 import type { CircuitFit, Run } from './circuit.ts'
 import { runId, runOhm, sourcesOf } from './circuit-parts.ts'
 import { CONSTANT, partRecalled } from './part-recalled.ts'
+import { OPEN_OHM, type Resistor, resistor } from './resistor.ts'
 
 type Fit = Plain<CircuitFit>
-type Resistor = Extract<PlainElement, { readonly kind: 'resistor' }>
 
 interface Shortable {
   readonly ground: string
@@ -24,7 +24,7 @@ export interface ShortAt {
   readonly run: string
   /** Of the prospective current: what of that run stands before it; a conductor without resistance is in place of the rest. Null: the run as it is. */
   readonly beforeOhm: number | null
-  /** Runs whose protectors have opened. */
+  /** Runs that are open: their protectors have opened, or they are switched off. */
   readonly opened: readonly string[]
 }
 
@@ -70,15 +70,8 @@ function isSame(one: ShortAt, { from, to, run, beforeOhm, opened }: ShortAt): bo
   return one.opened.length === opened.length && one.opened.every((id, i) => id === opened[i])
 }
 
-function resistor(id: string, { from, to }: Pick<Resistor, 'from' | 'to'>, resistanceOhm: number): Resistor {
-  return { kind: 'resistor', id, from, to, resistanceOhm }
-}
-
 /** A prospective current is that of a short of negligible impedance; nought would close a loop without any beside a source that has none. */
 const BOLTED_OHM = 1e-6
-
-/** An open protector. */
-const OPEN_OHM = 1e8
 
 /** A load ties what hangs on it, and lets through next to nothing. */
 const TIE_OHM = 1e6

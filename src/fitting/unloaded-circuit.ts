@@ -7,13 +7,11 @@ import { solveNetwork } from '../trade/circuit/solve-network.ts'
 import { ohmAt } from '../trade/circuit/warmth.ts'
 import type { CircuitFit, Run } from './circuit.ts'
 import { runId, runPart, sourcesOf } from './circuit-parts.ts'
+import { OPEN_OHM, resistor } from './resistor.ts'
 
 type Fit = Plain<CircuitFit>
 type Solved = Pick<Settled, 'nodeV' | 'flows'>
 type Flows = Settled['flows']
-
-/** An open contact, and what ties the ends of a load that takes nothing. */
-export const OPEN_OHM = 1e8
 
 /** A circuit if no load took anything: sources side by side go on exchanging what they do, and that alone is no drop of any load. */
 export interface Unloaded extends Solved {
@@ -65,8 +63,4 @@ function asSettled(run: Plain<Run>, { partC }: Settled): PlainElement {
   const [id, part] = [runId(run.id), runPart(run)]
   if (run.counted === 'no' || part.kind === 'contact') return resistor(id, run, OPEN_OHM)
   return part.kind === 'wire' ? resistor(id, run, ohmAt(part, partC[id]!)) : (part as PlainElement)
-}
-
-function resistor(id: string, { from, to }: Pick<Run, 'from' | 'to'>, resistanceOhm: number): PlainElement {
-  return { kind: 'resistor', id, from, to, resistanceOhm }
 }

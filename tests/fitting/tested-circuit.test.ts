@@ -49,7 +49,6 @@ const FIT: CircuitFit = {
   protectors: [],
   switches: [],
   shorts: [],
-  closings: [[]],
   groundPoints: []
 }
 

@@ -1,12 +1,13 @@
 import type { FittedShort } from '../../fitting/circuit.ts'
 import { keyOf } from '../../trade/circuit/closings.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
+import { openRuns } from './guards-in.ts'
 import { positionName } from './position-name.ts'
 import type { Position } from './positions-of.ts'
 
 /** How the switches stand in a short; null as they are drawn, and where all are taken as closed. */
 export function shortState({ circuit, fit }: CircuitJudged, opened: FittedShort['opened']): Position['state'] {
-  const drawn = new Set(fit.closings[0])
+  const drawn = openRuns(fit)
   const open = opened === null ? drawn : new Set(opened)
   return keyOf(open) === keyOf(drawn) ? null : positionName(circuit, drawn, open)
 }
