@@ -57,16 +57,30 @@ export interface Bearing {
 
 /** Does it hold? Null where what it takes was not given. */
 export function joint(x: Plain<Joint>) {
-  const { thread, engagementMm, castingShearMpa, tensileMpa, boreMm } = x
-  const { stressAreaMm2 } = thread
-  const ring = threadRing({ stressAreaMm2, boreMm: boreMm ?? 0 })
-  const least = leastRing(ring, x.neckMm)
-  const strips = stripping({ thread, engagementMm, castingShearMpa, tensileMpa, netStressAreaMm2: least.ringAreaMm2 })
+  const { thread, tensileMpa } = x
+  const least = leastRingOf(x)
+  const strips = strippingOf(x, least)
   if (x.friction === null) return resultsOf(x, { strips, pulled: UNTIGHTENED, left: UNTIGHTENED, ends: UNTIGHTENED })
   const arms = tightening(thread, { ...x.friction, bearingDiameterMm: bearingMm(x.friction, x.bearing) })
   const pulled = tightened(x, arms, least)
   const ends = highestTorque({ tensileMpa, proofMpa: x.proofMpa, ...strips }, arms, least)
   return resultsOf(x, { strips, pulled, left: margins(x, strips, pulled), ends })
+}
+
+export type Engaged = Pick<Joint, 'thread' | 'engagementMm' | 'castingShearMpa' | 'tensileMpa' | 'neckMm' | 'boreMm'>
+
+/** How much has to be engaged, whatever the torque. */
+export function engagement(x: Plain<Engaged>) {
+  const { engagementRequiredMm, engagementSpareMm } = strippingOf(x, leastRingOf(x))
+  return { engagementRequiredMm, engagementSpareMm }
+}
+
+function leastRingOf({ thread: { stressAreaMm2 }, boreMm, neckMm }: Plain<Engaged>): Ring {
+  return leastRing(threadRing({ stressAreaMm2, boreMm: boreMm ?? 0 }), neckMm)
+}
+
+function strippingOf({ thread, engagementMm, castingShearMpa, tensileMpa }: Plain<Engaged>, { ringAreaMm2 }: Ring) {
+  return stripping({ thread, engagementMm, castingShearMpa, tensileMpa, netStressAreaMm2: ringAreaMm2 })
 }
 
 interface Found {

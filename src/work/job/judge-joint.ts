@@ -1,5 +1,5 @@
 import type { HoleFit } from '../../fitting/hole-fit.ts'
-import { type JointFit, jointFit } from '../../fitting/joint-fit.ts'
+import { engagedFit, type JointFit, jointFit } from '../../fitting/joint-fit.ts'
 import { type Bounded, type BoundsOf, boundsOf } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
@@ -42,7 +42,7 @@ export function judgeJoint(job: Job, hole: JobHole, { fit, wallLeftMm, engagedMm
     const behindUndercut = (mm: Given) => {
       if (found.fit === null || bounds === null) return judgedBy(null)
       if (engagedMm === null || !loadsToSpare(bounds, engagedMm, mm, place.wall?.shareFactor ?? 1)) return judgedBy(behind(found.fit, mm))
-      return engagementToSpare(bounds, mm) ? [] : judgedBy(behind(untightened(found.fit), mm), [engagementShort])
+      return engagementToSpare(bounds, mm) ? [] : judgedBy(engagedBehind(found.fit, mm), [engagementShort])
     }
     const results = bounds === null ? [] : prefixed('joint', [...resultsBy(JOINT_RESULTS, bounds), ...resultsBy(TORQUE_RESULT, bounds)])
     return {
@@ -60,14 +60,14 @@ function behind(fit: JointFit, undercutMm: Given): Seen['bounds'] {
   return boundsOf({ ...fit, part: { ...fit.part, undercutMm } }, jointFit)
 }
 
-/** How much is engaged, and how much is wanted, is the same whatever the torque. */
-function untightened(fit: JointFit): JointFit {
-  return { ...fit, torque: null, holds: { ...fit.holds, friction: null, clampN: null, bearing: null } }
+function engagedBehind({ hole, part, holds }: JointFit, undercutMm: Given): Seen['bounds'] {
+  const { thread, castingShearMpa, tensileMpa, neckMm, boreMm } = holds
+  return boundsOf({ hole, part: { ...part, undercutMm }, holds: { thread, castingShearMpa, tensileMpa, neckMm, boreMm } }, engagedFit)
 }
 
 interface Seen {
   readonly found: FoundJoint
-  readonly bounds: BoundsOf<ReturnType<typeof jointFit>> | null
+  readonly bounds: Partial<BoundsOf<ReturnType<typeof jointFit>>> | null
   readonly metal: Casting | null
   readonly place: ThreadPlace
 }
