@@ -23,7 +23,7 @@ function shortOf(fit: Fit, short: Plain<FittedShort>, runsA: ReadonlyMap<string,
   const protector = fit.protectors.find(({ name }) => name === short.protector)
   if (protector === undefined || at === null) return null
   if (group.length > 1) return groupShort(fit, { ...short, at }, runsA)
-  const faultA = shortedHot(fit).throughA({ from: at.from, to: at.to, run: protector.run, beforeOhm: null, opened: opened ?? [] })
+  const faultA = shortedHot(fit).throughA({ from: at.from, to: at.to, run: protector.run, beforeOhm: null, opened })
   if (faultA === null) return null
   const opening = opensAt(protector, faultA)
   return {

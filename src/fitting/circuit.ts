@@ -120,8 +120,8 @@ export interface FittedShort {
   /** All that have to open it, itself among them; none where it is another that does. */
   readonly group: readonly string[]
   readonly runs: readonly string[]
-  /** Which runs are open then; null where all are taken as closed, however they are drawn. */
-  readonly opened: readonly string[] | null
+  /** Which runs are open then; all others are closed, however they are drawn. */
+  readonly opened: readonly string[]
 }
 
 /** The circuit of a job: every source, run, load and protector. */
@@ -139,6 +139,8 @@ export interface CircuitFit {
   readonly protectors: readonly FittedProtector[]
   readonly switches: readonly FittedSwitch[]
   readonly shorts: readonly FittedShort[]
+  /** By the runs that are open: positions of the switches in which most flows into a short. */
+  readonly closedTogether: readonly (readonly string[])[]
   /** Points whose voltage against 0 V is a ground shift. */
   readonly groundPoints: readonly string[]
 }

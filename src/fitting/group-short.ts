@@ -82,7 +82,7 @@ function throughEach(
   group: readonly Plain<FittedProtector>[],
   gone: ReadonlySet<string>
 ): readonly Through[] {
-  const opened = [...(off ?? []), ...group.flatMap(({ name, run }) => (gone.has(name) ? [run] : []))]
+  const opened = [...off, ...group.flatMap(({ name, run }) => (gone.has(name) ? [run] : []))]
   const hot = shortedHot(fit)
   return group.flatMap(protector => {
     const faultA = gone.has(protector.name) ? null : hot.throughA({ from, to, run: protector.run, beforeOhm: null, opened })

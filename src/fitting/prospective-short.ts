@@ -6,14 +6,14 @@ import type { ShortedCircuit } from './shorted-circuit.ts'
 /**
  * What a short right beside a protector would drive if a conductor without resistance stood in its place: breaking capacities are stated
  * for that. The greatest of both sides, as there may be a source on both. Of its own run only the wire before it counts, where that is
- * known. Every switch counts as closed, whatever else must be open then: a relay that puts two batteries together, or a selector turned to
- * both, does so for a moment at least. Null where nothing flows through it.
+ * known. Null where nothing flows through it.
  */
-export function prospectiveA({ ground, runs }: Plain<CircuitFit>, fitted: Plain<FittedProtector>, asItIs: ShortedCircuit): number | null {
+export function prospectiveA(fit: Plain<CircuitFit>, fitted: Plain<FittedProtector>, asItIs: ShortedCircuit): number | null {
+  const { ground, runs, closedTogether } = fit
   const run = runs.find(({ id }) => id === fitted.run)!
   const found = (['from', 'to'] as const).flatMap(end => {
     const beforeOhm = aheadOhm(run, end === 'to' ? fitted.alongM : behindM(run, fitted.alongM))
-    return asItIs.throughA({ from: run[end], to: ground, run: run.id, beforeOhm, opened: [] }) ?? []
+    return closedTogether.flatMap(opened => asItIs.throughA({ from: run[end], to: ground, run: run.id, beforeOhm, opened }) ?? [])
   })
   return found.length === 0 ? null : Math.max(...found)
 }

@@ -49,6 +49,7 @@ const FIT: CircuitFit = {
   protectors: [],
   switches: [],
   shorts: [],
+  closedTogether: [[]],
   groundPoints: []
 }
 

@@ -8,11 +8,18 @@ export interface Feeding {
   readonly isFed: (position: Opened) => boolean
 }
 
+/** Each way to feed a load with the fewest of its switches closed, in whatever order they are listed. */
+export function fewestClosed(feeding: Feeding): readonly Opened[] {
+  const ways = nothingInVain(feeding)
+  const fewest = Math.max(...ways.map(way => way.size))
+  return ways.filter(way => way.size === fewest)
+}
+
 /**
- * Each way to feed a load with the fewest of its switches closed, in whatever order they are listed. A way that closes nothing in
- * vain is found by opening one after the other; every other way does without one that it closes, and so on from there.
+ * Each way to feed a load that closes nothing in vain. One is found by opening one switch after the other; every other way does
+ * without one that it closes, and so on from there.
  */
-export function fewestClosed({ most, closed, isFed }: Feeding): readonly Opened[] {
+export function nothingInVain({ most, closed, isFed }: Feeding): readonly Opened[] {
   const ways = new Map<string, Opened>()
   const without = new Map([[keyOf(most), most]])
   for (const position of without.values()) {
@@ -21,8 +28,7 @@ export function fewestClosed({ most, closed, isFed }: Feeding): readonly Opened[
     ways.set(keyOf(way), way)
     for (const id of closed) if (!way.has(id) && without.size < MOST) add(opened(position, id))
   }
-  const fewest = Math.max(...[...ways.values()].map(way => way.size))
-  return [...ways.values()].filter(way => way.size === fewest)
+  return [...ways.values()]
 
   function add(position: Opened): void {
     without.set(keyOf(position), position)

@@ -9,6 +9,12 @@ export function soundIn(switching: Switching): (position: Opened) => boolean {
   return position => roundsOf(switching, position) <= most
 }
 
+/** Whether a position shorts no source that is not shorted as drawn; sources may come together. */
+export function unshortedIn(switching: Switching): (position: Opened) => boolean {
+  const most = shortedIn(switching, new Set(switching.open))
+  return position => shortedIn(switching, position) <= most
+}
+
 /** Whether the current of each load that is fed goes from its `to` to its `from`. */
 export function turnedIn({ runs, loads, sources }: Switching, position: Opened): ReadonlyMap<string, boolean> {
   const closed = runs.filter(({ id }) => !position.has(id))
@@ -16,10 +22,14 @@ export function turnedIn({ runs, loads, sources }: Switching, position: Opened):
   return new Map(ways.flatMap(({ name, way }) => (way === null ? [] : [[name, way.passes.some(one => one.load === name && one.turned)]])))
 }
 
+function shortedIn({ runs, sources }: Switching, position: Opened): number {
+  const { region } = regionsOf(runs.filter(({ id }) => !position.has(id)))
+  return sources.filter(({ from, to }) => region(from) === region(to)).length
+}
+
 /** Rounds through sources and runs alone: a source shorted, or beside another. */
 function roundsOf({ runs, sources }: Switching, position: Opened): number {
-  const closed = runs.filter(({ id }) => !position.has(id))
-  const { region } = regionsOf(closed)
+  const { region } = regionsOf(runs.filter(({ id }) => !position.has(id)))
   const joined = regionsOf([])
   return sources.filter(({ from, to }) => !joined.join(region(from), region(to))).length
 }

@@ -8,6 +8,7 @@ import { type ByThreads, byThreads } from '../../trade/circuit/by-threads.ts'
 import { AS_SOLID, conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
 import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
+import { closedTogether } from '../../trade/circuit/short-ways.ts'
 import { turnedSource } from '../../trade/circuit/turned-source.ts'
 import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
@@ -60,6 +61,7 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const open = openRuns({ runs })
   const drawn = guardsIn(guards, open)
   const loads = circuit.loads.map(load => ({ ...loadOf(job, load), way: wayIn(guards, open, loadName(load)) }))
+  const switching = switchingOf(circuit, countedIn(guards))
   const fit: CircuitFit = {
     bus: BUS,
     ground: source.ground,
@@ -77,7 +79,8 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     loads,
     protectors: guards.protectors.map(one => ({ ...fittedProtector(guards, one, runs), loads: drawn.guarding.get(one.run)!.loads })),
     switches: switchesOf(circuit, drawn),
-    shorts: inClosings(switchingOf(circuit, countedIn(guards)), fittedShorts(guards, runs, loads)),
+    shorts: inClosings(switching, fittedShorts(guards, runs, loads)),
+    closedTogether: closedTogether(switching).map(open => [...open]),
     groundPoints: returnPoints(wiring)
   }
   return { fit, guards }

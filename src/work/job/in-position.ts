@@ -5,7 +5,6 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns } from './circuit-wiring.ts'
 import { openRuns } from './guards-in.ts'
 import { carriesMore } from './most-carried.ts'
-import { nearestFeeding } from './nearest-feeding.ts'
 import { switchNames } from './position-name.ts'
 import type { Position } from './positions-of.ts'
 
@@ -30,7 +29,7 @@ interface Feeding {
   readonly first: Position
   /** Where most is lost on its way. */
   readonly most: Position
-  /** Where it gets least power, of those that feed it with the fewest switches changed from how they are drawn or with no more off than there. */
+  /** Where it gets least power. */
   readonly least: Position
 }
 
@@ -39,19 +38,11 @@ export function feeding({ positions: { worked } }: CircuitJudged, name: string):
   const [first = worked[0], ...others] = worked.filter(({ fed }) => fed.has(name))
   if (others.length === 0) return { first, most: first, least: first }
   const all = [first, ...others] as const
-  const near = nearest(worked, name)
-  const fewestOff = Math.min(...near.map(offCount))
-  const [least, ...lesser] = [...near, ...all.filter(one => !near.includes(one) && offCount(one) <= fewestOff)]
   return {
     first,
     most: highestOf(all, at => loadIn(at, name).dropPercent?.high),
-    least: highestOf([least!, ...lesser], at => -loadIn(at, name).powerW.low)
+    least: highestOf(all, at => -loadIn(at, name).powerW.low)
   }
-}
-
-function nearest(worked: CircuitJudged['positions']['worked'], name: string): readonly Position[] {
-  const switched = worked.map(position => ({ position, open: openRuns(position.fit), fed: position.fed }))
-  return nearestFeeding(switched[0]!.open, switched, name).map(({ position }) => position)
 }
 
 export function offCount({ fit }: Position): number {

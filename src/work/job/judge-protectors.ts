@@ -44,7 +44,7 @@ function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
   const findings = [
     ...loadedFindings(judged, name, protector),
     interruptingFinding(judged, bounds, rated),
-    inPosition(farFinding(judged, rated, far?.short ?? null), { state: shortState(judged, far?.opened ?? null) }),
+    inPosition(farFinding(judged, rated, far?.short ?? null), { state: far === null ? null : shortState(judged, far.opened) }),
     ...placeFinding(judged, name, protector)
   ]
   return {

@@ -100,7 +100,7 @@ function shortFinding(judged: CircuitJudged, run: Run, worst: RunShort | null) {
     protector: protectedBy(judged, run.id, worst),
     lacks: shortLack(judged, run.id)
   })
-  return [inPosition(found, { state: shortState(judged, worst?.opened ?? null) })]
+  return [inPosition(found, { state: worst === null ? null : shortState(judged, worst.opened) })]
 }
 
 /** A joint on the way home, its resistance known or not yet measured: what it is made to must be a ground. */

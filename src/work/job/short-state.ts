@@ -5,9 +5,9 @@ import { openRuns } from './guards-in.ts'
 import { positionName } from './position-name.ts'
 import type { Position } from './positions-of.ts'
 
-/** How the switches stand in a short; null as they are drawn, and where all are taken as closed. */
+/** How the switches stand in a short; null as they are drawn, and where all are closed. */
 export function shortState({ circuit, fit }: CircuitJudged, opened: FittedShort['opened']): Position['state'] {
   const drawn = openRuns(fit)
-  const open = opened === null ? drawn : new Set(opened)
-  return keyOf(open) === keyOf(drawn) ? null : positionName(circuit, drawn, open)
+  const open = new Set(opened)
+  return open.size === 0 || keyOf(open) === keyOf(drawn) ? null : positionName(circuit, drawn, open)
 }
