@@ -84,9 +84,9 @@ function sizeOf({ kind, sizes }) {
     case 'high-resistance':
     case 'bad-ground':
       return evenLog(low * (0.1 / 0.03), high)
-    case 'bus-low':
+    case 'source-low':
       return evenLog(Math.max(low, 0.5 * high), 0.97 * high)
-    case 'bus-high':
+    case 'source-high':
       return evenLog(1.03 * low, high)
     case 'short-to-ground':
       return evenLog(low, high / 3)

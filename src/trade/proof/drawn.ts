@@ -1,10 +1,19 @@
 /** What the circuit is made of, beside its network: which element is what, and what else it might be by mistake. */
 export interface Drawn {
-  readonly bus: string
   readonly ground: string
-  readonly sourceId: string
+  /** That of the bus first. */
+  readonly sources: readonly DrawnSource[]
   readonly runs: readonly DrawnRun[]
   readonly loads: readonly DrawnLoad[]
+}
+
+export interface DrawnSource {
+  readonly id: string
+  /** The bus it feeds, or its own name. */
+  readonly name: string
+  /** Its minus. */
+  readonly from: string
+  readonly to: string
 }
 
 export interface DrawnRun {

@@ -1,4 +1,4 @@
-import type { Plain } from '../../formula/given.ts'
+import type { Given, Plain } from '../../formula/given.ts'
 import { solveNetwork } from '../circuit/solve-network.ts'
 import { type Drawn, type DrawnRun, pointText } from './drawn.ts'
 import { type Fault, HEALTHY } from './fault.ts'
@@ -15,13 +15,12 @@ const LEAST_A = 1e-3
 export function everyFault(tested: Tested, plain: Plain<Tested>, drawn: Drawn, readings: readonly Probe[]): readonly Fault[] {
   const { ground } = drawn
   const { nodeV, flows } = solveNetwork(plain.network)
-  const source = tested.network.elements.find(({ id }) => id === drawn.sourceId)
-  if (source?.kind !== 'source') throw new Error(`no source ${drawn.sourceId} in the network`)
+  const sources = drawn.sources.map(source => ({ ...source, sourceV: sourceVOf(tested, source.id) }))
   const protectors = drawn.runs.filter(({ protects }) => protects).map(({ id }) => ({ id, currentA: flows[id]!.currentA }))
   return [
     HEALTHY,
     ...drawn.runs.flatMap(run =>
-      runFaults(run, placeOf(run, drawn.runs), ground, { currentA: flows[run.id]!.currentA, sourceV: source.sourceV.value })
+      runFaults(run, placeOf(run, drawn.runs), ground, { currentA: flows[run.id]!.currentA, sourceV: sources[0]!.sourceV.value })
     ),
     ...drawn.loads.flatMap(load => {
       const element = plain.network.elements.find(({ id }) => id === load.id)
@@ -30,9 +29,15 @@ export function everyFault(tested: Tested, plain: Plain<Tested>, drawn: Drawn, r
       if (element?.kind !== 'resistor') return []
       return loadFaults(load, ground, { resistanceOhm: element.resistanceOhm, returnOhm }).map(fault => ({ ...fault, behind: protectors }))
     }),
-    ...sourceFaults(drawn, source.sourceV),
+    ...sourceFaults(sources),
     ...meterFaults(readings)
   ]
+}
+
+function sourceVOf({ network }: Tested, id: string): Given {
+  const source = network.elements.find(one => one.id === id)
+  if (source?.kind !== 'source') throw new Error(`no source ${id} in the network`)
+  return source.sourceV
 }
 
 /** Two runs between the same points are told apart by their number. */

@@ -1,6 +1,6 @@
 import type { Given } from '../../formula/given.ts'
-import { type Drawn, pointText } from './drawn.ts'
-import { type Fault, withElement } from './fault.ts'
+import { type DrawnSource, pointText } from './drawn.ts'
+import { type Fault, OPEN_OHM, withElement } from './fault.ts'
 
 /** Where nobody gave bounds, less than this is no fault. */
 const ABOUT = 0.01
@@ -11,43 +11,71 @@ const NOTHING_SHARE = 1e-5
 const OTHER_SHARE = 1.4
 const MOST_SHARE = 2.6
 
-/** A bus outside what the source may give. */
-export function sourceFaults(drawn: Drawn, sourceV: Given): readonly Fault[] {
-  return rangesOf(sourceV)
-    .filter(({ least, greatest }) => least < greatest)
-    .map(range => sourceFault(drawn, range))
+interface Source extends DrawnSource {
+  readonly sourceV: Given
+}
+
+/** Each source outside what it may give. Beside others it may be off as well: no current flows back through it then. */
+export function sourceFaults(sources: readonly Source[]): readonly Fault[] {
+  const alone = sources.length === 1
+  return sources.flatMap(source => [
+    ...rangesOf(source.sourceV, alone)
+      .filter(({ least, greatest }) => least > 0 && least < greatest)
+      .map(range => sourceFault(source, range)),
+    ...(alone ? [] : [openSource(source)])
+  ])
 }
 
 interface Range {
-  readonly kind: 'bus-dead' | 'bus-low' | 'bus-high' | 'bus-other' | 'bus-turned'
+  readonly kind: 'source-dead' | 'source-low' | 'source-high' | 'source-other' | 'source-turned'
   readonly says: string
   readonly least: number
   readonly greatest: number
 }
 
-function rangesOf({ value, low, high }: Given): readonly Range[] {
+function rangesOf({ value, low, high }: Given, alone: boolean): readonly Range[] {
   const [below, above] = [Math.min(low, (1 - ABOUT) * value), Math.max(high, (1 + ABOUT) * value)]
+  const nothing = NOTHING_SHARE * value
+  const turned = alone ? 'source, or both leads in every reading, the wrong way round' : 'source the wrong way round'
   return [
-    { kind: 'bus-dead', says: 'source dead', least: NOTHING_SHARE * value, greatest: Math.min(low, DEAD_SHARE * value) },
-    { kind: 'bus-low', says: 'source low', least: DEAD_SHARE * value, greatest: below },
-    { kind: 'bus-high', says: 'source high', least: above, greatest: OTHER_SHARE * value },
-    { kind: 'bus-other', says: 'source of another voltage', least: Math.max(high, OTHER_SHARE * value), greatest: MOST_SHARE * value },
-    { kind: 'bus-turned', says: 'source, or both leads in every reading, the wrong way round', least: below, greatest: above }
+    { kind: 'source-dead', says: 'source dead', least: nothing, greatest: Math.min(low, DEAD_SHARE * value) },
+    { kind: 'source-low', says: 'source low', least: DEAD_SHARE * value, greatest: below },
+    { kind: 'source-high', says: 'source high', least: above, greatest: OTHER_SHARE * value },
+    { kind: 'source-other', says: 'source of another voltage', least: Math.max(high, OTHER_SHARE * value), greatest: MOST_SHARE * value },
+    { kind: 'source-turned', says: turned, least: Math.max(nothing, below), greatest: above }
   ]
 }
 
-function sourceFault({ bus, ground, sourceId }: Drawn, { kind, says, least, greatest }: Range): Fault {
+function sourceFault(source: Source, { kind, says, least, greatest }: Range): Fault {
   return {
-    id: `${kind}@${bus}`,
+    id: `${kind}@${source.name}`,
     kind,
-    at: pointText({ red: bus, black: ground }),
-    says: `${says}: ${bus}`,
+    at: placeOf(source),
+    says: `${says}: ${source.name}`,
     sizes: { by: 'range', low: least, high: greatest },
     sizeSays: 'voltage of the source',
     unit: 'V',
     changes: (tested, size) =>
-      withElement(tested, sourceId, element =>
-        element.kind === 'source' ? { ...element, sourceV: kind === 'bus-turned' ? -size : size } : element
+      withElement(tested, source.id, element =>
+        element.kind === 'source' ? { ...element, sourceV: kind === 'source-turned' ? -size : size } : element
       )
   }
+}
+
+function openSource(source: Source): Fault {
+  return {
+    id: `open@source ${source.name}`,
+    kind: 'open',
+    at: placeOf(source),
+    says: `source off: ${source.name}`,
+    sizes: { by: 'none' },
+    sizeSays: '',
+    unit: '',
+    changes: tested =>
+      withElement(tested, source.id, element => (element.kind === 'source' ? { ...element, insideOhm: OPEN_OHM } : element))
+  }
+}
+
+function placeOf({ from, to }: Source): string {
+  return pointText({ red: to, black: from })
 }

@@ -7,7 +7,7 @@ import { conductorOf, conductorsOf, usualKind } from '../../trade/circuit/conduc
 import * as copper from '../../trade/circuit/copper.ts'
 import { conductorOhmPerM } from '../../trade/circuit/wire-resistance.ts'
 import type { Drawn, DrawnWire } from '../../trade/proof/drawn.ts'
-import { namedRuns } from '../job/circuit-wiring.ts'
+import { BUS, namedRuns } from '../job/circuit-wiring.ts'
 
 type Circuit = NonNullable<Job['circuit']>
 
@@ -16,11 +16,14 @@ const MOST_RATIO = 4
 
 /** The circuit of a job, as faults are looked for in it: what is switched off shows none. */
 export function drawnOf(circuit: Circuit, open: Opened): Drawn {
+  const { ground } = circuit.source
   const runs = namedRuns(circuit).filter(({ id }) => !open.has(id))
   return {
-    bus: 'bus',
-    ground: circuit.source.ground,
-    sourceId: SOURCE,
+    ground,
+    sources: [
+      { id: SOURCE, name: BUS, from: ground, to: BUS },
+      ...circuit['other-sources'].map(({ what, from, to }) => ({ id: what, name: what, from, to }))
+    ],
     runs: runs.map(({ id, run: { from, to, wire, through } }) => ({
       id: runId(id),
       from,

@@ -1,29 +1,17 @@
 import { PROTECTOR } from '../../job/circuit-names.ts'
 import { showNumber } from '../../quantity/show.ts'
-import { pointText } from '../../trade/proof/drawn.ts'
 import { PRIOR } from '../../trade/proof/fault-prior.ts'
 import type { ProbeGain } from '../../trade/proof/next-probe.ts'
 import { READING_UNIT } from '../../trade/proof/reading-unit.ts'
-import { isSwitchedOff } from '../../trade/proof/switched-off.ts'
 import { unseenFaults } from '../../trade/proof/unseen-faults.ts'
+import { drawingNotes } from './drawing-notes.ts'
 import type { Proof } from './proof-of.ts'
 import { probeText } from './prove-tables.ts'
 
 /** Sentences that belong to no rule: what cannot be told, what would tell it, what the figures rest on. */
 export function proofNotes(proof: Proof): readonly string[] {
-  if (proof.diagnosis === null) return [...idleNote(proof), ORDER]
-  return [...idleNote(proof), ...alikeNote(proof), ...twoNote(proof), ...openFuseNote(proof), ...unseenNote(proof), PRIOR_NOTE]
-}
-
-const LEAST_A = 1e-3
-
-/** A circuit that was not drawn to its end proves nothing; what is switched off was drawn. */
-function idleNote({ points, expected, tested }: Proof): readonly string[] {
-  const idle = points.filter(
-    (point, i) => point.takes === 'amps' && Math.abs(expected[i]!.value) < LEAST_A && !isSwitchedOff(tested, point)
-  )
-  if (idle.length === 0) return []
-  return [`as drawn no current flows ${idle.map(point => `from ${pointText(point)}`).join(', nor ')}: draw every run there and back`]
+  if (proof.diagnosis === null) return [...drawingNotes(proof), ORDER]
+  return [...drawingNotes(proof), ...alikeNote(proof), ...twoNote(proof), ...openFuseNote(proof), ...unseenNote(proof), PRIOR_NOTE]
 }
 
 const ORDER =

@@ -66,7 +66,7 @@ describe('how well a fault fits', () => {
   const predictor = predictorOf(tested, points)
   it.each([
     ['one without a size leaves each reading free', 'open@left', 3],
-    ['one with a size takes the freedom of one reading', 'bus-low@bus', 2]
+    ['one with a size takes the freedom of one reading', 'source-low@bus', 2]
   ])('%s', (_, id, free) => {
     const readings = predictor.valuesOf(HEALTHY, 0)
     const fitted = fitFault(predictor, faultNamed(id), readings)

@@ -29,7 +29,8 @@ const tested: Tested = {
 
 const run = (id: string, from: string, to: string, protects = false): DrawnRun => ({ id, from, to, wire: null, through: [], protects })
 const drawn: Drawn = {
-  ...{ bus: 'bus', ground: 'chassis', sourceId: 'battery' },
+  ground: 'chassis',
+  sources: [{ id: 'battery', name: 'bus', from: 'chassis', to: 'bus' }],
   runs: [run('upper', 'bus', 'tee', true), run('lower', 'bus', 'tee'), run('strap', 'block', 'chassis'), run('tail', 'stub', 'block')],
   loads: [
     { id: 'load', name: 'heater', from: 'tee', to: 'block' },
@@ -89,6 +90,6 @@ describe('loads', () => {
   ])('%s is found between %s', (id, at) => expect(named(id).at).toBe(at))
 })
 
-it.each(['lower', 'nowhere'])('a source that is none (%s) is our own mistake', sourceId => {
-  expect(() => faults({ sourceId })).toThrow(`no source ${sourceId} in the network`)
+it.each(['lower', 'nowhere'])('a source that is none (%s) is our own mistake', id => {
+  expect(() => faults({ sources: [{ id, name: 'bus', from: 'chassis', to: 'bus' }] })).toThrow(`no source ${id} in the network`)
 })

@@ -56,18 +56,18 @@ describe('a load of 4 ohm', () => {
 })
 
 describe('a source of 12 V', () => {
-  const drawn = { bus: 'bus', ground: 'chassis', sourceId: 'source', runs: [], loads: [] }
+  const source = { id: 'source', name: 'bus', from: 'chassis', to: 'bus' }
 
   it('from a fifth to two fifths more, but for one part in a hundred', () => {
-    const faults = sourceFaults(drawn, new Given(12))
-    expect(rangeOf(faults, 'bus-low')).toEqual(near(2.4, 11.88))
-    expect(rangeOf(faults, 'bus-high')).toEqual(near(12.12, 16.8))
+    const faults = sourceFaults([{ ...source, sourceV: new Given(12) }])
+    expect(rangeOf(faults, 'source-low')).toEqual(near(2.4, 11.88))
+    expect(rangeOf(faults, 'source-high')).toEqual(near(12.12, 16.8))
   })
 
   it('but for its bounds where it has any', () => {
-    const faults = sourceFaults(drawn, new Given(12, { low: 11, high: 13 }))
-    expect(rangeOf(faults, 'bus-low')).toEqual(near(2.4, 11))
-    expect(rangeOf(faults, 'bus-high')).toEqual(near(13, 16.8))
+    const faults = sourceFaults([{ ...source, sourceV: new Given(12, { low: 11, high: 13 }) }])
+    expect(rangeOf(faults, 'source-low')).toEqual(near(2.4, 11))
+    expect(rangeOf(faults, 'source-high')).toEqual(near(13, 16.8))
   })
 })
 

@@ -1,7 +1,7 @@
 // example: how large each fault may be and what it changes, by hand.
 import { describe, expect, it } from 'vitest'
 import { Given, plainOf } from '../../../src/formula/given.ts'
-import type { Drawn, DrawnRun } from '../../../src/trade/proof/drawn.ts'
+import type { DrawnRun } from '../../../src/trade/proof/drawn.ts'
 import type { Fault } from '../../../src/trade/proof/fault.ts'
 import { loadFaults } from '../../../src/trade/proof/load-faults.ts'
 import { runFaults } from '../../../src/trade/proof/run-faults.ts'
@@ -101,35 +101,59 @@ describe('a load of 4 ohm', () => {
 })
 
 describe('a source of 12 V', () => {
-  const drawn: Drawn = { bus: 'bus', ground: 'chassis', sourceId: 'source', runs: [], loads: [] }
-  const sizesOf = (given: Given) => sourceFaults(drawn, given).map(({ kind, sizes }) => [kind, sizes])
+  const source = { id: 'source', name: 'bus', from: 'chassis', to: 'bus' }
+  const sizesOf = (given: Given) => sourceFaults([{ ...source, sourceV: given }]).map(({ kind, sizes }) => [kind, sizes])
 
   it('is low or high outside its bounds, by a hundredth at least; dead below a fifth, another one above seven fifths', () => {
     expect(sizesOf(new Given(12, { low: 11, high: 13 }))).toEqual([
-      ['bus-dead', { by: 'range', low: expect.closeTo(12e-5, 12), high: expect.closeTo(2.4, 12) }],
-      ['bus-low', { by: 'range', low: expect.closeTo(2.4, 12), high: 11 }],
-      ['bus-high', { by: 'range', low: 13, high: expect.closeTo(16.8, 12) }],
-      ['bus-other', { by: 'range', low: expect.closeTo(16.8, 12), high: expect.closeTo(31.2, 12) }],
-      ['bus-turned', { by: 'range', low: 11, high: 13 }]
+      ['source-dead', { by: 'range', low: expect.closeTo(12e-5, 12), high: expect.closeTo(2.4, 12) }],
+      ['source-low', { by: 'range', low: expect.closeTo(2.4, 12), high: 11 }],
+      ['source-high', { by: 'range', low: 13, high: expect.closeTo(16.8, 12) }],
+      ['source-other', { by: 'range', low: expect.closeTo(16.8, 12), high: expect.closeTo(31.2, 12) }],
+      ['source-turned', { by: 'range', low: 11, high: 13 }]
     ])
-    expect(sizesOf(new Given(12)).filter(([kind]) => kind === 'bus-low' || kind === 'bus-high')).toMatchObject([
-      ['bus-low', { high: expect.closeTo(11.88, 12) }],
-      ['bus-high', { low: expect.closeTo(12.12, 12) }]
+    expect(sizesOf(new Given(12)).filter(([kind]) => kind === 'source-low' || kind === 'source-high')).toMatchObject([
+      ['source-low', { high: expect.closeTo(11.88, 12) }],
+      ['source-high', { low: expect.closeTo(12.12, 12) }]
     ])
   })
 
   it('is not looked for where its bounds leave nothing outside', () => {
     const kinds = (low: number, high: number) => sizesOf(new Given(12, { low, high })).map(([kind]) => kind)
-    expect(kinds(2, 13)).toEqual(['bus-dead', 'bus-high', 'bus-other', 'bus-turned'])
-    expect(kinds(0, 13)).toEqual(['bus-high', 'bus-other', 'bus-turned'])
-    expect(kinds(11, 17)).toEqual(['bus-dead', 'bus-low', 'bus-other', 'bus-turned'])
-    expect(kinds(11, 32)).toEqual(['bus-dead', 'bus-low', 'bus-turned'])
+    expect(kinds(2, 13)).toEqual(['source-dead', 'source-high', 'source-other', 'source-turned'])
+    expect(kinds(0, 13)).toEqual(['source-high', 'source-other', 'source-turned'])
+    expect(sizesOf(new Given(12, { low: 0, high: 13 })).at(-1)).toMatchObject([
+      'source-turned',
+      { low: expect.closeTo(12e-5, 12), high: 13 }
+    ])
+    expect(kinds(11, 17)).toEqual(['source-dead', 'source-low', 'source-other', 'source-turned'])
+    expect(kinds(11, 32)).toEqual(['source-dead', 'source-low', 'source-turned'])
+  })
+
+  it.each([0, -12])('of %d V in the middle of its bounds is none that could be another', value => {
+    expect(sizesOf(new Given(value, { low: -13, high: 1 }))).toEqual([])
+  })
+
+  it('beside another is looked at as that one is, and may be off', () => {
+    const other = { id: 'second', name: 'second battery', from: 'bat-', to: 'bat+' }
+    const faults = sourceFaults([source, other].map(one => ({ ...one, sourceV: new Given(12) })))
+    const of = (name: string) => faults.filter(({ id }) => id.endsWith(name))
+    expect(of('second battery').map(({ id }) => id.replace('second battery', 'bus'))).toEqual(of('bus').map(({ id }) => id))
+    expect(of('second battery').map(({ sizes }) => sizes)).toEqual(of('bus').map(({ sizes }) => sizes))
+    expect(new Set(of('second battery').map(({ at }) => at))).toEqual(new Set(['bat+ to bat-']))
+    const off = named(faults, 'open', 'bus')
+    expect(off.says).toBe('source off: bus')
+    expect(off.changes(plain, 0).network.elements).toEqual(
+      plain.network.elements.map(one => (one.id === 'source' ? { ...one, insideOhm: 2e8 } : one))
+    )
+    // Turned by itself, it is no matter of the leads.
+    expect(named(faults, 'source-turned', 'bus').says).toBe('source the wrong way round: bus')
   })
 
   it('changes nothing but itself', () => {
-    const faults = sourceFaults(drawn, new Given(12))
-    const low = faults.find(({ kind }) => kind === 'bus-low')
-    const turned = faults.find(({ kind }) => kind === 'bus-turned')
+    const faults = sourceFaults([{ ...source, sourceV: new Given(12) }])
+    const low = faults.find(({ kind }) => kind === 'source-low')
+    const turned = faults.find(({ kind }) => kind === 'source-turned')
     const sourceOf = (fault: typeof low) => fault!.changes(plain, 9).network.elements.find(({ id }) => id === 'source')
     expect([sourceOf(low), sourceOf(turned)]).toMatchObject([{ sourceV: 9 }, { sourceV: -9 }])
     expect(low!.at).toBe('bus to chassis')

@@ -13,7 +13,7 @@ describe.each([
   'high-resistance@bus to tee',
   'short@left',
   'wrong-part@right, less resistance',
-  'bus-low@bus'
+  'source-low@bus'
 ])('%s', id => {
   const fault = faultNamed(id)
   it('is found again, whatever its size', () => {

@@ -41,9 +41,8 @@ export function twoHeaters(): Tested {
 }
 
 const TWO_DRAWN: Drawn = {
-  bus: 'bus',
   ground: 'chassis',
-  sourceId: 'source',
+  sources: [{ id: 'source', name: 'bus', from: 'chassis', to: 'bus' }],
   runs: [
     {
       id: 'feed',

@@ -9,7 +9,7 @@ it('the volts of the bus show next to nothing', () => {
   const unseen = unseenFaults(predictorOf(twoHeaters(), points), twoFaultList(points)).map(({ id }) => id)
   expect(unseen).toContain('open@left')
   expect(unseen).toContain('bad-ground@block to chassis')
-  expect(unseen).not.toContain('bus-low@bus')
+  expect(unseen).not.toContain('source-low@bus')
 })
 
 it('every point shows almost all', () => {

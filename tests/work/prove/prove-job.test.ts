@@ -50,10 +50,10 @@ describe('without readings', () => {
 describe('a bus that reads what no source of the job could give', () => {
   const likeliest = (busV: number, loadV: number) => documentFor(jobText(BENCH), `bus TO chassis=${busV} V`, `left+ TO left-=${loadV} V`)
   it.each([
-    ['nothing', 0, 0, 'bus-dead@bus'],
-    ['a tenth', 2.74, 2.66, 'bus-dead@bus'],
-    ['that of two batteries in series', 54.8, 53.2, 'bus-other@bus'],
-    ['it with the red lead on the ground', -27.4, -26.6, 'bus-turned@bus']
+    ['nothing', 0, 0, 'source-dead@bus'],
+    ['a tenth', 2.74, 2.66, 'source-dead@bus'],
+    ['that of two batteries in series', 54.8, 53.2, 'source-other@bus'],
+    ['it with the red lead on the ground', -27.4, -26.6, 'source-turned@bus']
   ])('%s: %d V, is no healthy circuit', (_, busV, loadV, id) => {
     const { results } = likeliest(busV, loadV)
     expect(results['fault']!.value).toBe(id)
@@ -184,6 +184,32 @@ it('a circuit that was not drawn to its end is told so', () => {
 it('a load whose two ends hang on the feed is told so', () => {
   const { answer } = prove(jobText(BENCH).replace('from: right+, to: right-', 'from: right+, to: tee'))
   expect(answer.cautions[0]).toContain('as drawn no current flows from right+ to tee')
+})
+
+describe('a source that the drawing itself loads', () => {
+  // 12 V behind 10 mohm, and a run straight to ground: of 2 mohm it leaves 12 · 2/12 = 2 V, of 9 mohm 12 · 9/19 = 5.68 V, of 11 mohm 12 · 11/21 = 6.29 V.
+  const noted = (runOhm: string) => {
+    const { answer } = prove(`
+fettle: 1
+job: { title: straight to ground }
+circuit:
+  source: { bus: 12 V, resistance: 10 mohm, ground: frame }
+  runs:
+    - { from: bus, to: p, bond: 1 mohm }
+    - { from: bus, to: frame, through: [{ switch: S1, rating: 16 A, resistance: ${runOhm} }] }
+  loads: [{ load: one, resistance: 20 ohm, from: p, to: frame }]
+`)
+    return answer.cautions[0]
+  }
+
+  it('to less than half of its voltage is told to be shorted', () => {
+    expect(noted('2 mohm')).toMatch(/^as drawn 2\.00 V of 12\.00 V are left at the bus: its source is shorted/)
+    expect(noted('9 mohm')).toMatch(/^as drawn 5\.68 V of 12\.00 V/)
+  })
+
+  it('to more than that is not', () => {
+    expect(noted('11 mohm')).toMatch(/^before the power goes on/)
+  })
 })
 
 it('a number outside a range is told at its place', () => {
