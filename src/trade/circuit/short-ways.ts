@@ -1,6 +1,8 @@
-import { closings, keyOf, type Opened } from './closings.ts'
+import { closings, type Opened } from './closings.ts'
 import { nothingInVain } from './fewest-closed.ts'
 import { leadsBeside } from './leads-beside.ts'
+import { loadWay, type SourceLine } from './load-way.ts'
+import { sharingLoop } from './same-loop.ts'
 import { soundIn, unshortedIn } from './sound-position.ts'
 import { closedMost } from './switch-positions.ts'
 import type { Switching } from './switching.ts'
@@ -18,24 +20,34 @@ export function closedTogether(switching: Switching): readonly Opened[] {
 
 const NONE: Opened = new Set()
 
-/** Positions in which a short may have the least: each as much closed as can be, and from there each way alone of those that lead side by side. */
-export interface ShortWays {
-  /** Sources that are not together as drawn are never put together. */
-  readonly starts: readonly Opened[]
-  readonly from: (start: Opened, isFed: (position: Opened) => boolean) => readonly Opened[]
-}
-
-export function shortWays(switching: Switching): ShortWays {
-  const { sources, switchable } = switching
+/**
+ * Positions in which a short may have the least: each with as much closed as can be, sources that are not together as drawn never put
+ * together, and from there each way alone of those that lead to it side by side.
+ */
+export function shortWays(switching: Switching): (at: Ends) => readonly Opened[] {
+  const { sources, runs, switchable } = switching
   const starts = sources.length < 2 && soundIn(switching)(NONE) ? [NONE] : closedMost(switching)
   const beside = switchable.filter(id => leadsBeside(switching, id))
-  return { starts, from: (start, isFed) => [start, ...(beside.length === 0 ? [] : alone(start, beside, isFed))] }
+  return at => starts.filter(start => isFed(at, start)).flatMap(start => [start, ...alone(at, start)])
+
+  function isFed(at: Ends, opened: Opened): boolean {
+    return loadWay({ runs: closedIn(opened), loads: [{ name: SHORT, ...at }] }, sources, SHORT) !== null
+  }
+
+  function alone(at: Ends, start: Opened): readonly Opened[] {
+    if (beside.length === 0) return []
+    const closed = closedIn(start)
+    const carries = sharingLoop([...closed, ...sources], { id: SHORT, ...at })
+    const apart = closed.flatMap(run => (beside.includes(run.id) && carries.has(run) ? [run.id] : []))
+    const ways = nothingInVain({ most: start, closed: apart, isFed: opened => isFed(at, opened) })
+    return ways.filter(({ size }) => size > start.size)
+  }
+
+  function closedIn(opened: Opened): Switching['runs'] {
+    return runs.filter(({ id }) => !opened.has(id))
+  }
 }
 
-/** What is open in every way leads nowhere near the short: it stays as it is. */
-function alone(start: Opened, beside: readonly string[], isFed: (position: Opened) => boolean): readonly Opened[] {
-  const ways = nothingInVain({ most: start, closed: beside.filter(id => !start.has(id)), isFed })
-  const apart = beside.filter(id => !ways.every(way => way.has(id)))
-  const opened = ways.map(way => new Set([...start, ...apart.filter(id => way.has(id))]))
-  return [...new Map(opened.map(one => [keyOf(one), one])).values()].filter(({ size }) => size > start.size)
-}
+const SHORT = 'short'
+
+type Ends = Pick<SourceLine, 'from' | 'to'>

@@ -1,6 +1,5 @@
 import type { FittedShort } from '../../fitting/circuit.ts'
 import type { Opened } from '../../trade/circuit/closings.ts'
-import { loadWay } from '../../trade/circuit/load-way.ts'
 import { shortWays } from '../../trade/circuit/short-ways.ts'
 import type { Switching } from '../../trade/circuit/switching.ts'
 import type { PlacedShort } from './fitted-shorts.ts'
@@ -11,22 +10,14 @@ import type { PlacedShort } from './fitted-shorts.ts'
  * together each of them has less.
  */
 export function inClosings(switching: Switching, shorts: readonly PlacedShort[]): readonly FittedShort[] {
-  const { sources, runs } = switching
-  const { starts, from } = shortWays(switching)
+  const waysTo = shortWays(switching)
   return shorts.flatMap(short => {
-    const isFed = (opened: Opened) => isFedAt(short.at, opened)
-    const fed = starts.filter(isFed).flatMap(start => from(start, isFed))
+    const fed = short.at === null ? [] : waysTo(short.at)
     const all = fed.length === 0 || short.group.length > 1 ? [ALL_CLOSED, ...fed] : fed
     return all.map(opened => placed(short, opened))
   })
-
-  function isFedAt(at: PlacedShort['at'], opened: Opened): boolean {
-    const closed = runs.filter(({ id }) => !opened.has(id))
-    return at !== null && loadWay({ runs: closed, loads: [{ name: SHORT, ...at }] }, sources, SHORT) !== null
-  }
 }
 
-const SHORT = 'short'
 const ALL_CLOSED: Opened = new Set()
 
 /** What is open has nothing of the short in it. */

@@ -1,6 +1,5 @@
 // table: positions of switches that a short is looked at in, by looking at the drawing; invented circuits
 import { describe, expect, it } from 'vitest'
-import { loadWay } from '../../../src/trade/circuit/load-way.ts'
 import { closedTogether, shortWays } from '../../../src/trade/circuit/short-ways.ts'
 import type { Switching } from '../../../src/trade/circuit/switching.ts'
 import { switching } from './switching.ts'
@@ -8,14 +7,7 @@ import { switching } from './switching.ts'
 const named = (positions: readonly ReadonlySet<string>[]) => positions.map(open => [...open].toSorted().join(' ')).toSorted()
 
 /** Of a short from a point to ground. */
-function ways(of: Switching, from: string) {
-  const { starts, from: waysFrom } = shortWays(of)
-  const isFed = (open: ReadonlySet<string>) => {
-    const runs = of.runs.filter(({ id }) => !open.has(id))
-    return loadWay({ runs, loads: [{ name: 'short', from, to: '0' }] }, of.sources, 'short') !== null
-  }
-  return named(starts.filter(isFed).flatMap(start => waysFrom(start, isFed)))
-}
+const ways = (of: Switching, from: string) => named(shortWays(of)({ from, to: '0' }))
 
 const TWO_PLACES = ['F bus p', 'S p j', 'T p j', 'wire j h']
 const HEATER = ['heater h 0']
@@ -27,6 +19,7 @@ describe('the least of a short', () => {
   it.each([
     ['switched from two places: with both on, and with each alone', TWO_PLACES, 'h', ['', 'S', 'T']],
     ['the same, one of them drawn open', ['F bus p', 'S p j', '(T) p j', 'wire j h'], 'h', ['', 'S', 'T']],
+    ['a way beside what nothing switches', ['feed bus h', 'S bus m', 'T m h', 'U m x'], 'h', ['', 'S T']],
     ['before where they part: as they are', TWO_PLACES, 'p', ['']],
     ['switches one after the other: none leads beside another', ['F bus p', 'S p j', 'T j h'], 'h', ['']],
     ['a switch for each of two wires that meet in one', ['S bus j', 'T bus j', 'U j h', 'V j h'], 'h', ['', 'S U', 'S V', 'T U', 'T V']]
