@@ -32,6 +32,11 @@ export function sourcesOf({ bus, ground, busV, insideOhm, others }: Plain<Circui
   ]
 }
 
+/** Of all sources. */
+export function highestV({ busV, others }: Plain<CircuitFit>): number {
+  return Math.max(busV, ...others.map(({ sourceV }) => sourceV))
+}
+
 /** What the wire of a run carries, where it was told how it lies. */
 export const carries = partRecalled(({ conductor, lies }: Plain<RunWire>) => {
   if (lies === null) return null

@@ -9,7 +9,11 @@ import type { ShortedCircuit } from './shorted-circuit.ts'
  * known. Every switch counts as closed, whatever else must be open then: a relay that puts two batteries together, or a selector turned to
  * both, does so for a moment at least. Null where nothing flows through it.
  */
-export function prospectiveA({ ground, runs }: Plain<CircuitFit>, fitted: Plain<FittedProtector>, asItIs: ShortedCircuit): number | null {
+export function prospectiveA(
+  { ground, runs }: Plain<CircuitFit>,
+  fitted: Plain<Pick<FittedProtector, 'run' | 'alongM'>>,
+  asItIs: ShortedCircuit
+): number | null {
   const run = runs.find(({ id }) => id === fitted.run)!
   const found = (['from', 'to'] as const).flatMap(end => {
     const beforeOhm = aheadOhm(run, end === 'to' ? fitted.alongM : behindM(run, fitted.alongM))
