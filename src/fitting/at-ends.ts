@@ -1,10 +1,10 @@
 import { Given } from '../formula/given.ts'
 import type { CircuitFit, RunPart } from './circuit.ts'
 
-export type End = 'low' | 'value' | 'high'
+type End = 'low' | 'value' | 'high'
 
 /** Where in their bounds the sources stand, that of the bus first, and all that resists on the way to the loads. */
-export interface Ends {
+interface Ends {
   readonly sources: readonly End[]
   readonly resists: End
 }

@@ -4,7 +4,7 @@ import { highestV } from './circuit-parts.ts'
 import { prospectiveA } from './prospective-short.ts'
 import { shortedAsItIs } from './shorted-circuit.ts'
 
-export interface NearShort {
+interface NearShort {
   readonly fit: CircuitFit
   readonly protector: Pick<FittedProtector, 'run' | 'alongM'>
 }
