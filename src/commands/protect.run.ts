@@ -22,6 +22,8 @@ export const run: Run = quickSum(description, readers, words => {
   const { rating } = words
   if (rating !== null && rating.low < rating.high)
     return refusal('--rating', 'a rating with bounds', 'the one rating that stands on the part')
+  if (words['breaking-capacity'] !== null && words['breaking-capacity'].low <= 0)
+    return refusal('--breaking-capacity', 'a breaking capacity of nothing', 'more than 0 A, bounds and all')
   const conductor = conductorOf({ size: words.wire, kind })
   if (!conductor.ok) return refusalOf('--wire', conductor.fault)
   const contacts = contactsOf(words)

@@ -6,7 +6,7 @@ import { settle } from '../trade/circuit/settle.ts'
 import { spareA } from '../trade/circuit/wire.ts'
 import type { CircuitFit, Run } from './circuit.ts'
 import { atLoad } from './circuit-loads.ts'
-import { carries, loadPart, openRun, runId, runPart, SOURCE, sourcesOf, wireOf } from './circuit-parts.ts'
+import { carries, highestV, loadPart, openRun, runId, runPart, SOURCE, sourcesOf, wireOf } from './circuit-parts.ts'
 import { atProtector } from './circuit-protectors.ts'
 import { shortsOf } from './circuit-shorts.ts'
 import { atSwitch } from './circuit-switches.ts'
@@ -20,7 +20,6 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
   const { settled, busV, loads } = settledLoads(fit, heaterC)
   const runsA = new Map(fit.runs.map(({ id }) => [id, Math.abs(settled.flows[runId(id)]!.currentA)]))
   const fed = new Map(loads.map(load => [load.name, load]))
-  const highestV = Math.max(fit.busV, ...fit.others.map(({ sourceV }) => sourceV))
   const asItIs = fit.inside === 'known' && fit.protectors.length > 0 ? shortedAsItIs(fit) : null
   return {
     busV,
@@ -33,7 +32,7 @@ export function circuitFit(fit: Plain<CircuitFit>, heaterC: HeaterC = {}) {
         loads: fit.loads,
         loadA: runsA.get(one.run)!,
         wireA: one.holds.beside.length === 0 ? runsA.get(one.run)! : runsA.get(one.holds.run!)!,
-        busV: highestV,
+        busV: highestV(fit),
         nearA: asItIs === null ? null : prospectiveA(fit, one, asItIs)
       })
     ),

@@ -12,7 +12,11 @@ import { type HeaterC, ratedOhm } from './rated-ohm.ts'
 
 export const SOURCE = 'source'
 
-/** What a network calls the runs and loads of a circuit: no two are named alike. */
+/** What a network calls the further sources, runs and loads of a circuit: no two are named alike, whatever names a job gives them. */
+export function sourceId(what: string): string {
+  return `source ${what}`
+}
+
 export function runId(id: string): string {
   return `run ${id}`
 }
@@ -24,8 +28,13 @@ export function loadId(name: string): string {
 export function sourcesOf({ bus, ground, busV, insideOhm, others }: Plain<CircuitFit>): readonly PlainElement[] {
   return [
     { kind: 'source', id: SOURCE, from: ground, to: bus, sourceV: busV, insideOhm },
-    ...others.map(one => ({ kind: 'source' as const, ...one }))
+    ...others.map(({ what: _, ...one }) => ({ kind: 'source' as const, ...one }))
   ]
+}
+
+/** Of all sources. */
+export function highestV({ busV, others }: Plain<CircuitFit>): number {
+  return Math.max(busV, ...others.map(({ sourceV }) => sourceV))
 }
 
 /** What the wire of a run carries, where it was told how it lies. */

@@ -68,6 +68,8 @@ export interface FittedLoad {
 
 export interface FittedSource {
   readonly id: string
+  /** As the job names it. */
+  readonly what: string
   readonly from: string
   readonly to: string
   readonly sourceV: Given

@@ -1,5 +1,7 @@
+import { answered } from '../formula/answered.ts'
 import { nominalOf } from '../formula/bounds.ts'
 import { Given, type Plain } from '../formula/given.ts'
+import { atEnds, cornersOf } from './at-ends.ts'
 import type { CircuitFit } from './circuit.ts'
 import { settledLoads } from './circuit-fit.ts'
 
@@ -31,17 +33,28 @@ export interface Hottest {
   readonly othersOff: boolean
 }
 
-/** The circuit, in one of several positions of its switches, as it feeds these loads most. Null where it is the first as it stands. */
-export function hottestFit(positions: readonly [CircuitFit, ...CircuitFit[]], names: readonly string[]): Hottest | null {
+/** Which loads are on, and which of them are asked about. */
+export interface Asked {
+  readonly names: readonly string[]
+  readonly of: readonly string[]
+}
+
+/**
+ * The circuit, in one of several positions of its switches, as it feeds these loads most at the upper end of its bounds, which is what
+ * is judged. Null where it is the first as it stands.
+ */
+export function hottestFit(positions: readonly [CircuitFit, ...CircuitFit[]], { names, of }: Asked): Hottest | null {
   const [first] = positions
+  const alone = positions.length === 1 && first.others.length === 0
+  const highestW = (fit: CircuitFit) => (alone ? powerW(fit, of) : atMostW(fit, of))
   const others = positions.flatMap((fit, position): readonly Hottest[] => [
     ...(position === 0 ? [] : [{ fit, position, othersOff: false }]),
     ...othersOff(fit, names).map(off => ({ fit: off, position, othersOff: true }))
   ])
   if (others.length === 0) return null
-  let [found, mostW]: [Hottest | null, number] = [null, powerW(first, names)]
+  let [found, mostW]: [Hottest | null, number] = [null, highestW(first)]
   for (const other of others) {
-    const otherW = powerW(other.fit, names)
+    const otherW = highestW(other.fit)
     if (otherW > MORE * mostW) [found, mostW] = [other, otherW]
   }
   return found
@@ -61,6 +74,12 @@ function othersOff(fit: CircuitFit, names: readonly string[]): readonly CircuitF
     kept.has(load.name) ? load : { ...load, takes: { by: 'resistance' as const, resistanceOhm: OFF_OHM } }
   )
   return [{ ...fit, loads, protectors: [], switches: [], shorts: [], groundPoints: [] }]
+}
+
+/** At the nominal, or at whichever corner of the bounds it is most; a corner without an answer counts for nothing here. */
+function atMostW(fit: CircuitFit, names: readonly string[]): number {
+  const corners = cornersOf(fit).map(corner => answered(() => powerW(atEnds(fit, corner), names)) ?? 0)
+  return Math.max(powerW(fit, names), ...corners)
 }
 
 /** Of all of them together, at the nominal. */

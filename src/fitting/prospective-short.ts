@@ -8,8 +8,11 @@ import type { ShortedCircuit } from './shorted-circuit.ts'
  * for that. The greatest of both sides, as there may be a source on both. Of its own run only the wire before it counts, where that is
  * known. Null where nothing flows through it.
  */
-export function prospectiveA(fit: Plain<CircuitFit>, fitted: Plain<FittedProtector>, asItIs: ShortedCircuit): number | null {
-  const { ground, runs, closedTogether } = fit
+export function prospectiveA(
+  { ground, runs, closedTogether }: Plain<CircuitFit>,
+  fitted: Plain<Pick<FittedProtector, 'run' | 'alongM'>>,
+  asItIs: ShortedCircuit
+): number | null {
   const run = runs.find(({ id }) => id === fitted.run)!
   const found = (['from', 'to'] as const).flatMap(end => {
     const beforeOhm = aheadOhm(run, end === 'to' ? fitted.alongM : behindM(run, fitted.alongM))

@@ -15,7 +15,7 @@ export function testedCircuit({ ground, bus, busV, insideOhm, others, runs, load
       ground,
       elements: [
         { kind: 'source', id: SOURCE, from: ground, to: bus, sourceV: busV, insideOhm },
-        ...others.map(other => ({ kind: 'source' as const, ...other })),
+        ...others.map(({ what: _, ...other }) => ({ kind: 'source' as const, ...other })),
         ...runs.map(run => ({ kind: 'resistor' as const, id: runId(run.id), from: run.from, to: run.to, resistanceOhm: runOhm(run) })),
         ...loads.map(load => loadElement(load, busV))
       ]

@@ -14,11 +14,15 @@ type JobRun = Circuit['runs'][number]
 export function circuitLinks(job: Job): readonly LinkFault[] {
   const { circuit } = job
   if (circuit === null) return []
-  const { source, loads, runs, cranking, labels, path } = circuit
+  const { source, 'other-sources': others, loads, runs, cranking, labels, path } = circuit
   const items = runs.flatMap(({ through }) => through.map(item => ({ ...markedItem(item), at: item.path })))
   const marks = items.filter(({ does }) => does !== 'joins').map(({ mark, at }) => [mark, at] as const)
   return [
     ...busLinks(source),
+    ...twice(
+      others.map(({ what, path: at }) => [what, [...at, 'what']]),
+      'source'
+    ),
     ...loads.flatMap(load => loadLinks(job, load)),
     ...runs.flatMap(run => runLinks(job.job.practice, run)),
     ...twice(

@@ -37,11 +37,16 @@ function styleLinks({ fuse, breaker, style, path }: JobItem): readonly LinkFault
   return [{ found: `a ${named} of the style ${quoted(style)}`, accepted: `for a ${named} ${styles.join(', ')}`, path: [...path, 'style'] }]
 }
 
-/** What a switch can break is its rating. */
+/** What a switch can break is its rating; what breaks nothing is no protector. */
 function breakingLinks({ fuse, breaker, 'breaking-capacity': breaking, path }: JobItem): readonly LinkFault[] {
-  if (breaking === null || (fuse ?? breaker) !== null) return []
-  const accepted = 'breaking-capacity of a fuse or breaker alone'
-  return [{ found: 'breaking-capacity of what is no fuse and no breaker', accepted, path: [...path, 'breaking-capacity'] }]
+  if (breaking === null) return []
+  const at = [...path, 'breaking-capacity']
+  if ((fuse ?? breaker) === null) {
+    const accepted = 'breaking-capacity of a fuse or breaker alone'
+    return [{ found: 'breaking-capacity of what is no fuse and no breaker', accepted, path: at }]
+  }
+  if (breaking.low > 0) return []
+  return [{ found: 'a breaking-capacity of nothing', accepted: 'more than 0 A, bounds and all', path: at }]
 }
 
 /** Where on the wire of its run: asked of what protects, and of a run that has a wire. */

@@ -16,6 +16,8 @@ interface Subject extends SteadyBus {
   readonly breakingSays: string
   /** Direct voltages it is stated for: the least that any such part has, and the most. Null where none is printed. */
   readonly breakingV: { readonly sureV: number; readonly mostV: number } | null
+  /** Whether its figure was read on the part, for the voltage of the bus: then that voltage is doubted at most. */
+  readonly isPrinted?: boolean
   /** The highest that the bus may have; null where it is not given. */
   readonly busV: Bounded | null
   /** Why no short flows through it, where that is known. */
@@ -35,8 +37,8 @@ export const interrupting: Rule<Subject> = {
   change:
     'take a protector of more breaking capacity and give it as breaking-capacity, or a feed behind the main fuse and further from the battery; measure source.resistance there',
   source: SOURCES['iso-8820-3'],
-  judge: ({ protector, where, faultA: shortA, breakingA, breakingSays, steadyHigh, unsure, ...volts }) => {
-    if (volts.busV !== null && volts.breakingV !== null && !(volts.busV.high <= volts.breakingV.mostV * (1 + ROUNDING)))
+  judge: ({ protector, where, faultA: shortA, breakingA, breakingSays, steadyHigh, unsure, isPrinted = false, ...volts }) => {
+    if (!isPrinted && volts.busV !== null && volts.breakingV !== null && !(volts.busV.high <= volts.breakingV.mostV * (1 + ROUNDING)))
       return tooHigh(protector, volts.busV, volts.breakingV.mostV)
     if (shortA === null && unsure) return unsureOf(unsure)
     if (shortA === null) return withoutShort(volts)
@@ -70,5 +72,6 @@ function doubtOf({ busV: reached, breakingV }: Pick<Subject, 'busV' | 'breakingV
   const parts = sureV === mostV ? [] : [`some such parts are for ${figure(sureV, busV)}, some for ${figure(mostV, busV)}`]
   if (reached === null) return { assumed: ['the voltage of the bus is not given', ...parts].join('; ') }
   if (reached.high <= sureV * (1 + ROUNDING)) return {}
-  return { assumed: `${parts}, and the bus may have ${figure(reached.high, busV)}: read the voltage on the part` }
+  const made = reached.high <= mostV * (1 + ROUNDING) ? parts : `such parts are for ${figure(mostV, busV)} at most`
+  return { assumed: `${made}, and the bus may have ${figure(reached.high, busV)}: read the voltage on the part` }
 }

@@ -20,22 +20,26 @@ interface Breaking {
   readonly breakingA: number | null
   readonly breakingSays: string
   readonly breakingV: BreakingVolts | null
+  /** Whether it was read on the part, for the voltage of the bus. */
+  readonly isPrinted: boolean
 }
 
-/** What it can open, and at what voltage, as it is judged. */
+/** What was read on a part of which nothing else is known. */
+export function printedOf(breakingA: number): Breaking {
+  return { breakingA, breakingSays: 'as given for the bus', breakingV: ANY, isPrinted: true }
+}
+
+const ANY: BreakingVolts = { sureV: Number.POSITIVE_INFINITY, mostV: Number.POSITIVE_INFINITY }
+
+/** What it can open, and at what voltage, as it is judged. A figure that was read on the part leaves the voltage that such parts are made for. */
 export function breakingOf(style: ProtectionStyle, rated: Rated): Breaking {
   const row = breakingCapacity(style, rated.ratingA)
   const volts = row?.volts ?? null
-  if (rated.breakingA !== null) return { breakingA: rated.breakingA, breakingSays: 'as given for the bus', breakingV: printedFor(volts) }
+  if (rated.breakingA !== null) return { ...printedOf(rated.breakingA), breakingV: volts ?? ANY }
   return {
     breakingA: row?.breakingA ?? null,
     breakingSays: row?.says ?? 'not published for the style: it stands on the part',
-    breakingV: volts
+    breakingV: volts,
+    isPrinted: false
   }
-}
-
-/** What is printed for the voltage of the bus leaves no doubt of it; above what any such part has it stands on none. */
-function printedFor(volts: BreakingVolts | null): BreakingVolts {
-  const mostV = volts?.mostV ?? Number.POSITIVE_INFINITY
-  return { sureV: mostV, mostV }
 }

@@ -1,4 +1,5 @@
 import type { CircuitFit, Run, RunPart } from '../../fitting/circuit.ts'
+import { sourceId } from '../../fitting/circuit-parts.ts'
 import { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { loadName } from '../../job/circuit-names.ts'
@@ -69,7 +70,8 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     insideOhm: source.resistance,
     inside: source.resistance.assumed === undefined ? 'known' : 'stiff',
     others: circuit['other-sources'].map(({ what, from, to, voltage, resistance }) => ({
-      id: what,
+      id: sourceId(what),
+      what,
       from,
       to,
       sourceV: voltage,
@@ -98,8 +100,9 @@ function guardedBy(wiring: Wiring, { open }: ByThreads): Guards['guarding'] {
   return new Map([...guardings(wiring), ...guardings({ ...wiring, runs: wiring.runs.filter(({ id }) => !open.has(id)) })])
 }
 
+/** Sources as ways: no run is without a name. */
 function withOthers(circuit: JobCircuit, wiring: Wiring): Wiring {
-  const sources = circuit['other-sources'].map(({ what: id, from, to }) => ({ id, from, to, protects: 'no' as const }))
+  const sources = circuit['other-sources'].map(({ from, to }) => ({ id: '', from, to, protects: 'no' as const }))
   return { ...wiring, runs: [...wiring.runs, ...sources] }
 }
 

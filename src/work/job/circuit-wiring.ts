@@ -1,4 +1,4 @@
-import { SOURCE } from '../../fitting/circuit-parts.ts'
+import { SOURCE, sourceId } from '../../fitting/circuit-parts.ts'
 import { type JobItem, loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import type { Wiring } from '../../trade/circuit/guarding.ts'
@@ -10,13 +10,22 @@ export type JobLoad = JobCircuit['loads'][number]
 /** The point that the source feeds. */
 export const BUS = 'bus'
 
-/** Every run with the name it goes by: its own, or that of its two points; a second one of a name is numbered. */
+/** Every run with the name it goes by: its own, or that of its two points; a further one of a name gets the next number that no other has. */
 export function namedRuns({ runs }: Pick<JobCircuit, 'runs'>): readonly { readonly id: string; readonly run: JobRun }[] {
   const names = runs.map(({ name, from, to }) => name ?? `${from}-${to}`)
+  const taken = new Set(names)
   return runs.map((run, i) => {
-    const before = names.slice(0, i).filter(name => name === names[i]).length
-    return { id: before === 0 ? names[i]! : `${names[i]}#${before + 1}`, run }
+    const name = names[i]!
+    const id = names.indexOf(name) === i ? name : numbered(name, taken)
+    taken.add(id)
+    return { id, run }
   })
+}
+
+function numbered(name: string, taken: ReadonlySet<string>): string {
+  let count = 2
+  while (taken.has(`${name}#${count}`)) count++
+  return `${name}#${count}`
 }
 
 export function protectorMark({ fuse, breaker }: JobItem): string | null {
@@ -37,7 +46,7 @@ export function wiringOf(circuit: JobCircuit): Required<Wiring> {
     loads: circuit.loads.map(load => ({ name: loadName(load), from: load.from, to: load.to })),
     sources: [
       { id: SOURCE, from: circuit.source.ground, to: BUS },
-      ...circuit['other-sources'].map(({ what: id, from, to }) => ({ id, from, to }))
+      ...circuit['other-sources'].map(({ what, from, to }) => ({ id: sourceId(what), from, to }))
     ]
   }
 }

@@ -1,5 +1,5 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
-import { fedTo, type Hottest, hottestFit } from '../../fitting/others-off.ts'
+import { type Asked, fedTo, type Hottest, hottestFit } from '../../fitting/others-off.ts'
 import { type Bounded, boundsOf } from '../../formula/bounds.ts'
 import type { Job } from '../../job/read-job.ts'
 import { heatedApart } from './heated-circuit-of.ts'
@@ -23,29 +23,30 @@ export interface HighestIn {
 
 /**
  * What several loads that are on together get at most: in whichever position of the switches, with every other load on or
- * off. Null where they get no more than in the position named, as it stands.
+ * off, one of them gets most, or all of them do. Null where that is no more than in the position named, as it stands.
  */
-export type HighestFed = (names: readonly string[], from: Position) => HighestIn | null
+export type HighestFed = (names: readonly string[], from: Position, one?: string) => HighestIn | null
 
 /** Each set of loads is worked out once. */
 export function highestFed(job: Job, worked: readonly Position[]): HighestFed {
   const known = new Map<string, HighestIn | null>()
-  return (names, from) => {
-    const key = JSON.stringify([from.state, names.toSorted()])
+  return (names, from, one) => {
+    const of = one === undefined ? names : [one]
+    const key = JSON.stringify([from.state, names.toSorted(), of.toSorted()])
     const found = known.get(key)
     if (found !== undefined) return found
-    const highest = highestFrom(names, from)
+    const highest = highestFrom({ names, of }, from)
     known.set(key, highest)
     return highest
   }
 
-  function highestFrom(names: readonly string[], from: Position): HighestIn | null {
+  function highestFrom(asked: Asked, from: Position): HighestIn | null {
     const others = worked.filter(position => position !== from)
-    const found = hottestFit([from.fit, ...others.map(({ fit }) => fit)], names)
+    const found = hottestFit([from.fit, ...others.map(({ fit }) => fit)], asked)
     if (found === null) return null
     const { fit, othersOff } = found
     const position = found.position === 0 ? from : others[found.position - 1]!
-    return { position, fit, othersOff, loads: loadsIn(position, found, names) }
+    return { position, fit, othersOff, loads: loadsIn(position, found, asked.names) }
   }
 
   function loadsIn({ bounds, heated }: Position, { fit, othersOff }: Hottest, names: readonly string[]): readonly Highest[] {

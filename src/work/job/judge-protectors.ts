@@ -28,6 +28,7 @@ import type { Position } from './positions-of.ts'
 import { farFinding, heldBy, noLoads, noShort, returnOf } from './protector-lacks.ts'
 import { shortState } from './short-state.ts'
 import { steadyOf } from './steady-of.ts'
+import { unratedBreaking } from './unrated-breaking.ts'
 
 /** Every fuse, breaker and switch, under its mark. */
 export function judgeProtectors(judged: CircuitJudged): readonly Placed[] {
@@ -148,17 +149,19 @@ function placeFinding(judged: CircuitJudged, name: string, protector: string) {
 /** What is asked of a fuse or breaker by its rating and style. */
 const RATING_RULES = [overloaded, overWire, inrush, interrupting, farEndShort]
 
-/** A fuse or breaker whose rating or style nobody gave: where it stands can be judged all the same. */
+/** A fuse or breaker whose rating or style nobody gave: where it stands can be judged all the same, and what it breaks where that was read on it. */
 function unrated(judged: CircuitJudged): readonly Placed[] {
   const { circuit, guards } = judged
-  return circuit.runs.flatMap(({ through }) =>
+  return namedRuns(circuit).flatMap(({ id, run: { through } }) =>
     through.flatMap(item => {
       const name = protectorMark(item)
       if (name === null || guards.protectors.some(one => one.name === name)) return []
       const protector = markedItem(item).what
       const field = item.rating === null ? 'rating' : 'style'
       const lacks = { field, measure: `read the ${field} of ${protector} on the part` }
-      const findings = [...RATING_RULES.map(rule => unasked(rule, lacks)), ...placeFinding(judged, name, protector)]
+      const breaking = unratedBreaking(judged, id, item)
+      const rated = RATING_RULES.map(rule => (rule === interrupting && breaking !== null ? breaking : unasked(rule, lacks)))
+      const findings = [...rated, ...placeFinding(judged, name, protector)]
       return [{ place: `circuit.${name}`, path: item.path, results: [], findings }]
     })
   )

@@ -1,5 +1,7 @@
+import { atEnds, cornersOf } from '../../fitting/at-ends.ts'
 import type { CircuitFit } from '../../fitting/circuit.ts'
 import { circuitFit } from '../../fitting/circuit-fit.ts'
+import { answered } from '../../formula/answered.ts'
 import { nominalPlain } from '../../formula/given.ts'
 import { silently } from '../../formula/working.ts'
 
@@ -7,29 +9,40 @@ interface Fed {
   readonly fit: CircuitFit
   /** Loads that a source drives a current through. */
   readonly fed: ReadonlySet<string>
+  /** Those of them whose least power is asked in this position. */
+  readonly least: ReadonlySet<string>
 }
 
-/** What any run carried at the most, at the nominal, and which loads were fed, of all positions of the switches so far. */
-export class MostCarried {
-  private readonly runsA: Map<string, number>
-  private readonly fed: Set<string>
+type Figures = readonly (readonly [key: string, value: number])[]
 
-  constructor({ fit, fed }: Fed) {
-    this.runsA = new Map(currentsOf(fit))
-    this.fed = new Set(fed)
+interface Seen {
+  readonly figures: Figures
+  /** Whether every corner has an answer. */
+  readonly whole: boolean
+}
+
+/**
+ * The most of each figure that a position is judged by, of all positions of the switches so far: what a run carries, what is lost on the
+ * way to a load, and how little it gets. At the nominal and at each corner of the bounds: what is less at the nominal may be more at
+ * the end that is judged.
+ */
+export class MostCarried {
+  private readonly most: Map<string, number>
+
+  constructor(drawn: Fed) {
+    this.most = new Map(figuresOf(drawn).figures)
   }
 
-  /** Whether it is less than a run carries, or a load is fed that was not; from now on with that. */
-  isLess({ fit, fed }: Fed): boolean {
-    const more = currentsOf(fit).filter(([id, currentA]) => carriesMore(currentA, this.runsA.get(id)!))
-    const others = [...fed].filter(load => !this.fed.has(load))
-    for (const [id, currentA] of more) this.runsA.set(id, currentA)
-    for (const load of others) this.fed.add(load)
-    return more.length > 0 || others.length > 0
+  /** Whether a figure is more than it was, or a load is fed that was not; from now on with that. A corner without an answer has to be looked at. */
+  isLess(position: Fed): boolean {
+    const { figures, whole } = figuresOf(position)
+    const more = figures.filter(([key, value]) => !this.most.has(key) || carriesMore(value, this.most.get(key)!))
+    for (const [key, value] of more) this.most.set(key, value)
+    return more.length > 0 || !whole
   }
 
   carried(id: string): boolean {
-    return this.runsA.get(id)! > ROUNDING
+    return this.most.get(keyOf('nominal', 'run', id))! > ROUNDING
   }
 }
 
@@ -37,10 +50,28 @@ const ROUNDING = 1e-9
 
 /** More than rounding. */
 export function carriesMore(one: number, other: number): boolean {
-  return one > other * (1 + ROUNDING) + ROUNDING
+  return one > other + ROUNDING * (Math.abs(other) + 1)
 }
 
-function currentsOf(fit: CircuitFit): readonly (readonly [id: string, currentA: number])[] {
-  const { runs } = silently(() => circuitFit(nominalPlain({ ...fit, shorts: [], inside: 'stiff' as const })))
-  return runs.map(({ id, currentA }) => [id, currentA])
+function keyOf(corner: string, figure: string, name: string): string {
+  return JSON.stringify([corner, figure, name])
+}
+
+function figuresOf({ fit, ...fed }: Fed): Seen {
+  const nominal = figuresAt('nominal', { ...fed, fit })
+  const corners = answered(() => cornersOf(fit).flatMap((corner, i) => figuresAt(`corner ${i}`, { ...fed, fit: atEnds(fit, corner) })))
+  return { figures: [...nominal, ...(corners ?? [])], whole: corners !== null }
+}
+
+function figuresAt(corner: string, { fit, fed, least }: Fed): Figures {
+  const { runs, loads } = silently(() =>
+    circuitFit(nominalPlain({ ...fit, protectors: [], switches: [], shorts: [], groundPoints: [], inside: 'stiff' as const }))
+  )
+  return [
+    ...runs.map(({ id, currentA }) => [keyOf(corner, 'run', id), currentA] as const),
+    ...loads.flatMap(({ name, dropPercent, powerW }) => [
+      ...(fed.has(name) ? [[keyOf(corner, 'lost', name), dropPercent ?? 0] as const] : []),
+      ...(least.has(name) ? [[keyOf(corner, 'little', name), -powerW] as const] : [])
+    ])
+  ]
 }

@@ -42,7 +42,7 @@ export interface Tried {
 }
 
 export interface Positions {
-  /** As it is drawn, and those in which something carries more or another load is fed, or that feed one with the fewest switches changed. */
+  /** As it is drawn, and those in which something carries or loses more, gets less or another load is fed, or that feed one with the fewest switches changed. */
   readonly worked: readonly [drawn: Position, ...others: Position[]]
   /** Every one that was looked at besides. */
   readonly tried: readonly Tried[]
@@ -58,16 +58,16 @@ interface Known {
   readonly fitted: FittedCircuit
 }
 
-/** Bounds are costly: a position in which nothing carries more, at the nominal, than in those before it is none to be judged. */
+/** Bounds are costly: a position in which nothing carries more, loses more or gets less than in those before it is none to be judged. */
 export function positionsOf({ job, circuit, fitted }: Known): Positions {
   const switching = countedSwitching(circuit, fitted)
   const asDrawn = new Set(switching.open)
   const drawn: Position = { state: null, fit: fitted.fit, ...workedIn(job, fitted.fit), fed: fedLoads(switching, asDrawn) }
   const tried = triedIn(circuit, switching)
-  const nearest = nearestOf(switching, drawn.fed, tried)
+  const nearest = nearestOf(switching, [{ open: asDrawn, fed: drawn.fed }, ...tried])
   const shorting = shortingFinding(circuit, switching)
   if (tried.length === 0) return { worked: [drawn], tried, unseen: asDrawn, unanswered: shorting }
-  const most = new MostCarried(drawn)
+  const most = new MostCarried(counted({ ...drawn, open: asDrawn }))
   const found = tried.map(one => ({ ...one, ...inPosition(one) }))
   return {
     worked: [drawn, ...found.flatMap(({ position }) => position ?? [])],
@@ -79,12 +79,21 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
   function inPosition({ state, open, fed }: Feeding): { readonly position: Position | null; readonly failed: Finding | null } {
     const fit = positionFit(fitted, circuit, open)
     try {
-      const counts = most.isLess({ fit, fed }) || nearest.has(open)
+      const counts = most.isLess(counted({ fit, fed, open })) || isNearest(open)
       return { position: counts ? { state, fit, ...workedIn(job, fit), fed } : null, failed: null }
     } catch (error) {
       const found = unanswered('circuit', error)
       return { position: null, failed: { ...found, says: `with ${state}: ${found.says}` } }
     }
+  }
+
+  function isNearest(open: Opened): boolean {
+    return [...nearest.values()].some(({ positions }) => positions.has(open))
+  }
+
+  /** With the loads that it is asked of how little they get: no more is off than where the fewest switches are changed for them. */
+  function counted({ fit, fed, open }: { readonly fit: CircuitFit } & Pick<Feeding, 'fed' | 'open'>) {
+    return { fit, fed, least: new Set([...fed].filter(name => open.size <= nearest.get(name)!.fewestOff)) }
   }
 
   /** Whether a run is closed, and none opened for it. */
@@ -108,10 +117,19 @@ function triedIn(circuit: JobCircuit, switching: Switching): readonly Feeding[] 
   }))
 }
 
-/** Of what is not fed as it is drawn. */
-function nearestOf(switching: Switching, fed: Position['fed'], tried: readonly Feeding[]): ReadonlySet<Opened> {
-  const unfed = switching.loads.flatMap(({ name }) => (fed.has(name) ? [] : [name]))
-  return new Set(unfed.flatMap(name => nearestFeeding(new Set(switching.open), tried, name).map(({ open }) => open)))
+interface Nearest {
+  readonly positions: ReadonlySet<Opened>
+  readonly fewestOff: number
+}
+
+/** For each load the positions that feed it with the fewest switches changed. */
+function nearestOf({ open, loads }: Switching, all: readonly Pick<Feeding, 'fed' | 'open'>[]): ReadonlyMap<string, Nearest> {
+  return new Map(
+    loads.map(({ name }) => {
+      const found = nearestFeeding(new Set(open), all, name).map(one => one.open)
+      return [name, { positions: new Set(found), fewestOff: Math.min(...found.map(({ size }) => size)) }]
+    })
+  )
 }
 
 function workedIn(job: Job, fit: CircuitFit): Pick<Position, 'bounds' | 'heated'> {

@@ -46,7 +46,7 @@ function ratingFinding(judged: CircuitJudged, load: JobLoad): readonly Finding[]
   if (on === null) return []
   const unfed = unfedLoad(judged, loadName(load))
   if (unfed !== null) return [asked({ ...aboveRating, judge: () => unsureOf(unfed) }, null)]
-  const most = highest(onTogether(circuit, guards, load), first)
+  const most = highest(onTogether(circuit, guards, load), first, loadName(load))
   const off = most?.loads.find(({ name }) => name === loadName(load))?.ratedSharePercent
   if (most === null || !off || off.high <= on.high) return [inPosition(shareFinding(on, false), first)]
   return [inPosition(shareFinding({ ...off, low: Math.min(on.low, off.low) }, most.othersOff), most.position)]

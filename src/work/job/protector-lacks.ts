@@ -39,7 +39,7 @@ export function noLoads({ name, loads }: FittedProtector): Unsure | null {
 }
 
 /** Why no short drives a current through a protector. */
-export function noShort(judged: CircuitJudged, { name, run }: RatedProtector): Unsure {
+export function noShort(judged: CircuitJudged, { name, run }: Pick<RatedProtector, 'name' | 'run'>): Unsure {
   if (returnOf(judged, name) !== null) return { says: `${name} stands in the return: a short to ground goes round it`, change: MOVE }
   const before = opensBefore(judged.guards, run, name)
   if (before.length > 0)

@@ -9,10 +9,10 @@ export function reversedBy(position: Position, name: string): readonly string[] 
   const { atV } = loadIn(position, name)
   if (!(atV.value < 0)) return []
   const turned = way?.passes.some(({ load, turned }) => load === name && turned) ?? false
-  if (turned) return way!.sources.flat().map(nameOf)
-  return takes.by === 'current' || takes.by === 'power' ? [] : fit.others.map(({ id }) => id)
+  if (turned) return way!.sources.flat().map(id => nameOf(position, id))
+  return takes.by === 'current' || takes.by === 'power' ? [] : fit.others.map(({ what }) => what)
 }
 
-function nameOf(id: string): string {
-  return id === SOURCE ? 'the source' : id
+function nameOf({ fit }: Position, id: string): string {
+  return id === SOURCE ? 'the source' : fit.others.find(one => one.id === id)!.what
 }

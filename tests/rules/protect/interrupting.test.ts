@@ -72,6 +72,16 @@ it('what is given for the bus leaves a doubt only where there is none', () => {
   expect(unknown.says).toMatch(/the voltage of the bus is not given$/)
 })
 
+it.each([
+  [32, 'pass', /at 32 V\)$/],
+  [48, 'caution', /some such parts are for 32\.00 V, some for 58\.00 V, and the bus may have 48\.00 V: read the voltage on the part$/],
+  [60, 'caution', /such parts are for 58\.00 V at most, and the bus may have 60\.00 V: read the voltage on the part$/]
+])('what was read on the part is judged at a bus of %d V, its voltage at best doubted', (highV, verdict, says) => {
+  const found = asked(interrupting, { ...subject, isPrinted: true, busV: sharp(highV) })
+  expect(found).toMatchObject({ verdict, limit: 1000, says: expect.stringMatching(says) })
+  expect(verdictOf(interrupting, { ...subject, isPrinted: true, busV: sharp(highV), faultA: sharp(1001) })).toBe('fail')
+})
+
 it('where it is known why there is none, that is told, and no field is asked for', () => {
   const found = asked(interrupting, { ...subject, faultA: null, unsure: { says: 'it stands elsewhere', change: 'move it' } })
   expect(found).toMatchObject({ verdict: 'not-judged', says: 'it stands elsewhere', change: 'move it' })

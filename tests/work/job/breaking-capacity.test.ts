@@ -56,3 +56,38 @@ it('where nobody gave it and nothing is published the field is asked for by its 
   expect(asks(FUSE)).toEqual([])
   expect(asks(`${BREAKER}, breaking-capacity: 3 kA`)).toEqual([])
 })
+
+it.each([
+  ['pass', 'fuse: F9, rating: 5 A, at: 25 °C, breaking-capacity: 1400 A'],
+  ['fail', 'fuse: F9, rating: 5 A, at: 25 °C, breaking-capacity: 1300 A'],
+  ['pass', 'breaker: F9, at: 25 °C, breaking-capacity: 1400 A'],
+  ['pass', 'fuse: F9, style: blade, at: 25 °C, breaking-capacity: 1400 A'],
+  ['not-judged', 'fuse: F9, rating: 5 A, at: 25 °C']
+])('of no known style or rating it is judged by what was read on it, and nothing else of it is: %s: %s', (verdict, part) => {
+  const { errors, findings } = judgeJob('job.yaml', withPart(part))
+  expect(errors).toEqual([])
+  const of = (rule: string) => findings.find(one => one.rule === rule && one.thing === 'circuit.F9')
+  expect(of('protect/interrupting')?.verdict).toBe(verdict)
+  expect(of('protect/far-end-short')?.verdict).toBe('not-judged')
+  if (verdict !== 'not-judged') expect(of('protect/interrupting')?.value).toBeCloseTo(1365, 0)
+})
+
+it('a voltage that such parts are not made for is told beside the figure that was read on one', () => {
+  const at = (bus: string) => {
+    const text = withPart(`${FUSE}, breaking-capacity: 5 kA`).replace(/bus: 2\d(\.\d)? V, low: [^,]+, high: 28\.4 V/, bus)
+    expect(text).toContain(bus)
+    return judgeJob('job.yaml', text).findings.find(({ rule }) => rule === 'protect/interrupting')
+  }
+  // ISO 8820-3 (read-secondary): blade fuses are rated 32 V or 58 V.
+  expect(at('bus: 30 V, low: 28 V, high: 32 V')?.verdict).toBe('pass')
+  expect(at('bus: 48 V, low: 44 V, high: 56 V')).toMatchObject({
+    verdict: 'caution',
+    limit: 5000,
+    says: expect.stringContaining('56.00 V')
+  })
+  expect(at('bus: 56 V, low: 50 V, high: 60 V')).toMatchObject({
+    verdict: 'caution',
+    limit: 5000,
+    says: expect.stringContaining('58.00 V at most')
+  })
+})
