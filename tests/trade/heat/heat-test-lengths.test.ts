@@ -39,7 +39,7 @@ const BLOCKS = [
   { capacity: 1500, loss: 1.3 }
 ]
 const LONG = [3, 6, 10, 15, 20, 25].map(last => ({ first: 0, last }))
-const LATE = [0.3, 0.6, 1].flatMap(first => [2, 3, 6].map(length => ({ first, last: first + length })))
+const LATE = [0.3, 0.6, 1].flatMap(first => [1, 1.5, 3].map(length => ({ first, last: first + length })))
 const GRID = BLOCKS.flatMap(block => [...LONG, ...LATE].map(times => ({ ...block, ...times })))
 
 describe.each(GRID)('$capacity J/K and $loss W/K, from $first to $last time constants', known => {
