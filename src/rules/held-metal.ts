@@ -1,4 +1,5 @@
 import type { Bounded } from '../formula/bounds.ts'
+import { placesOf } from '../formula/moves.ts'
 import { unsaid } from './judge.ts'
 import type { Judged } from './rule.ts'
 import type { SteadyBus } from './steady-bus.ts'
@@ -22,14 +23,20 @@ export interface Least {
   readonly marginK: Bounded
 }
 
-/** The coldest of where it settles, where its thermostat opens, and where that closes again. */
+/** The coldest of where it settles, where its thermostat opens, and where that closes again. What any of them hangs on may make that one the coldest. */
 export function leastHeld(settlesK: Bounded, held: Held): Least {
   const settles: Least = { by: 'settles', marginK: settlesK }
   if (held === null || held === 'untold' || !(held.opens || held.cutMarginK.low <= 0)) return settles
   const { cutMarginK, onMarginK } = held
   const both: readonly Least[] = [settles, { by: 'off', marginK: cutMarginK }]
   const all = onMarginK === null ? both : both.concat({ by: 'on', marginK: onMarginK })
-  return all.reduce((least, one) => (one.marginK.low < least.marginK.low ? one : least))
+  const { by, marginK } = all.reduce((least, one) => (one.marginK.low < least.marginK.low ? one : least))
+  return { by, marginK: { ...marginK, hangsOn: placesOf(all.flatMap(one => one.marginK.hangsOn)) } }
+}
+
+/** Where a thermostat holds it too cold, no power helps, but a hotter thermostat; a good margin is doubted for what the rule helps against. */
+export function hotterWanted({ by, marginK }: Least): boolean {
+  return by !== 'settles' && !(marginK.low > 0)
 }
 
 /** A thermostat that may open below the target keeps the metal from it. */

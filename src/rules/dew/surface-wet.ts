@@ -2,7 +2,7 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { steadyC } from '../../trade/heat/heating.ts'
 import { surfaceMarginK as facts } from '../../trade/heat/moist-air.ts'
-import { type Held, heldBus, heldSurely, type Least, leastHeld } from '../held-metal.ts'
+import { type Held, heldBus, heldSurely, hotterWanted, type Least, leastHeld } from '../held-metal.ts'
 import { atLeast, figure } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import type { Rule } from '../rule.ts'
@@ -28,12 +28,13 @@ export const surfaceWet: Rule<{ readonly surface: Margin | Missing }> = {
   judge: ({ surface }) => {
     if (isMissing(surface)) return notJudgedFor(surface)
     const { surfaceMarginK, of, governs, held = null } = surface
-    const { by, marginK } = leastHeld(surfaceMarginK, held)
+    const least = leastHeld(surfaceMarginK, held)
+    const { by, marginK } = least
     const { low, high } = marginK
     const where = `${figure(Math.abs(low), facts)} ${low < 0 ? 'below' : 'above'} the ${governs}${low === high ? '' : ' at the worst end'}`
     const says = `${heldAt(by, held) ?? of} is ${where}: an estimate of the temperature of the metal`
     const judged = atLeast(facts, marginK, { value: 0 }, says)
-    const told = by === 'settles' ? judged : { ...judged, change: `take a thermostat that opens and closes above the ${governs}` }
+    const told = hotterWanted(least) ? { ...judged, change: `take a thermostat that opens and closes above the ${governs}` } : judged
     return steadily(heldSurely(told, held), heldBus(held, surface))
   }
 }

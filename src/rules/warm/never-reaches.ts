@@ -3,7 +3,7 @@ import type { ResultFacts } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { holdMarginK as facts } from '../../trade/heat/heating.ts'
 import { cutMarginK, onMarginK } from '../../trade/heat/thermostat.ts'
-import { type Held, HOTTER_THERMOSTAT, heldBus, heldSurely, type Least, leastHeld } from '../held-metal.ts'
+import { type Held, HOTTER_THERMOSTAT, heldBus, heldSurely, hotterWanted, type Least, leastHeld } from '../held-metal.ts'
 import { atLeast, doubted, figure } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import { partTimeDoubts } from '../part-time.ts'
@@ -37,9 +37,10 @@ export const neverReaches: Rule<Subject> = {
   }
 }
 
-function judgedBy({ by, marginK }: Least): Judged {
+function judgedBy(least: Least): Judged {
+  const { by, marginK } = least
   const judged = atLeast(FACTS[by], marginK, { value: 0 }, SAYS[by](marginK, gapOf(marginK)))
-  return by === 'settles' ? judged : { ...judged, change: HOTTER_THERMOSTAT }
+  return hotterWanted(least) ? { ...judged, change: HOTTER_THERMOSTAT } : judged
 }
 
 const FACTS: Record<Least['by'], ResultFacts> = { settles: facts, off: cutMarginK, on: onMarginK }

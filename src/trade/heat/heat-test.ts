@@ -6,8 +6,9 @@ import { OutsideRange } from '../../formula/outside-range.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { recordStep } from '../../formula/working.ts'
 import type { Squares } from './heat-test-doubts.ts'
+import { firstGuess } from './heat-test-guess.ts'
 import { doubtOf } from './heat-test-lag.ts'
-import { firstGuess, type Parameters, type Reading, riseK, slopesOf } from './heat-test-model.ts'
+import { type Parameters, type Reading, riseK, slopesOf } from './heat-test-model.ts'
 import { noCurve, notWarming, tooShort } from './heat-test-no-answer.ts'
 
 /** A run of some ten minutes with the heater on: temperatures of the block from switch-on. */
@@ -92,7 +93,7 @@ function fitted(unsorted: readonly Reading[], readingK: number) {
   }
 }
 
-/** Null where the search runs away: its library then throws. */
+/** Null where there is nowhere to begin, or the search runs away: its library then throws. */
 function leastSquares(readings: readonly Reading[]): Parameters | null {
   try {
     return searched(readings)
@@ -101,10 +102,12 @@ function leastSquares(readings: readonly Reading[]): Parameters | null {
   }
 }
 
-function searched(readings: readonly Reading[]): Parameters {
+function searched(readings: readonly Reading[]): Parameters | null {
+  const guess = firstGuess(readings)
+  if (guess === null) return null
   const data = { x: readings.map(r => r.timeS), y: readings.map(r => r.riseK) }
   const { parameterValues } = levenbergMarquardt(data, p => timeS => riseK(asParameters(p), timeS), {
-    initialValues: [...firstGuess(readings)],
+    initialValues: [...guess],
     jacobianFunction: p => timeS => slopesOf(asParameters(p), timeS),
     errorTolerance: 1e-20,
     maxIterations: 200

@@ -43,6 +43,13 @@ it('that a thermostat holds is judged at the coldest it is held at', () => {
   expect(asked(surfaceWet, warmed('untold'))).toMatchObject({ verdict: 'caution', change: 'give warm.thermostat' })
 })
 
+it('held by a thermostat is a caution at best where what it would settle at is a guess', () => {
+  const held = { offC: sharp(20), onC: sharp(10), cutMarginK: sharp(14), onMarginK: sharp(4), opens: true }
+  const warmed = { surface: { ...margin(assumed(sharp(77))).surface, held } }
+  expectDoubted(surfaceWet, warmed)
+  expect(asked(surfaceWet, warmed)).toMatchObject({ value: 4, change: surfaceWet.change })
+})
+
 it('on an assumed value is a caution at best', () => {
   expectDoubted(surfaceWet, margin(assumed(sharp(3))))
 })

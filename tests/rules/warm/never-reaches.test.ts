@@ -53,6 +53,14 @@ describe('a thermostat', () => {
     expect(asked(neverReaches, above(sharp(12), sharp(-2), false))).toMatchObject({ verdict: 'pass', value: 30 })
     expect(verdictOf(neverReaches, above(sharp(12), null, false))).toBe('pass')
   })
+  it('holds it on a guess where what it would settle at is one: a caution that names it, and no hotter thermostat helps', () => {
+    const { holdMarginK, held } = above(sharp(12), sharp(2)).hold
+    const guessed = { hold: { holdMarginK: assumed(holdMarginK), held } }
+    expectDoubted(neverReaches, guessed)
+    expect(asked(neverReaches, guessed)).toMatchObject({ value: 2, change: neverReaches.change, assumes: [['tools', 'guessed']] })
+    expect(asked(neverReaches, { hold: { holdMarginK, held: { ...held, onMarginK: assumed(sharp(40)) } } }).verdict).toBe('caution')
+    expect(verdictOf(neverReaches, { hold: { ...guessed.hold, held: { ...held, onMarginK: sharp(-2) } } })).toBe('fail')
+  })
   it('of which nobody told where it closes again is a caution at best, and what to give is named', () => {
     expect(asked(neverReaches, above(sharp(12), null))).toMatchObject({
       verdict: 'caution',

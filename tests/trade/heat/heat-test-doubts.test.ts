@@ -36,9 +36,14 @@ describe('one reading that is off', () => {
 
 it('a fall with the heater on is told: two readings off by 0.3 K each the other way explain 0.6 K of it', () => {
   // 49.01 °C at 9 min, and 51.56 °C less 10 K at 10 min.
-  expect(() => doubt(off({ 10: -10 }))).toThrow(/does not tell the loss.*it fell from 49\.0 °C at 9 min to 41\.6 °C at 10 min, by 7\.4 K/)
+  expect(doubt(off({ 10: -10 })).lossWPerK.assumed).toContain('it fell from 49.0 °C at 9 min to 41.6 °C at 10 min, by 7.4 K')
   expect(doubt(off({ 10: -3.2 })).lossWPerK.assumed).toContain('it fell from 49.0 °C at 9 min to 48.4 °C at 10 min')
   expect(doubt(off({ 10: -3.1 })).lossWPerK.assumed).not.toContain('it fell from')
+})
+
+it('a fall is told where the loss is not to be seen either: 24 °C at 4 min of an even rise, and 27 °C less 4 K at 5 min', () => {
+  const even = RUN.map(({ timeS }, i) => ({ timeS, blockC: 12 + 3 * i - (i === 5 ? 4 : 0) }))
+  expect(() => doubt(even)).toThrow(/does not tell the loss.*it fell from 24\.0 °C at 4 min to 23\.0 °C at 5 min, by 1\.0 K/)
 })
 
 it('what was assumed of the power stays said beside it', () => {

@@ -304,6 +304,23 @@ circuit:
       for (const rule of ['dew/surface-wet', 'warm/never-reaches'])
         expect(at('off: 20 °C').finding(rule)).toMatchObject({ verdict: 'caution', change: 'give warm.thermostat.on' })
     })
+    it('no pass where what it would settle at hangs on what nobody told', () => {
+      const told = WANTED.replace('3 K above dew', '10 °C')
+      const closing = warm(BLOCK, told, NONE, 'thermostat: { off: 20 °C, on: 15 °C ± 3 K }')
+      const untold = closing.replace(', machine: 0 W/K', '')
+      expect(judged(WIRED + damp + closing).verdicts).toMatchObject({ 'dew/surface-wet': 'pass', 'warm/never-reaches': 'pass' })
+      // 18 W · (11/12)² into 8 W/K and more is below 8 °C + 1.9 K: it never comes to 10 °C, let alone to 20 °C.
+      expect(judged(WIRED + damp + closing.replace('machine: 0', 'machine: 8')).verdicts['warm/never-reaches']).toBe('fail')
+      for (const rule of ['dew/surface-wet', 'warm/never-reaches']) {
+        const says = judged(WIRED + damp + untold).finding(rule)?.says
+        expect(says).toMatch(/closes again.*hangs on what was assumed: warm\.machine/)
+        expect(judged(WIRED + damp + untold).verdicts[rule]).toBe('caution')
+        expect(judged(damp + closing).finding(rule)).toMatchObject({
+          verdict: 'caution',
+          says: expect.stringContaining('parts.cartridge.rated.power (its rated power, as no circuit feeds it)')
+        })
+      }
+    })
     it('not where it never opens, nor where it is in no wire of the heater', () => {
       for (const dry of [at('off: 110 °C'), at('off: 5 °C ± 2 K', CIRCUIT)])
         expect(dry.verdicts).toMatchObject({ 'dew/surface-wet': 'pass', 'warm/never-reaches': 'pass' })
