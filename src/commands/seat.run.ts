@@ -17,12 +17,14 @@ import { readThread } from '../trade/thread/designation.ts'
 import { readDrill } from '../trade/thread/read-drill.ts'
 import { seatSection } from '../work/drawing/seat-section.ts'
 import { type NeckUntold, unsureOfNeck } from '../work/job/neck-doubt.ts'
+import { undercutDoubted } from '../work/job/undercut-doubt.ts'
 import { SEAT_RESULTS } from '../work/results/seat-results.ts'
 import type { Run } from './describe.ts'
 import { quickSum } from './quick-sum.ts'
 import { refusal, refused } from './refusal.ts'
 import { seat as description } from './seat.ts'
 import { neckFault, neckUntold, rimIn } from './seat-neck.ts'
+import { behindUndercut } from './seat-undercut.ts'
 import { sum } from './sum.ts'
 import type { Words } from './words.ts'
 
@@ -42,27 +44,33 @@ export const run: Run = quickSum(description, readers, words => {
   if (stands !== null) return stands
   const { name, majorMm } = words.thread
   const untold = neckUntold(words)
+  const seated = treeOf(words, { floor, clocking })
   return sum({
     title: `${name} under ${words.stack.length === 1 ? 'one thickness' : `${words.stack.length} thicknesses`}: room is positive, a gap left under the shoulder negative`,
     first: r => stackFirst(r, untold),
-    tree: () => treeOf(words, { floor, clocking }),
+    tree: () => seated,
     calculation,
     results: SEAT_RESULTS,
     drawing: (plain, r) => seatSection({ name, majorMm, minorMm: basicSizes(words.thread).minorDiameterMm }, plain, r),
-    findings: r => [
-      ...unsureOfNeck(
+    findings: r =>
+      undercutDoubted(
         [
-          asked(jamsInRunOut, r),
-          ...(r.floor === null ? [] : [asked(bottomsOnFloor, r)]),
-          asked(jamsWithoutTerminal, r),
-          asked(threadNotEngaged, { engagedMm: r.engagedMm, pitchMm: words.thread.pitchMm })
+          ...unsureOfNeck(
+            [
+              asked(jamsInRunOut, r),
+              ...(r.floor === null ? [] : [asked(bottomsOnFloor, r)]),
+              asked(jamsWithoutTerminal, r),
+              asked(threadNotEngaged, { engagedMm: r.engagedMm, pitchMm: words.thread.pitchMm })
+            ],
+            untold
+          ),
+          ...(words.crush.assumed === undefined ? [asked(stackCrushes, { stack: words.stack, crushMm: words.crush })] : []),
+          ...(words.need === null ? [] : [asked(stackTooThick, r)]),
+          ...(clocking === null ? [] : [asked(connectorMisclocked, { ...r, unknown: unknownIn(r, untold) })])
         ],
-        untold
+        { undercut: words.undercut, thread: words.thread, path: [] },
+        mm => behindUndercut(seated, mm)
       ),
-      ...(words.crush.assumed === undefined ? [asked(stackCrushes, { stack: words.stack, crushMm: words.crush })] : []),
-      ...(words.need === null ? [] : [asked(stackTooThick, r)]),
-      ...(clocking === null ? [] : [asked(connectorMisclocked, { ...r, unknown: unknownIn(r, untold) })])
-    ],
     cautions: () => [
       'measure part and stack as they go in: plating adds its thickness to every face, and four times it to the pitch diameter of a thread (memory)',
       ...(words.undercut.assumed === undefined

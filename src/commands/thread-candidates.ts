@@ -7,7 +7,7 @@ import type { Found } from './thread-identified.ts'
 
 type Row = Table['rows'][number]
 
-/** What the measured thread may be, best first; tapered pipe threads that measure so come last. */
+/** What the measured thread may be, best first; pipe threads that measure so come last. */
 export function candidateTable(found: Found, side: Side): Table {
   return {
     name: 'candidates',
@@ -25,7 +25,11 @@ export function candidateTable(found: Found, side: Side): Table {
 function rowsOf(found: Found, side: Side): readonly Row[] {
   switch (found.kind) {
     case 'parallel':
-      return [...found.ranked.map(fitRow), ...found.pipes.map(pipe => pipeRow(pipe, side, 'measures the same at one place'))]
+      return [
+        ...found.ranked.map(fit => fitRow(fit, 'parallel')),
+        ...found.parallelPipes.map(fit => fitRow(fit, 'parallel pipe')),
+        ...found.pipes.map(pipe => pipeRow(pipe, side, 'measures the same at one place'))
+      ]
     case 'tapered':
       return found.pipes.map(pipe => pipeRow(pipe, side, 'fits'))
     case 'nothing':
@@ -35,8 +39,8 @@ function rowsOf(found: Found, side: Side): readonly Row[] {
   }
 }
 
-function fitRow({ candidate: { name, pitchMm }, band, offMm, pitchOffMm, verdict }: Fit): Row {
-  return { name, kind: 'parallel', verdict, least: band.minMm, greatest: band.maxMm, off: offMm, pitch: pitchMm, 'pitch-off': pitchOffMm }
+function fitRow({ candidate: { name, pitchMm }, band, offMm, pitchOffMm, verdict }: Fit, kind: 'parallel' | 'parallel pipe'): Row {
+  return { name, kind, verdict, least: band.minMm, greatest: band.maxMm, off: offMm, pitch: pitchMm, 'pitch-off': pitchOffMm }
 }
 
 /** Over the length of its thread a tapered one has every diameter between two. */

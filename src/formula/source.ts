@@ -36,6 +36,7 @@ const TITLES = {
   'unified-tap-drill-memory': ['shop chart of unified tap drills', 'memory'],
   'asme-b1.20.1': ['ASME B1.20.1, NPT tapered pipe threads', 'memory'],
   'iso-7-1': ['ISO 7-1, tapered pipe threads', 'memory'],
+  'iso-228-1': ['ISO 228-1, parallel pipe threads', 'memory'],
   'wire-insert': ['ASME B18.29.1 and insert makers, tapped hole for a wire thread insert', 'memory'],
   'din-76-1': ['DIN 76-1, thread run-out of blind holes, regular', 'read-secondary'],
   'din-76-1-memory': ['DIN 76-1, short and long run-out e2 and e3 as a share of e1; mouth of a tapped hole', 'memory'],

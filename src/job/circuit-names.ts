@@ -2,6 +2,7 @@ import { Given } from '../formula/given.ts'
 import type { Path } from './field.ts'
 import type { Job } from './read-job.ts'
 import { namesThermostat } from './thermostat-words.ts'
+import { thingIn } from './thing-words.ts'
 
 type Circuit = NonNullable<Job['circuit']>
 export type JobItem = Circuit['runs'][number]['through'][number]
@@ -36,12 +37,8 @@ export function markedItem({ what, fuse, breaker, switch: switched, thermostat }
 /** What opens by itself at too much current. */
 export const PROTECTOR = /\b(fuse|breaker|protector)\b/i
 
-/** A plug near a relay is a plug, and a lead from one is a lead; an on-off switch, one to press to test and a contact from a relay switch. */
-const PLACE =
-  /\s(?:at|near|by|beside|behind|under|above|next to|inside|(?:on|in) (?:the|a)|(?:from|to) the|(?<=\b(?:lead|wire|cable)s? )(?:from|to|between))\s.*$/is
-
 function doingOf(what: string): MarkedItem['does'] {
-  const thing = what.replace(PLACE, '')
+  const thing = thingIn(what)
   if (PROTECTOR.test(thing)) return 'protects'
   return /\b(switch|relay)\b/i.test(thing) || namesThermostat(what) ? 'switches' : 'joins'
 }

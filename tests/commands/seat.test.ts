@@ -143,7 +143,8 @@ it('a mouth above the face is refused', async () => {
 })
 
 describe('a plain length under the shoulder', () => {
-  const plain = (...undercut: string[]) => answerOf('seat', ...BARE, '--stack', '1 mm', '--need', '7 mm', ...undercut)
+  const asking = (need: string, ...undercut: string[]) => answerOf('seat', ...BARE, '--stack', '1 mm', '--need', need, ...undercut)
+  const plain = (...undercut: string[]) => asking('7 mm', ...undercut)
   const BARE = ['--thread', 'M12x1.5', '--thread-length', '12 mm', '--thread-depth', '16 mm', '--mouth', '0 mm', '--crush', '0 mm']
   const verdictIn = (answer: Awaited<ReturnType<typeof plain>>) =>
     answer.findings.find(({ rule }) => rule === 'seat/stack-too-thick')?.verdict
@@ -154,8 +155,26 @@ describe('a plain length under the shoulder', () => {
     expect(figureOf(untold, 'engagement')).toBeCloseTo(11, 9)
     expect(untold.inputs['undercut']).toMatchObject({ value: 0, assumed: 'default: threaded up to the shoulder' })
     expect(figureOf(told, 'engagement')).toBeCloseTo(6.75, 9)
-    expect([verdictIn(untold), verdictIn(told)]).toEqual(['pass', 'fail'])
+    expect([verdictIn(untold), verdictIn(told)]).toEqual(['caution', 'fail'])
+    expect(untold.findings.find(({ rule }) => rule === 'seat/stack-too-thick')).toMatchObject({
+      says: expect.stringMatching(/behind a regular undercut of 5\.25 mm \(DIN 76-1, memory\) the margin is -0\.25 mm$/)
+    })
     expect(told.cautions.join()).not.toContain('threaded up to its shoulder')
+  })
+
+  // 12 − 5.25 − 6.7 = 0.05 mm are left; told as none, nothing is doubted.
+  it('left out, it is a pass where a regular one would leave enough, or where it is told', async () => {
+    expect(verdictIn(await asking('6.7 mm'))).toBe('pass')
+    expect(verdictIn(await plain('--undercut', '0 mm'))).toBe('pass')
+  })
+
+  // 5.5 − 1 = 4.5 mm engaged; behind 5.25 mm a quarter of one, less than the turn of 1.5 mm.
+  it('left out, a short thread may not reach in at all', async () => {
+    const short = await answerOf('seat', ...BARE.map(word => (word === '12 mm' ? '5.5 mm' : word)), '--stack', '1 mm')
+    expect(short.findings.find(({ rule }) => rule === 'seat/thread-not-engaged')).toMatchObject({
+      verdict: 'caution',
+      says: expect.stringContaining('behind a regular undercut of 5.25 mm')
+    })
   })
 
   it('as long as its thread is refused', async () => {

@@ -110,6 +110,14 @@ describe('a thread that was measured', () => {
     expect((await answerOf('thread', '--measured', '9.74 mm')).cautions.join()).toContain('R 1/8 (ISO 7)')
   })
 
+  // G 1/4: minor diameter 11.445 to 11.890 mm (ISO 228-1, memory).
+  it('a parallel pipe thread has its line, and its words where nothing else fits', async () => {
+    const { tables } = await answerOf('thread', '--measured', '11.6 mm', '--internal')
+    expect(tables['candidates']!.at(-1)).toMatchObject({ name: 'G 1/4 (ISO 228-1)', kind: 'parallel pipe', verdict: 'fits', least: 11.445 })
+    const { findings } = await answerOf('thread', '--measured', '11.6 mm', '--internal', '--pitch', '1.337 mm')
+    expect(findings[0]!.change).toMatch(/^take a part with that pipe thread, or an adapter to it/)
+  })
+
   it('a hole goes by its minor diameter', async () => {
     const { tables } = await answerOf('thread', '--measured', '8.45 mm', '--internal', '--pitch', '1/24 in')
     expect(tables['candidates']![0]).toMatchObject({ name: '3/8-24 UNF', verdict: 'fits' })

@@ -2,6 +2,7 @@ import type { Given } from '../../formula/given.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { showNumber } from '../../quantity/show.ts'
 import { plainly } from '../judge.ts'
+import { ampsIn } from '../label-amps.ts'
 import type { Rule } from '../rule.ts'
 
 interface Subject {
@@ -10,7 +11,7 @@ interface Subject {
   readonly labels: { readonly [mark: string]: string | null }
 }
 
-/** Whether a label that tells amperes tells those of its fuse. */
+/** Whether a label that tells amperes, or a bare rating, tells those of its fuse. */
 export const wrongRating: Rule<Subject> = {
   id: 'label/wrong-rating',
   question: 'does no label of a fuse or breaker tell another rating than it has?',
@@ -18,9 +19,13 @@ export const wrongRating: Rule<Subject> = {
   change: 'write the rating of the fuse or breaker on its label, or fit the one that the label tells and have the job judged with it',
   source: SOURCES.practice,
   judge: ({ rated, labels }) => {
-    const told = rated.map(one => ({ ...one, toldA: toldIn(Object.hasOwn(labels, one.mark) ? labels[one.mark]! : '') }))
+    const told = rated.map(one => ({ ...one, toldA: ampsIn((Object.hasOwn(labels, one.mark) ? labels[one.mark] : null) ?? '', one.mark) }))
     const wrong = told.filter(one => isOver(one) || isOther(one))
-    if (wrong.length === 0) return plainly('pass', 'no label tells another rating than that of its fuse or breaker')
+    if (wrong.length === 0)
+      return plainly(
+        'pass',
+        'no label tells another figure in A than its fuse or breaker is of, nor a bare one behind "fuse", "breaker" or "size"'
+      )
     const says = wrong.map(
       ({ mark, ratingA, toldA }) => `the label of ${mark} tells ${toldA.map(amp).join(' and ')}, it is of ${amp(ratingA.value)}`
     )
@@ -40,17 +45,6 @@ function isOver({ toldA, ratingA: { value } }: Told): boolean {
 
 function isOther({ toldA, ratingA: { value } }: Told): boolean {
   return toldA.length > 0 && !toldA.some(amps => isSame(amps, value))
-}
-
-const FIGURE = String.raw`(?:\d+(?:[.,]\d+)?|(?<![a-z])\.\d+)`
-/** `5 A`, `7.5A`, `20-A`, `20 a`, `10 amps`, `5/10 ampere`; neither ampere-hours nor milliamperes. */
-const AMPS = new RegExp(
-  String.raw`(?<!\d|\d[.,])(${FIGURE}(?:\s*/\s*${FIGURE})*)[\s-]*a(?:mp(?:s|[eè]res?)?)?(?![a-z\d]|\.[a-z]|[\s·*.-]*h(?:rs?|ours?)?\b)`,
-  'gi'
-)
-
-function toldIn(label: string | null): readonly number[] {
-  return [...(label ?? '').matchAll(AMPS)].flatMap(([, figures]) => figures!.split('/').map(figure => Number(figure.replace(',', '.'))))
 }
 
 const ROUNDING = 1e-9

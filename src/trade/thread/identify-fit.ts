@@ -12,8 +12,8 @@ export interface Measured {
   readonly pitchErrorMm?: number | undefined
 }
 
-export interface Fit {
-  readonly candidate: Candidate
+export interface Fit<C extends Candidate = Candidate> {
+  readonly candidate: C
   readonly band: Span
   /** Beyond the band of a sound thread: positive too large, negative too small, nought inside. */
   readonly offMm: number
@@ -31,7 +31,7 @@ export const PITCH_ERROR_MM = 0.03
 const WEAR_RATIO = 0.1
 
 /** How well a measured thread agrees with one candidate. */
-export function fitOf(candidate: Candidate, measured: Measured): Fit {
+export function fitOf<C extends Candidate>(candidate: C, measured: Measured): Fit<C> {
   const { measuredMm, side, pitchMm, errorMm = CALIPER_ERROR_MM, pitchErrorMm = PITCH_ERROR_MM } = measured
   const band = candidate.crest[side]
   const offMm = beyond(measuredMm, soundBand(candidate, band, side))

@@ -1,18 +1,30 @@
 import { NoAnswer } from '../../formula/no-answer.ts'
 import type { Fit, Measured } from './identify-fit.ts'
+import type { PipeFit } from './parallel-pipe.ts'
 import type { Pipe } from './taper-pipe-like.ts'
 import { taperKind } from './taper-pipe-taper.ts'
 
+/** Pipe threads of both kinds that measure so. */
+interface Pipes {
+  readonly tapered: readonly Pipe[]
+  readonly parallel: readonly PipeFit[]
+}
+
 /** What to doubt in a ranking, best first. */
-export function cautionsOf([best]: readonly Fit[], pipes: readonly Pipe[]): readonly string[] {
+export function cautionsOf([best]: readonly Fit[], { tapered, parallel }: Pipes): readonly string[] {
   const name = best?.candidate.name
   const about = {
     fits: [],
     'fits if worn': [`${name} fits only as a worn thread: measure another place, or another part`],
     'does not fit': [`nothing fits within the errors of measuring: ${name} is only the nearest`]
   } as const
-  const pipe = `${names(pipes)} measures the same: measure the diameter at both ends of the thread before cutting anything`
-  return [...(best === undefined ? [] : about[best.verdict]), ...(pipes.length > 0 ? [pipe] : [])]
+  const pipe = `${names(tapered)} measures the same: measure the diameter at both ends of the thread before cutting anything`
+  return [...(best === undefined ? [] : about[best.verdict]), ...(tapered.length > 0 ? [pipe] : []), ...parallel.map(parallelWords)]
+}
+
+function parallelWords({ candidate: { name, tpiCount, pitchMm }, verdict }: PipeFit): string {
+  const worn = verdict === 'fits' ? '' : ', worn'
+  return `${name}, a parallel pipe thread${worn}, measures so too (limits from memory), and alike at both ends: what tells it is ${tpiCount} threads to the inch (pitch ${pitchMm.toFixed(3)} mm) and flanks of 55°, not 60°`
 }
 
 /** Why a tapered thread is refused as parallel, and the way out. */
@@ -27,30 +39,25 @@ export function taperedWords(taperRatio: number, pipes: readonly Pipe[]): { read
   }
 }
 
-export function nothingFits(
-  { measuredMm, side, pitchMm, taperRatio }: Measured & { readonly taperRatio?: number | undefined },
-  nearest: Fit | undefined,
-  pipes: readonly Pipe[]
-): NoAnswer {
+export function nothingFits({ measuredMm, side, pitchMm }: Measured, nearest: Fit | undefined, { tapered, parallel }: Pipes): NoAnswer {
   const [what, other] =
     side === 'external'
       ? ['major diameter', 'a hole, it is the minor diameter that is measured']
       : ['minor diameter', 'a screw, it is the major diameter that is measured']
   const pitch = pitchMm === undefined ? '' : ` and pitch ${Number(pitchMm.toFixed(3))} mm`
   const near = nearest === undefined ? '' : `; the nearest is ${nearest.candidate.name}`
-  const tapered = taperRatio === undefined && pipes.length > 0 ? `; the tapered pipe thread ${names(pipes)} measures so at one place` : ''
+  const atOne = tapered.length > 0 ? `; the tapered pipe thread ${names(tapered)} measures so at one place` : ''
   return new NoAnswer(
-    `no thread of the series has ${what} ${Number(measuredMm.toFixed(2))} mm${pitch}${near}${tapered}${parallelPipe(pipes)}`,
-    `measure again at a clean place; if this is ${other}`
+    `no thread of the series has ${what} ${Number(measuredMm.toFixed(2))} mm${pitch}${near}${atOne}${parallel.map(allAlong).join('')}`,
+    `${parallel.length === 0 ? '' : PIPE_PART}measure again at a clean place; if this is ${other}`
   )
 }
 
-/** What does not taper, or may not, may be the G of the same size: ISO 228-1 has the diameters of the gauge plane of ISO 7 (memory). */
-function parallelPipe(pipes: readonly Pipe[]): string {
-  const sizes = pipes.flatMap(({ thread }) => /^R (\S+) /.exec(thread.name)?.[1] ?? [])
-  return sizes.length === 0
-    ? ''
-    : `; the parallel pipe thread ${sizes.map(size => `G ${size}`).join(' or ')} (ISO 228-1) measures so all along`
+const PIPE_PART = 'take a part with that pipe thread, or an adapter to it, where pitch and both ends tell of one; else '
+
+function allAlong({ candidate: { name, tpiCount }, verdict }: PipeFit): string {
+  const worn = verdict === 'fits' ? '' : ', worn,'
+  return `; the parallel pipe thread ${name}${worn} measures so all along: ${tpiCount} threads to the inch, flanks of 55°`
 }
 
 function names(pipes: readonly Pipe[]): string {

@@ -2,6 +2,7 @@ import type { Candidate } from './identify-crest.ts'
 import { type Fit, fitOf, type Measured } from './identify-fit.ts'
 import { type Tell, tellApart } from './identify-tell.ts'
 import { cautionsOf, nothingFits, taperedWords } from './identify-words.ts'
+import { type PipeFit, parallelPipesLike } from './parallel-pipe.ts'
 import { type Pipe, pipesLike } from './taper-pipe-like.ts'
 import { taperKind } from './taper-pipe-taper.ts'
 
@@ -20,6 +21,8 @@ export type Identification =
       readonly tells: readonly Tell[]
       /** Tapered pipe threads that measure the same at one place, where no taper was measured. */
       readonly pipes: readonly Pipe[]
+      /** Parallel pipe threads that agree as well. */
+      readonly parallelPipes: readonly PipeFit[]
       readonly cautions: readonly string[]
     }
   | { readonly kind: 'tapered'; readonly pipes: readonly Pipe[]; readonly says: string; readonly change: string }
@@ -35,9 +38,11 @@ export function identify(found: Found): Identification {
     return { kind: 'tapered', pipes, ...taperedWords(taperRatio, pipes) }
   const all = candidates.map(candidate => fitOf(candidate, found)).sort(byFit(found))
   const ranked = all.filter(({ misfitFactor }) => misfitFactor <= WORTH_A_LINE)
-  if (ranked.length === 0) throw nothingFits(found, all[0], pipes)
   const likely = taperRatio === undefined ? pipes : []
-  return { kind: 'parallel', ranked, tells: tells(ranked, side), pipes: likely, cautions: cautionsOf(ranked, likely) }
+  const parallelPipes = parallelPipesLike(found)
+  if (ranked.length === 0) throw nothingFits(found, all[0], { tapered: likely, parallel: parallelPipes })
+  const cautions = cautionsOf(ranked, { tapered: likely, parallel: parallelPipes })
+  return { kind: 'parallel', ranked, tells: tells([...ranked, ...parallelPipes], side), pipes: likely, parallelPipes, cautions }
 }
 
 const VERDICTS: readonly Fit['verdict'][] = ['fits', 'fits if worn', 'does not fit']
@@ -51,8 +56,6 @@ function byFit({ measuredMm, side }: Found): (a: Fit, b: Fit) => number {
 }
 
 function tells(ranked: readonly Fit[], side: Measured['side']): readonly Tell[] {
-  const [best, ...others] = ranked
-  return others
-    .filter(({ verdict }) => verdict !== 'does not fit')
-    .map(({ candidate }) => tellApart({ first: best!.candidate, second: candidate, side }))
+  const [best, ...others] = ranked.filter(({ verdict }) => verdict !== 'does not fit')
+  return others.map(({ candidate }) => tellApart({ first: best!.candidate, second: candidate, side }))
 }

@@ -1,4 +1,5 @@
 import { type JobItem, loadName, markedItem } from '../../job/circuit-names.ts'
+import { thingIn } from '../../job/thing-words.ts'
 import { spread } from '../../trade/circuit/spread.ts'
 import type { Guards } from './circuit-guards.ts'
 import { type JobCircuit, type JobLoad, namedRuns } from './circuit-wiring.ts'
@@ -27,7 +28,7 @@ export function switchRuns(circuit: JobCircuit): readonly { readonly id: string;
 /** A breaker may be opened by hand; a fuse is no switch. */
 function takesOff(item: JobItem): boolean {
   const { what, does } = markedItem(item)
-  return does === 'switches' || BY_HAND.test(what)
+  return does === 'switches' || BY_HAND.test(thingIn(what))
 }
 
 const BY_HAND = /\b(breaker|isolator|contactor|disconnector)\b/i

@@ -12,7 +12,7 @@ import type { JobPart } from './hole-fit-of.ts'
  */
 export function undercutDoubted(
   findings: readonly Finding[],
-  { undercut, thread, path }: JobPart,
+  { undercut, thread, path }: Pick<JobPart, 'undercut' | 'thread' | 'path'>,
   judged: (undercutMm: Given) => readonly Finding[]
 ): readonly Finding[] {
   if (undercut.assumed === undefined || !findings.some(isHopeful)) return findings

@@ -175,6 +175,28 @@ export const THREAD: Guards = {
       }
     }
   },
+  'thread/parallel-pipe.ts ISO_228': {
+    numbers: 45,
+    rows: 'identify-parallel-pipe.test.ts',
+    // The Whitworth form: minor = major − 2 · 0.640327 P (memory); no tolerance takes the crest away.
+    plausible: cells => {
+      falls(column(cells, 1), { level: true })
+      for (const i of [2, 3]) rises(column(cells, i))
+      for (const i of [4, 5]) rises(column(cells, i), { level: true })
+      for (const row of rowsOf(cells)) {
+        const [tpi, majorMm, minorMm, belowMm, aboveMm] = [1, 2, 3, 4, 5].map(i => numberAt(row, i)) as [
+          number,
+          number,
+          number,
+          number,
+          number
+        ]
+        expect(Math.abs(minorMm - majorMm + (1.280654 * 25.4) / tpi)).toBeLessThanOrEqual(0.001)
+        expect(belowMm).toBeLessThan(aboveMm)
+        expect(belowMm + aboveMm).toBeLessThan((majorMm - minorMm) / 2)
+      }
+    }
+  },
   'thread/tolerance-tables.ts BY_PITCH': {
     numbers: 250,
     rows: TOLERANCES,

@@ -32,6 +32,21 @@ describe('tells the rating, or none', () => {
     ['BATTERY 90 ampere-hours', 20],
     ['BATTERY 90 amp hours', 20],
     ['WIRE 20 AWG', 10],
+    ['FUSE SIZE 20', 20],
+    ['FUSE 20', 20],
+    ['FUSE 2', 20],
+    ['BREAKER 3', 20],
+    ['FUSE 1, HEATER', 20],
+    ['FUSE 11', 5],
+    ['FUSE 24 V', 10],
+    ['FUSE 10 mm', 5],
+    ['FUSE 20 AWG', 10],
+    ['FUSE 10/3', 5],
+    ['FUSE 5 OF 8', 3],
+    ['FUSE 500 mA', 20],
+    ['FUSE 10: HEATER 5 A', 5],
+    ['WIRE SIZE 10', 5],
+    ['PUMP BY FUSE BOX 10', 5],
     ['BREAKS 6 kA', 10],
     ['24 V ALARM', 10],
     ['HEATER 2 AND 3', 1],
@@ -58,12 +73,33 @@ describe('tells another', () => {
     ['20/10 A', 10, 'fail'],
     ['FUSE 10A MAX 15A', 10, 'fail'],
     ['FUSE 5A MAX 7.5A', 10, 'caution'],
+    ['FUSE SIZE 10', 5, 'fail'],
+    ['FUSE 10', 5, 'fail'],
+    ['GEARBOX HEATER - FUSE 10', 5, 'fail'],
+    ['FUSE: 7,5', 5, 'fail'],
+    ['HEATER, BREAKER 16', 10, 'fail'],
+    ['SIZE 10', 5, 'fail'],
+    ['FUSE SIZE 3', 2, 'fail'],
+    ['FUSE 10 MAX', 5, 'fail'],
+    ['10 amperios', 5, 'fail'],
+    ['FUSE 5', 10, 'caution'],
     ['HEATERS 24V/5A', 10, 'caution'],
     ['HEATER 10 A', 20, 'caution'],
     ['HEATER 7.5 amp', 10, 'caution']
   ])('%s on %d A: what is larger than the rating fails', (label, amps, verdict) => {
     expect(ask(label, amps).verdict).toBe(verdict)
   })
+})
+
+it('a figure that is the number of the mark tells which fuse it is, but for a size', () => {
+  const verdict = (label: string) => asked(wrongRating, { rated: [{ mark: 'F10', ratingA: { value: 5 } }], labels: { F10: label } }).verdict
+  expect(['FUSE 10', 'FUSE 15', 'FUSE SIZE 10'].map(verdict)).toEqual(['pass', 'fail', 'fail'])
+})
+
+it('a pass says what was looked at', () => {
+  expect(ask('FIFTEEN AMP', 5).says).toBe(
+    'no label tells another figure in A than its fuse or breaker is of, nor a bare one behind "fuse", "breaker" or "size"'
+  )
 })
 
 it('both are named, at the label', () => {

@@ -136,9 +136,10 @@ describe('taper', () => {
     })
   })
 
-  it('a plug found parallel is warned of no pipe thread, and one not measured is: R 1/8 is as large somewhere', () => {
-    const found = { measuredMm: 9.74, side: 'external', candidates: ALL } as const
-    expect(identify({ ...found, taperRatio: 0 })).toMatchObject({ pipes: [], cautions: [] })
+  // G 1/8 ends at 9.728 mm, R 1/8 at its large end at 9.884.
+  it('a plug found parallel is warned of no tapered pipe thread, and one not measured is: R 1/8 is as large somewhere', () => {
+    const found = { measuredMm: 9.8, side: 'external', candidates: ALL } as const
+    expect(identify({ ...found, taperRatio: 0 })).toMatchObject({ pipes: [], parallelPipes: [], cautions: [] })
     expect(identify(found)).toMatchObject({ pipes: [{ thread: { name: 'R 1/8 (ISO 7)' } }], cautions: [expect.anything()] })
   })
 
@@ -146,11 +147,12 @@ describe('taper', () => {
   it('a pipe thread found parallel is named as the parallel one', () => {
     const found = { measuredMm: 9.65, side: 'external', pitchMm: 0.907, candidates: ALL } as const
     expect(() => identify({ ...found, taperRatio: 1 / 1000 })).toThrow(
-      /the parallel pipe thread G 1\/8 \(ISO 228-1\) measures so all along$/
+      /no thread of the series has major diameter 9.65 mm and pitch 0.907 mm; the nearest is \S+; the parallel pipe thread G 1\/8 \(ISO 228-1\) measures so all along: 28 threads to the inch, flanks of 55°$/
     )
     expect(() => identify(found)).toThrow(
       /the tapered pipe thread R 1\/8 \(ISO 7\) measures so at one place; the parallel pipe thread G 1\/8 \(/
     )
+    expect(() => identify({ ...found, measuredMm: 9.45 })).toThrow(/G 1\/8 \(ISO 228-1\), worn, measures so all along/)
   })
 
   it('a size that no pipe thread has is refused without naming one', () => {

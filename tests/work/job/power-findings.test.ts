@@ -132,7 +132,10 @@ describe('what can be switched off', () => {
   it.each([
     ['nothing', '', ''],
     ['a fuse', '{ fuse: F1, rating: 10 A, style: blade }', ''],
-    ['a plug', '{ what: plug P3 }', '']
+    ['a plug', '{ what: plug P3 }', ''],
+    ['a crimp on a relay', '{ what: crimp on relay K1 }', ''],
+    ['a bridged switch', '{ what: "old switch, bridged" }', ''],
+    ['a lead to an isolator', '{ what: lead to isolator Q1 }', '']
   ])('%s does not', (_, feed, through) => {
     expect(judged({ loads: heater, feed, more: back(through) }).found('switch/none')[0]?.verdict).toBe('caution')
   })

@@ -75,6 +75,12 @@ describe('what gives power without the engine is stopped before a lead of a batt
       false
     ],
     ['roof panel', 'cover the roof panel', 'uncover the roof panel, with every lead on', true],
+    [
+      'solar charge controller',
+      'cover the panel (or stop whatever else) that feeds the solar charge controller, or take that feed off there, before any lead of a battery is off',
+      'uncover or start again what feeds the solar charge controller, or put that feed back on, with every lead on',
+      true
+    ],
     ['alternator', 'see that what drives the alternator stands still, and that nobody', 'free what drives the alternator again', false]
   ])('%s', (what, stop, start, hasLead) => {
     const { ready, close } = stepsWith([what, 'frame', 'c+'])
@@ -113,15 +119,22 @@ describe('one whose name tells nothing is held for a battery, and first switched
 it('a battery that may be charged: what charges it first, and its ground lead off', () => {
   const { ready, close } = stepsWith(['leisure battery on plug P2', 'frame', 'c+'])
   expect(ready.slice(0, 3)).toEqual([
-    'unplug what charges the leisure battery on plug P2 (a panel is covered), before any lead of a battery is off',
+    'switch off or unplug what charges the leisure battery on plug P2 (a panel is covered), before any lead of a battery is off',
     OFF,
     'take the ground lead of the leisure battery on plug P2, at frame, off'
   ])
   expect(close.slice(-3)).toEqual([
     'put the ground lead of the leisure battery on plug P2, at frame, back on',
     ON,
-    'plug in or uncover again what charges the leisure battery on plug P2, with every lead on'
+    'switch on, plug in or uncover again what charges the leisure battery on plug P2, with every lead on'
   ])
+})
+
+it('one in words that only tell that it is charged is no other', () => {
+  const { ready } = stepsWith(['"battery (leisure), charged by B2B"', 'frame', 'c+'])
+  expect(ready[0]).toBe(
+    'switch off or unplug what charges the battery (leisure), charged by B2B (a panel is covered), before any lead of a battery is off'
+  )
 })
 
 it('the plus lead of a panel comes off after every ground lead, in whatever order they are drawn', () => {

@@ -1,4 +1,4 @@
-export type Kind = 'charger' | 'panel' | 'battery' | 'charged' | 'driven' | 'unknown'
+export type Kind = 'charger' | 'controller' | 'panel' | 'battery' | 'charged' | 'driven' | 'unknown'
 
 /**
  * What a source is, by the words of its name: of each thing told, the last word of a kind before a place. Beside a battery whatever may
@@ -24,6 +24,7 @@ const BOARD = 'instrument|control|switch|fuse|breaker|distribution|meter|dash|ba
 /** What names the thing itself. */
 const THINGS: Words = [
   ['charger', /chargers?\b|adapt[eo]rs?\b|\bmaintainers?\b|\bconverters?\b|\brectifiers?\b/gi],
+  ['controller', /\b(?:solar|pv|photovoltaic|charg(?:e|ing)|mppt|pwm)\b[\w -]*\b(?:controllers?|regulators?)\b|\bmppts?\b/gi],
   ['panel', new RegExp(`\\bsolar cells?\\b|(?<!\\b(?:${BOARD})[ -])\\bpanels?\\b`, 'gi')],
   [
     'battery',
@@ -38,8 +39,11 @@ const HINTS: Words = [
   ['panel', /\bsolar\b|photovoltaic|\bpv\b/gi]
 ]
 
-/** What may charge a battery. */
-const CHARGES = new RegExp([THINGS[0]![1], ...HINTS.map(([, words]) => words)].map(({ source }) => source).join('|'), 'i')
+/** What may charge a battery, or tells that something does. */
+const CHARGES = new RegExp(
+  [THINGS[0]![1], THINGS[1]![1], ...HINTS.map(([, words]) => words), /\bcharged\b/].map(({ source }) => source).join('|'),
+  'i'
+)
 
 function kindOf(thing: string): Kind | undefined {
   return lastOf(THINGS, thing) ?? lastOf(HINTS, thing)

@@ -15,6 +15,14 @@ const WAYS: { readonly [kind in Kind]: Ways } = {
     lead: null,
     caution: 'a tag on the plug: nobody puts it back before the work is done'
   },
+  controller: {
+    stop: name =>
+      `cover the panel (or stop whatever else) that feeds the ${name}, or take that feed off there, before any lead of a battery is off`,
+    start: name => `uncover or start again what feeds the ${name}, or put that feed back on, with every lead on`,
+    lead: 'plus',
+    caution:
+      'where its maker gives an order for panel, controller and battery, that order; without one the panel first, then the battery side'
+  },
   panel: {
     stop: name => `cover the ${name}, so that no light falls on it`,
     start: name => `uncover the ${name}, with every lead on`,
@@ -23,8 +31,8 @@ const WAYS: { readonly [kind in Kind]: Ways } = {
   },
   battery: { stop: null, start: null, lead: 'minus', caution: 'where the maker gives an order for the batteries, that order' },
   charged: {
-    stop: name => `unplug what charges the ${name} (a panel is covered), before any lead of a battery is off`,
-    start: name => `plug in or uncover again what charges the ${name}, with every lead on`,
+    stop: name => `switch off or unplug what charges the ${name} (a panel is covered), before any lead of a battery is off`,
+    start: name => `switch on, plug in or uncover again what charges the ${name}, with every lead on`,
     lead: null,
     caution: 'a tag on the plug: nobody puts it back before the work is done'
   },

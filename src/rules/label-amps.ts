@@ -1,0 +1,35 @@
+import { PROTECTION_STYLES } from '../trade/circuit/protection-styles.ts'
+
+const FIGURE = String.raw`(?:\d+(?:[.,]\d+)?|(?<![a-z])\.\d+)`
+/** `5 A`, `7.5A`, `20-A`, `20 a`, `10 amps`, `5/10 ampere`; neither ampere-hours nor milliamperes. */
+const AMPS = new RegExp(
+  String.raw`(?<!\d|\d[.,])(${FIGURE}(?:\s*/\s*${FIGURE})*)[\s-]*a(?:mp(?:s|[eè]r(?:es?|ios?)?)?)?(?![a-z\d]|\.[a-z]|[\s·*.-]*h(?:rs?|ours?)?\b)`,
+  'gi'
+)
+/** `FUSE 10`, `breaker: 16`, `FUSE SIZE 10`, `SIZE 10`, each without a unit. */
+const BARE = new RegExp(
+  String.raw`(?:\b(?:fuse|breaker)([\s-]+size)?|^\s*(size))[\s:=-]*(${FIGURE})(?![\d/%]|[.,]\d|\s*(?:of\b|°|Ω|[µmk]?(?:v|w|a|m|ohms?|ah|hz)(?:dc|ac)?\b|mm|cm|awg|ga\b|c\b|f\b|k\b|in\b|s\b|min))`,
+  'gi'
+)
+const RATINGS_A = new Set(PROTECTION_STYLES.flatMap(({ ratingsA }) => ratingsA))
+/** A small figure behind the word is oftener which of the fuses it is (common practice). */
+const MOST_NUMBERED = 4
+
+/** The amperes that a label tells; one that names none may still tell a rating by its bare figure. */
+export function ampsIn(label: string, mark: string): readonly number[] {
+  const told = [...label.matchAll(AMPS)].flatMap(([, figures]) => figures!.split('/').map(numberOf))
+  return told.length > 0 ? told : bareIn(label, mark)
+}
+
+/** What the mark itself is numbered by is no rating. */
+function bareIn(label: string, mark: string): readonly number[] {
+  const own = Number(/\d+$/.exec(mark)?.[0])
+  return [...label.matchAll(BARE)]
+    .map(([, after, alone, figure]) => ({ amps: numberOf(figure!), sized: (after ?? alone) !== undefined }))
+    .filter(({ amps, sized }) => RATINGS_A.has(amps) && (sized || (amps > MOST_NUMBERED && amps !== own)))
+    .map(({ amps }) => amps)
+}
+
+function numberOf(figure: string): number {
+  return Number(figure.replace(',', '.'))
+}
