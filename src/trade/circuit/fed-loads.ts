@@ -1,6 +1,7 @@
 import type { Opened } from './closings.ts'
 import { fewestClosed } from './fewest-closed.ts'
 import { loadWay } from './load-way.ts'
+import { sharingLoop } from './same-loop.ts'
 import type { Switching } from './switching.ts'
 
 /** Loads that a source drives a current through. */
@@ -12,17 +13,32 @@ function isFed({ runs, loads, sources }: Switching, position: Opened, load: stri
   return loadWay({ runs: runs.filter(({ id }) => !position.has(id)), loads }, sources, load) !== null
 }
 
-/** Every other run beside it that no load needs then. */
-export function alone(switching: Switching, beside: readonly string[], id: string): Opened {
-  const open = new Set<string>()
-  const fed = fedLoads(switching, open)
-  for (const other of beside) {
-    if (other === id) continue
-    open.add(other)
-    const left = fedLoads(switching, open)
-    if ([...fed].some(load => !left.has(load))) open.delete(other)
+export interface Beside {
+  /** How the switches stand. */
+  readonly start: Opened
+  /** What another leads beside. */
+  readonly beside: readonly string[]
+  readonly id: string
+}
+
+/** What leads beside it open as well, as far as no load needs it then. */
+export function alone(switching: Switching, { start, beside, id }: Beside): Opened {
+  const fed = fedLoads(switching, start)
+  let open = start
+  for (const other of inPlaceOf(switching, { start, beside, id })) {
+    const without = new Set([...open, other])
+    const left = fedLoads(switching, without)
+    if ([...fed].every(load => left.has(load))) open = without
   }
   return open
+}
+
+/** On a loop with it that no load is in. */
+function inPlaceOf({ runs, sources }: Switching, { start, beside, id }: Beside): readonly string[] {
+  const closed = runs.filter(run => !start.has(run.id))
+  const run = closed.find(one => one.id === id)!
+  const shared = sharingLoop([...closed, ...sources], run)
+  return closed.flatMap(one => (one !== run && shared.has(one) && beside.includes(one.id) ? [one.id] : []))
 }
 
 /** For each load that is off as drawn: what is drawn open closed, but no more than the load needs; each way that closes the fewest. */

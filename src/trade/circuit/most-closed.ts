@@ -36,7 +36,7 @@ function closingsOf({ open }: Switching, isSound: Closing['isSound']): readonly 
 }
 
 /** Whether each load that is fed before one more is closed is fed after it too, the same way round. */
-function leavesFedIn(switching: Switching): (position: Opened, before: Opened) => boolean {
+export function leavesFedIn(switching: Switching): (position: Opened, before: Opened) => boolean {
   const known = new Map<Opened, ReadonlyMap<string, boolean>>()
   const turned = (position: Opened) => known.get(position) ?? turnedIn(switching, position)
   return (position, before) => {

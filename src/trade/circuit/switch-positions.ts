@@ -1,7 +1,7 @@
 import { closings, keyOf, type Opened, without } from './closings.ts'
 import { alone, needed } from './fed-loads.ts'
 import { leadsBeside } from './leads-beside.ts'
-import { allClosed, mostFed } from './most-closed.ts'
+import { allClosed, leavesFedIn, mostFed } from './most-closed.ts'
 import { soundIn, turnedIn } from './sound-position.ts'
 import type { Switching } from './switching.ts'
 
@@ -20,17 +20,20 @@ export function startingPositions(switching: Switching): readonly Opened[] {
 /** Of those the drawn one, and each in which nothing is open that is closed in another with all else as it is. */
 export function closedMost(switching: Switching): readonly Opened[] {
   const [drawn, ...others] = startingPositions(switching)
-  const isMost = (one: Opened) => !others.some(other => other.size < one.size && [...other].every(id => one.has(id)))
-  return [drawn!, ...others.filter(isMost)]
+  return [drawn!, ...mostOf(others)]
+}
+
+function mostOf(positions: readonly Opened[]): readonly Opened[] {
+  return positions.filter(one => !positions.some(other => other.size < one.size && [...other].every(id => one.has(id))))
 }
 
 /**
  * The positions besides the drawn one in which something may carry more: where one may start from, each without a run beside which
- * another leads the same way, of such runs each alone, and what a load that is off as drawn needs and no more.
+ * another leads the same way, of such runs each alone, with all else on that can be, and what a load that is off as drawn needs and no more.
  */
 export function switchPositions(switching: Switching, starts: readonly Opened[] = startingPositions(switching)): readonly Opened[] {
   const beside = switching.switchable.filter(id => leadsBeside(switching, id))
-  const alones = beside.map(id => alone(switching, beside, id)).filter(soundIn(switching))
+  const alones = mostOf(starts).flatMap(start => beside.flatMap(id => (start.has(id) ? [] : [alone(switching, { start, beside, id })])))
   const off = starts.flatMap(start => beside.map(id => new Set([...start, id])))
   const drawn = keyOf(new Set(switching.open))
   return apart([...starts, ...needed(switching, mostFed(switching, allClosed(switching))), ...alones, ...off]).filter(
@@ -42,12 +45,18 @@ function apart(positions: readonly Opened[]): readonly Opened[] {
   return [...new Map(positions.map(position => [keyOf(position), position])).values()]
 }
 
-/** What is drawn open closed before anything else: what would short a source then is open. Nothing where that turns a load round. */
+/**
+ * What is drawn open closed before anything else: what would short a source then is open, or, of several loads, what cuts one off.
+ * Nothing where that turns a load round.
+ */
 function insteadOf(switching: Switching): readonly Opened[] {
   const { open, switchable } = switching
   const order = [...open, ...switchable.filter(id => !open.includes(id))]
+  const start = new Set(order)
+  const [isSound, leavesFed] = [soundIn(switching), leavesFedIn(switching)]
   const drawn = turnedIn(switching, new Set(open))
-  return closings({ start: new Set(order), order, isSound: soundIn(switching) }).filter(
-    position => ![...turnedIn(switching, position)].some(([load, turned]) => drawn.has(load) && drawn.get(load) !== turned)
-  )
+  return [
+    ...closings({ start, order, isSound }),
+    ...closings({ start, order, isSound: (position, before) => isSound(position) && leavesFed(position, before) })
+  ].filter(position => ![...turnedIn(switching, position)].some(([load, turned]) => drawn.has(load) && drawn.get(load) !== turned))
 }

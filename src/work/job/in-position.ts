@@ -5,11 +5,12 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns } from './circuit-wiring.ts'
 import { openRuns } from './guards-in.ts'
 import { carriesMore } from './most-carried.ts'
+import { changed } from './nearest-feeding.ts'
 import { switchNames } from './position-name.ts'
 import type { Position } from './positions-of.ts'
 
 /** Of several positions the one with the highest figure: as it is drawn, unless another has more. */
-export function highestOf(positions: readonly [Position, ...Position[]], figureOf: (position: Position) => number | undefined): Position {
+export function highestOf(positions: Positions, figureOf: (position: Position) => number | undefined): Position {
   return positions.reduce((most, one) => (carriesMore(figureOf(one) ?? 0, figureOf(most) ?? 0) ? one : most))
 }
 
@@ -29,7 +30,7 @@ interface Feeding {
   readonly first: Position
   /** Where most is lost on its way. */
   readonly most: Position
-  /** Where it gets least power. */
+  /** Where it gets least power; of several alike that with the fewest switches changed from how they are drawn. */
   readonly least: Position
 }
 
@@ -41,8 +42,16 @@ export function feeding({ positions: { worked } }: CircuitJudged, name: string):
   return {
     first,
     most: highestOf(all, at => loadIn(at, name).dropPercent?.high),
-    least: highestOf(all, at => -loadIn(at, name).powerW.low)
+    least: highestOf(nearestFirst(worked[0], all), at => -loadIn(at, name).powerW.low)
   }
+}
+
+type Positions = readonly [Position, ...Position[]]
+
+function nearestFirst(drawn: Position, positions: Positions): Positions {
+  const far = ({ fit }: Position) => changed(openRuns(drawn.fit), openRuns(fit))
+  const [first, ...others] = positions.toSorted((a, b) => far(a) - far(b))
+  return [first!, ...others]
 }
 
 export function offCount({ fit }: Position): number {

@@ -13,6 +13,7 @@ export function nearestFeeding<P extends Switched>(drawn: Opened, positions: rea
   return feeding.flatMap(({ position, count }) => (count === fewest ? [position] : []))
 }
 
-function changed(drawn: Opened, open: Opened): number {
+/** How many switches stand otherwise than they are drawn. */
+export function changed(drawn: Opened, open: Opened): number {
   return [...drawn].filter(id => !open.has(id)).length + [...open].filter(id => !drawn.has(id)).length
 }

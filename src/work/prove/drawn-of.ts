@@ -1,4 +1,4 @@
-import { loadId, runId, SOURCE } from '../../fitting/circuit-parts.ts'
+import { loadId, runId, SOURCE, sourceId } from '../../fitting/circuit-parts.ts'
 import { silently } from '../../formula/working.ts'
 import { loadName, markedItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
@@ -22,7 +22,7 @@ export function drawnOf(circuit: Circuit, open: Opened): Drawn {
     ground,
     sources: [
       { id: SOURCE, name: BUS, from: ground, to: BUS },
-      ...circuit['other-sources'].map(({ what, from, to }) => ({ id: what, name: what, from, to }))
+      ...circuit['other-sources'].map(({ what, from, to }) => ({ id: sourceId(what), name: what, from, to }))
     ],
     runs: runs.map(({ id, run: { from, to, wire, through } }) => ({
       id: runId(id),

@@ -35,7 +35,7 @@ describe('a circuit without an answer', () => {
     [
       'sources at odds',
       (text: string) => text.replace('20 mohm', '0 ohm').replace('  altitude', `${SECOND}  altitude`),
-      /"second", "source" has no resistance.*12 V over/
+      /"source second", "source" has no resistance.*12 V over/
     ]
   ])('%s', (_, change, says) => {
     const job = judged(change)
