@@ -2,6 +2,7 @@ import { closings, keyOf, type Opened, without } from './closings.ts'
 import { alone, needed } from './fed-loads.ts'
 import { leadsBeside } from './leads-beside.ts'
 import { allClosed, leavesFedIn, mostFed } from './most-closed.ts'
+import { sharingLoop } from './same-loop.ts'
 import { soundIn, turnedIn } from './sound-position.ts'
 import type { Switching } from './switching.ts'
 
@@ -29,16 +30,26 @@ function mostOf(positions: readonly Opened[]): readonly Opened[] {
 
 /**
  * The positions besides the drawn one in which something may carry more: where one may start from, each without a run beside which
- * another leads the same way, of such runs each alone, with all else on that can be, and what a load that is off as drawn needs and no more.
+ * another leads the same way, of such runs each alone, with all else on that can be, what a load that is off as drawn needs and no more, and
+ * sources alone with each other.
  */
 export function switchPositions(switching: Switching, starts: readonly Opened[] = startingPositions(switching)): readonly Opened[] {
   const beside = switching.switchable.filter(id => leadsBeside(switching, id))
   const alones = mostOf(starts).flatMap(start => beside.flatMap(id => (start.has(id) ? [] : [alone(switching, { start, beside, id })])))
   const off = starts.flatMap(start => beside.map(id => new Set([...start, id])))
   const drawn = keyOf(new Set(switching.open))
-  return apart([...starts, ...needed(switching, mostFed(switching, allClosed(switching))), ...alones, ...off]).filter(
+  const charging = switching.sources.length < 2 ? [] : starts.map(start => betweenSources(switching, start))
+  return apart([...starts, ...needed(switching, mostFed(switching, allClosed(switching))), ...alones, ...off, ...charging]).filter(
     position => keyOf(position) !== drawn
   )
+}
+
+/** Nothing on but what joins sources: one charges the other with what no load takes then. */
+function betweenSources({ runs, sources, switchable }: Switching, start: Opened): Opened {
+  const lines = [...runs.filter(({ id }) => !start.has(id)), ...sources]
+  const joins = new Set(sources.flatMap(source => [...sharingLoop(lines, source)]))
+  const kept = new Set(runs.flatMap(run => (joins.has(run) ? [run.id] : [])))
+  return new Set([...start, ...switchable.filter(id => !kept.has(id))])
 }
 
 function apart(positions: readonly Opened[]): readonly Opened[] {

@@ -134,3 +134,8 @@ it('what a load needs is closed and no more, where two ways past what stands bef
   // S and T alone feed the heater, and W the lamp.
   expect(found(of)).toEqual(expect.arrayContaining(['U V W', 'S T U V']))
 })
+
+it('two sources are looked at alone with each other, every load off', () => {
+  const of = switching(['J b1 b2', 'S b1 h', 'back h 0'], ['heater h 0'], ['battery 0 b1', 'charger 0 b2'])
+  expect(found(of)).toContain('S')
+})
