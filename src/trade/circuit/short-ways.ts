@@ -1,11 +1,10 @@
 import { closings, type Opened } from './closings.ts'
-import { nothingInVain } from './fewest-closed.ts'
 import { leadsBeside } from './leads-beside.ts'
 import { loadWay, type SourceLine } from './load-way.ts'
-import { sharingLoop } from './same-loop.ts'
 import { soundIn, unshortedIn } from './sound-position.ts'
 import { closedMost } from './switch-positions.ts'
 import type { Switching } from './switching.ts'
+import { waysAlone } from './ways-alone.ts'
 
 /**
  * Positions in which most flows into a short: all closed that can be without a source shorted. Two sources may be together, as a relay
@@ -28,23 +27,17 @@ export function shortWays(switching: Switching): (at: Ends) => readonly Opened[]
   const { sources, runs, switchable } = switching
   const starts = sources.length < 2 && soundIn(switching)(NONE) ? [NONE] : closedMost(switching)
   const beside = switchable.filter(id => leadsBeside(switching, id))
-  return at => starts.filter(start => isFed(at, start)).flatMap(start => [start, ...alone(at, start)])
-
-  function isFed(at: Ends, opened: Opened): boolean {
-    return loadWay({ runs: closedIn(opened), loads: [{ name: SHORT, ...at }] }, sources, SHORT) !== null
-  }
+  return at => starts.filter(isFedAt(at)).flatMap(start => [start, ...alone(at, start)])
 
   function alone(at: Ends, start: Opened): readonly Opened[] {
-    if (beside.length === 0) return []
-    const closed = closedIn(start)
-    const carries = sharingLoop([...closed, ...sources], { id: SHORT, ...at })
-    const apart = closed.flatMap(run => (beside.includes(run.id) && carries.has(run) ? [run.id] : []))
-    const ways = nothingInVain({ most: start, closed: apart, isFed: opened => isFed(at, opened) })
-    return ways.filter(({ size }) => size > start.size)
+    return waysAlone(switching, beside, { start, line: { id: SHORT, ...at }, loads: [], isFed: isFedAt(at) })
   }
 
-  function closedIn(opened: Opened): Switching['runs'] {
-    return runs.filter(({ id }) => !opened.has(id))
+  function isFedAt(at: Ends): (opened: Opened) => boolean {
+    return opened => {
+      const closed = runs.filter(({ id }) => !opened.has(id))
+      return loadWay({ runs: closed, loads: [{ name: SHORT, ...at }] }, sources, SHORT) !== null
+    }
   }
 }
 

@@ -1,10 +1,11 @@
 import { closings, keyOf, type Opened, without } from './closings.ts'
-import { alone, needed } from './fed-loads.ts'
+import { alone, fedLoads, isFed, needed } from './fed-loads.ts'
 import { leadsBeside } from './leads-beside.ts'
 import { allClosed, leavesFedIn, mostFed } from './most-closed.ts'
 import { sharingLoop } from './same-loop.ts'
 import { soundIn, turnedIn } from './sound-position.ts'
 import type { Switching } from './switching.ts'
+import { waysAlone } from './ways-alone.ts'
 
 /**
  * How the switches may stand before one of them is opened: as they are drawn, and with what is drawn open closed, together and each
@@ -30,18 +31,30 @@ function mostOf(positions: readonly Opened[]): readonly Opened[] {
 
 /**
  * The positions besides the drawn one in which something may carry more: where one may start from, each without a run beside which
- * another leads the same way, of such runs each alone, with all else on that can be, what a load that is off as drawn needs and no more, and
+ * another leads the same way, of such runs and of such ways to a load each alone, with all else on that can be, what a load that is off as drawn needs and no more, and
  * sources alone with each other.
  */
 export function switchPositions(switching: Switching, starts: readonly Opened[] = startingPositions(switching)): readonly Opened[] {
   const beside = switching.switchable.filter(id => leadsBeside(switching, id))
-  const alones = mostOf(starts).flatMap(start => beside.flatMap(id => (start.has(id) ? [] : [alone(switching, { start, beside, id })])))
+  const alones = mostOf(starts).flatMap(start => [...aloneFrom(start), ...waysFrom(start)])
   const off = starts.flatMap(start => beside.map(id => new Set([...start, id])))
   const drawn = keyOf(new Set(switching.open))
   const charging = switching.sources.length < 2 ? [] : starts.map(start => betweenSources(switching, start))
   return apart([...starts, ...needed(switching, mostFed(switching, allClosed(switching))), ...alones, ...off, ...charging]).filter(
     position => keyOf(position) !== drawn
   )
+
+  function aloneFrom(start: Opened): readonly Opened[] {
+    return beside.flatMap(id => (start.has(id) ? [] : [alone(switching, { start, beside, id })]))
+  }
+
+  function waysFrom(start: Opened): readonly Opened[] {
+    const loads = switching.loads.map(load => ({ ...load, id: load.name }))
+    return [...fedLoads(switching, start)].flatMap(name => {
+      const line = loads.find(load => load.name === name)!
+      return waysAlone(switching, beside, { start, line, loads, isFed: opened => isFed(switching, opened, name) })
+    })
+  }
 }
 
 /** Nothing on but what joins sources: one charges the other with what no load takes then. */
