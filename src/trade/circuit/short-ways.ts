@@ -2,7 +2,7 @@ import { closings, type Opened } from './closings.ts'
 import { leadsBeside } from './leads-beside.ts'
 import { loadWay, type SourceLine } from './load-way.ts'
 import { soundIn, unshortedIn } from './sound-position.ts'
-import { closedMost } from './switch-positions.ts'
+import { closedMost } from './starting-positions.ts'
 import type { Switching } from './switching.ts'
 import { waysAlone } from './ways-alone.ts'
 

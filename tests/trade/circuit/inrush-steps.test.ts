@@ -60,3 +60,19 @@ it('two steps that take half each take all of it', () => {
   ]
   expect(inrushHeld(BLADE, 10, halves)!.takenPercent).toBeCloseTo(100, 9)
 })
+
+it('cold for a time that nobody told, a load takes more at the first moment', () => {
+  expect(inrushSteps([{ steadyA: 4, times: 3, lastsS: null }])).toEqual([{ currentA: 12, lastsS: 0 }])
+})
+
+it('a step of no time takes nothing, however soon it may open; one of any time more than all', () => {
+  const untold = { ...BLADE, quickEdge: 'unknown' as const }
+  expect(inrushHeld(untold, 10, [{ currentA: 900, lastsS: 0 }])!.takenPercent).toBe(0)
+  expect(inrushHeld(untold, 10, [{ currentA: 900, lastsS: 1e-3 }])!.takenPercent).toBe(Number.POSITIVE_INFINITY)
+})
+
+it('a step at which nothing ever opens takes nothing', () => {
+  const [first, ...gates] = BLADE.gates
+  const lasting = { ...BLADE, gates: [{ ...first!, shortestS: Number.POSITIVE_INFINITY }, ...gates] }
+  expect(inrushHeld(lasting, 10, [{ currentA: 1, lastsS: 60 }])!.takenPercent).toBe(0)
+})

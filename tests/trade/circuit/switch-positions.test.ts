@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest'
 import { fedLoads } from '../../../src/trade/circuit/fed-loads.ts'
 import { mostClosed } from '../../../src/trade/circuit/most-closed.ts'
-import { startingPositions, switchPositions } from '../../../src/trade/circuit/switch-positions.ts'
+import { startingPositions } from '../../../src/trade/circuit/starting-positions.ts'
+import { switchPositions } from '../../../src/trade/circuit/switch-positions.ts'
 import type { Switching } from '../../../src/trade/circuit/switching.ts'
 import { switching } from './switching.ts'
 
