@@ -62,5 +62,6 @@ export function givenBesideV(way: Way, { flows, ohm }: Loaded, without: Unloaded
 function asSettled(run: Plain<Run>, { partC }: Settled): PlainElement {
   const [id, part] = [runId(run.id), runPart(run)]
   if (run.counted === 'no' || part.kind === 'contact') return resistor(id, run, OPEN_OHM)
-  return part.kind === 'wire' ? resistor(id, run, ohmAt(part, partC[id]!)) : (part as PlainElement)
+  // What nothing leads to stays as warm as what is around it.
+  return part.kind === 'wire' ? resistor(id, run, ohmAt(part, partC[id] ?? part.ambientC)) : (part as PlainElement)
 }

@@ -9,7 +9,7 @@ export function fedLoads(switching: Switching, position: Opened): ReadonlySet<st
   return new Set(switching.loads.flatMap(({ name }) => (isFed(switching, position, name) ? [name] : [])))
 }
 
-export function isFed({ runs, loads, sources }: Switching, position: Opened, load: string): boolean {
+function isFed({ runs, loads, sources }: Switching, position: Opened, load: string): boolean {
   return loadWay({ runs: runs.filter(({ id }) => !position.has(id)), loads }, sources, load) !== null
 }
 

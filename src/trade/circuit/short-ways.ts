@@ -27,17 +27,15 @@ export function shortWays(switching: Switching): (at: Ends) => readonly Opened[]
   const { sources, runs, switchable } = switching
   const starts = sources.length < 2 && soundIn(switching)(NONE) ? [NONE] : closedMost(switching)
   const beside = switchable.filter(id => leadsBeside(switching, id))
-  return at => starts.filter(isFedAt(at)).flatMap(start => [start, ...alone(at, start)])
+  return at => starts.filter(start => isFed(at, start)).flatMap(start => [start, ...alone(at, start)])
 
   function alone(at: Ends, start: Opened): readonly Opened[] {
-    return waysAlone(switching, beside, { start, line: { id: SHORT, ...at }, loads: [], isFed: isFedAt(at) })
+    return waysAlone(switching, beside, { start, line: { id: SHORT, ...at }, loads: [] })
   }
 
-  function isFedAt(at: Ends): (opened: Opened) => boolean {
-    return opened => {
-      const closed = runs.filter(({ id }) => !opened.has(id))
-      return loadWay({ runs: closed, loads: [{ name: SHORT, ...at }] }, sources, SHORT) !== null
-    }
+  function isFed(at: Ends, opened: Opened): boolean {
+    const closed = runs.filter(({ id }) => !opened.has(id))
+    return loadWay({ runs: closed, loads: [{ name: SHORT, ...at }] }, sources, SHORT) !== null
   }
 }
 

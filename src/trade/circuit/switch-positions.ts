@@ -1,5 +1,5 @@
 import { keyOf, type Opened } from './closings.ts'
-import { alone, fedLoads, isFed, needed } from './fed-loads.ts'
+import { alone, fedLoads, needed } from './fed-loads.ts'
 import { leadsBeside } from './leads-beside.ts'
 import { allClosed, mostFed } from './most-closed.ts'
 import { sharingLoop } from './same-loop.ts'
@@ -35,7 +35,7 @@ function waysToLoads(switching: Switching, beside: readonly string[], start: Ope
   const fed = fedLoads(switching, start)
   return loads
     .filter(({ name }) => fed.has(name))
-    .flatMap(line => waysAlone(switching, beside, { start, line, loads, isFed: opened => isFed(switching, opened, line.name) }))
+    .flatMap(line => waysAlone(switching, beside, { start, line, loads: loads.filter(one => one !== line) }))
 }
 
 /** Nothing on but what joins sources: one charges the other with what no load takes then. */

@@ -1,3 +1,4 @@
+import { SOURCE } from '../../fitting/circuit-parts.ts'
 import type { Finding } from '../../rules/finding.ts'
 import { type Unsure, unsureOf } from '../../rules/missing.ts'
 import { asked, type Rule } from '../../rules/rule.ts'
@@ -30,7 +31,10 @@ interface Feeding {
   readonly first: Position
   /** Where most is lost on its way. */
   readonly most: Position
-  /** Where it gets least power; of several alike that with the fewest switches changed from how they are drawn. */
+  /**
+   * Where it gets least power: with the source of the bus on, or as near to how the switches are drawn as it is fed at all. Of several
+   * alike that with the fewest switches changed.
+   */
   readonly least: Position
 }
 
@@ -42,16 +46,22 @@ export function feeding({ positions: { worked } }: CircuitJudged, name: string):
   return {
     first,
     most: highestOf(all, at => loadIn(at, name).dropPercent?.high),
-    least: highestOf(nearestFirst(worked[0], all), at => -loadIn(at, name).powerW.low)
+    least: highestOf(inUse(worked[0], all, name), at => -loadIn(at, name).powerW.low)
   }
 }
 
 type Positions = readonly [Position, ...Position[]]
 
-function nearestFirst(drawn: Position, positions: Positions): Positions {
+/** Those that feed it with the fewest switches changed, and further away those in which the source of the bus does. */
+function inUse(drawn: Position, positions: Positions, name: string): Positions {
   const far = ({ fit }: Position) => changed(openRuns(drawn.fit), openRuns(fit))
   const [first, ...others] = positions.toSorted((a, b) => far(a) - far(b))
-  return [first!, ...others]
+  return [first!, ...others.filter(at => far(at) === far(first!) || isByBus(at, name))]
+}
+
+function isByBus({ fit }: Position, name: string): boolean {
+  const { way } = fit.loads.find(load => load.name === name)!
+  return way?.sources.flat().includes(SOURCE) ?? false
 }
 
 export function offCount({ fit }: Position): number {
@@ -60,7 +70,7 @@ export function offCount({ fit }: Position): number {
 
 type Seen = Pick<CircuitJudged, 'circuit' | 'positions'>
 
-/** What is drawn open and closed in no position that could be worked out is not judged; null where there is one. */
+/** What stays open in every position that could be worked out, or is in series with that, is not judged; null where its current is known. */
 export function unseenFinding(rule: Omit<Rule<never>, 'judge'>, seen: Seen, run: string): Finding | null {
   const unsure = unseenLack(seen, run)
   return unsure === null ? null : asked({ ...rule, judge: () => unsureOf(unsure) }, null)
@@ -68,9 +78,10 @@ export function unseenFinding(rule: Omit<Rule<never>, 'judge'>, seen: Seen, run:
 
 /** Why nobody knows what flows in it when it is closed. */
 export function unseenLack({ circuit, positions }: Seen, run: string): Unsure | null {
-  if (!positions.unseen.has(run)) return null
+  const by = positions.unseen.get(run)
+  if (by === undefined) return null
   const names = namedRuns(circuit)
-    .flatMap(({ id, run: { through } }) => (id === run ? switchNames(through) : []))
+    .flatMap(({ id, run: { through } }) => (id === by ? switchNames(through) : []))
     .join(' and ')
   const says = `${names}, drawn open: what it carries when closed is not known`
   return { says, change: `judge it with ${names} closed, and with what else must be open then` }

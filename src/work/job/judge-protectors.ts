@@ -70,7 +70,8 @@ function loadedFindings(judged: CircuitJudged, name: string, protector: string) 
     ...heldBy(judged, fitted)
   })
   return [
-    inPosition(doubted(asked(overloaded, { protector, ...boundsIn(most) }), misread(fitted)), most),
+    unseenFinding(overloaded, judged, fitted.run) ??
+      inPosition(doubted(asked(overloaded, { protector, ...boundsIn(most) }), misread(fitted)), most),
     isAlone(fitted) ? inPosition(held, most) : held,
     inPosition(asked(inrush, { ...inrushSubject(judged, protector, boundsIn(cold)), unsure: noLoads(fitted) }), cold)
   ]

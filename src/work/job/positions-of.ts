@@ -20,6 +20,7 @@ import { positionFit } from './position-fit.ts'
 import { positionName } from './position-name.ts'
 import { shortingFinding } from './shorting-finding.ts'
 import { switchingOf } from './switching-of.ts'
+import { unseenRuns } from './unseen-runs.ts'
 
 type Bounds = BoundsOf<ReturnType<typeof circuitFit>>
 
@@ -47,8 +48,8 @@ export interface Positions {
   readonly worked: readonly [drawn: Position, ...others: Position[]]
   /** Every one that was looked at besides. */
   readonly tried: readonly Tried[]
-  /** Runs that are closed in none that was looked at. */
-  readonly unseen: ReadonlySet<string>
+  /** Runs whose current is known in none that was looked at, with what stays open there. */
+  readonly unseen: ReadonlyMap<string, string>
   /** Why there is none of one that could be. */
   readonly unanswered: readonly Finding[]
 }
@@ -67,20 +68,23 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
   const tried = triedIn(circuit, switching)
   const nearest = nearestOf(switching, [{ open: asDrawn, fed: drawn.fed }, ...tried])
   const shorting = shortingFinding(circuit, switching)
-  if (tried.length === 0) return { worked: [drawn], tried, unseen: asDrawn, unanswered: shorting }
-  const most = new MostCarried(counted({ ...drawn, open: asDrawn }))
+  if (tried.length === 0 && asDrawn.size === 0) return { worked: [drawn], tried, unseen: new Map(), unanswered: shorting }
+  const most = new MostCarried(drawn)
   const found = tried.map(one => ({ ...one, ...inPosition(one) }))
   return {
     worked: [drawn, ...found.flatMap(({ position }) => position ?? [])],
     tried,
-    unseen: new Set(switching.open.filter(id => !most.carried(id) && !found.some(one => one.failed === null && isClosing(one.open, id)))),
+    unseen: unseenRuns(switching, {
+      never: switching.open.filter(id => !most.carried(id) && !isSeen(id)),
+      carried: id => most.carried(id)
+    }),
     unanswered: [...found.flatMap(({ failed }) => failed ?? []).slice(0, 1), ...shorting]
   }
 
   function inPosition({ state, open, fed }: Feeding): { readonly position: Position | null; readonly failed: Finding | null } {
     const fit = positionFit(fitted, circuit, open)
     try {
-      const counts = most.isLess(counted({ fit, fed, open })) || isNearest(open)
+      const counts = most.isLess({ fit, fed }) || nearest.has(open)
       return { position: counts ? { state, fit, ...workedIn(job, fit), fed } : null, failed: null }
     } catch (error) {
       const found = unanswered('circuit', error)
@@ -88,18 +92,9 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
     }
   }
 
-  function isNearest(open: Opened): boolean {
-    return [...nearest.values()].some(({ positions }) => positions.has(open))
-  }
-
-  /** With the loads that it is asked of how little they get: no more is off than where the fewest switches are changed for them. */
-  function counted({ fit, fed, open }: { readonly fit: CircuitFit } & Pick<Feeding, 'fed' | 'open'>) {
-    return { fit, fed, least: new Set([...fed].filter(name => open.size <= nearest.get(name)!.fewestOff)) }
-  }
-
-  /** Whether a run is closed, and none opened for it. */
-  function isClosing(open: Opened, id: string): boolean {
-    return !open.has(id) && [...open].every(one => asDrawn.has(one))
+  /** Whether a run was looked at closed, with none opened for it. */
+  function isSeen(id: string): boolean {
+    return found.some(({ failed, open }) => failed === null && !open.has(id) && [...open].every(one => asDrawn.has(one)))
   }
 }
 
@@ -118,19 +113,9 @@ function triedIn(circuit: JobCircuit, switching: Switching): readonly Feeding[] 
   }))
 }
 
-interface Nearest {
-  readonly positions: ReadonlySet<Opened>
-  readonly fewestOff: number
-}
-
-/** For each load the positions that feed it with the fewest switches changed. */
-function nearestOf({ open, loads }: Switching, all: readonly Pick<Feeding, 'fed' | 'open'>[]): ReadonlyMap<string, Nearest> {
-  return new Map(
-    loads.map(({ name }) => {
-      const found = nearestFeeding(new Set(open), all, name).map(one => one.open)
-      return [name, { positions: new Set(found), fewestOff: Math.min(...found.map(({ size }) => size)) }]
-    })
-  )
+/** Positions that feed a load with the fewest switches changed. */
+function nearestOf({ open, loads }: Switching, all: readonly Pick<Feeding, 'fed' | 'open'>[]): ReadonlySet<Opened> {
+  return new Set(loads.flatMap(({ name }) => nearestFeeding(new Set(open), all, name).map(one => one.open)))
 }
 
 function workedIn(job: Job, fit: CircuitFit): Pick<Position, 'bounds' | 'heated'> {
