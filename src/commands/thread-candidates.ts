@@ -2,12 +2,13 @@ import type { Table } from '../report/answer.ts'
 import type { Identification } from '../trade/thread/identify.ts'
 import type { Side } from '../trade/thread/identify-crest.ts'
 import type { Fit } from '../trade/thread/identify-fit.ts'
+import { isParallelPipe } from '../trade/thread/parallel-pipe.ts'
 import type { Pipe } from '../trade/thread/taper-pipe-like.ts'
 import type { Found } from './thread-identified.ts'
 
 type Row = Table['rows'][number]
 
-/** What the measured thread may be, best first; pipe threads that measure so come last. */
+/** What the measured thread may be, best first; tapered pipe threads that measure so come last. */
 export function candidateTable(found: Found, side: Side): Table {
   return {
     name: 'candidates',
@@ -26,8 +27,7 @@ function rowsOf(found: Found, side: Side): readonly Row[] {
   switch (found.kind) {
     case 'parallel':
       return [
-        ...found.ranked.map(fit => fitRow(fit, 'parallel')),
-        ...found.parallelPipes.map(fit => fitRow(fit, 'parallel pipe')),
+        ...found.ranked.map(fit => fitRow(fit, isParallelPipe(fit) ? 'parallel pipe' : 'parallel')),
         ...found.pipes.map(pipe => pipeRow(pipe, side, 'measures the same at one place'))
       ]
     case 'tapered':

@@ -6,9 +6,11 @@ const AMPS = new RegExp(
   String.raw`(?<!\d|\d[.,])(${FIGURE}(?:\s*/\s*${FIGURE})*)[\s-]*a(?:mp(?:s|[eè]r(?:es?|ios?)?)?)?(?![a-z\d]|\.[a-z]|[\s·*.-]*h(?:rs?|ours?)?\b)`,
   'gi'
 )
-/** `FUSE 10`, `breaker: 16`, `FUSE SIZE 10`, `SIZE 10`, each without a unit. */
+/** Of what else a size or a maximum may be told. */
+const OTHERS = 'wire|cable|lead|conductor|terminal|lug|crimp|stud|screw|bolt|thread|drill|wrench|spanner'
+/** `FUSE 10`, `breaker: 16`, `FUSE SIZE 10`, `HEATER, MAX. 10`, each without a unit; `10 x 38` is the size of a cartridge. */
 const BARE = new RegExp(
-  String.raw`(?:\b(?:fuse|breaker)([\s-]+size)?|^\s*(size))[\s:=-]*(${FIGURE})(?![\d/%]|[.,]\d|\s*(?:of\b|°|Ω|[µmk]?(?:v|w|a|m|ohms?|ah|hz)(?:dc|ac)?\b|mm|cm|awg|ga\b|c\b|f\b|k\b|in\b|s\b|min))`,
+  String.raw`\b(?:fuse|breaker|(?<!\b(?:${OTHERS})s?\s)(size|rating|rated|max(?:imum)?))[\s:=.-]*?(${FIGURE})(?![\d/%]|[.,]\d|\s*(?:[x×*]\s*\.?\d|of\b|°|Ω|[µmk]?(?:v|w|a|m|ohms?|ah|hz)(?:dc|ac)?\b|mm|cm|awg|ga\b|c\b|f\b|k\b|in\b|s\b|min|n\s?m\b|rpm\b|bar\b|psi\b|kg\b|h\b))`,
   'gi'
 )
 const RATINGS_A = new Set(PROTECTION_STYLES.flatMap(({ ratingsA }) => ratingsA))
@@ -25,7 +27,7 @@ export function ampsIn(label: string, mark: string): readonly number[] {
 function bareIn(label: string, mark: string): readonly number[] {
   const own = Number(/\d+$/.exec(mark)?.[0])
   return [...label.matchAll(BARE)]
-    .map(([, after, alone, figure]) => ({ amps: numberOf(figure!), sized: (after ?? alone) !== undefined }))
+    .map(([, size, figure]) => ({ amps: numberOf(figure!), sized: size !== undefined }))
     .filter(({ amps, sized }) => RATINGS_A.has(amps) && (sized || (amps > MOST_NUMBERED && amps !== own)))
     .map(({ amps }) => amps)
 }

@@ -111,11 +111,13 @@ describe('a thread that was measured', () => {
   })
 
   // G 1/4: minor diameter 11.445 to 11.890 mm (ISO 228-1, memory).
-  it('a parallel pipe thread has its line, and its words where nothing else fits', async () => {
+  it('a parallel pipe thread has its line, and is the answer where nothing else fits', async () => {
     const { tables } = await answerOf('thread', '--measured', '11.6 mm', '--internal')
     expect(tables['candidates']!.at(-1)).toMatchObject({ name: 'G 1/4 (ISO 228-1)', kind: 'parallel pipe', verdict: 'fits', least: 11.445 })
-    const { findings } = await answerOf('thread', '--measured', '11.6 mm', '--internal', '--pitch', '1.337 mm')
-    expect(findings[0]!.change).toMatch(/^take a part with that pipe thread, or an adapter to it/)
+    const { exit, findings, ...pitched } = await answerOf('thread', '--measured', '11.6 mm', '--internal', '--pitch', '1.337 mm')
+    expect([exit, findings]).toEqual([0, []])
+    expect(pitched.tables['candidates']).toMatchObject([{ name: 'G 1/4 (ISO 228-1)', kind: 'parallel pipe' }])
+    expect(pitched.cautions.join()).toContain('it takes a part with that pipe thread, or an adapter to it')
   })
 
   it('a hole goes by its minor diameter', async () => {

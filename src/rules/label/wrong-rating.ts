@@ -24,7 +24,7 @@ export const wrongRating: Rule<Subject> = {
     if (wrong.length === 0)
       return plainly(
         'pass',
-        'no label tells another figure in A than its fuse or breaker is of, nor a bare one behind "fuse", "breaker" or "size"'
+        'no label tells another figure in A than its fuse or breaker is of, nor a bare one right behind "fuse", "breaker", "size", "rating" or "max"'
       )
     const says = wrong.map(
       ({ mark, ratingA, toldA }) => `the label of ${mark} tells ${toldA.map(amp).join(' and ')}, it is of ${amp(ratingA.value)}`

@@ -19,12 +19,16 @@ export function cautionsOf([best]: readonly Fit[], { tapered, parallel }: Pipes)
     'does not fit': [`nothing fits within the errors of measuring: ${name} is only the nearest`]
   } as const
   const pipe = `${names(tapered)} measures the same: measure the diameter at both ends of the thread before cutting anything`
-  return [...(best === undefined ? [] : about[best.verdict]), ...(tapered.length > 0 ? [pipe] : []), ...parallel.map(parallelWords)]
+  return [
+    ...(best === undefined ? [] : about[best.verdict]),
+    ...(tapered.length > 0 ? [pipe] : []),
+    ...parallel.map(fit => parallelWords(fit, fit === best))
+  ]
 }
 
-function parallelWords({ candidate: { name, tpiCount, pitchMm }, verdict }: PipeFit): string {
+function parallelWords({ candidate: { name, tpiCount, pitchMm }, verdict }: PipeFit, isBest: boolean): string {
   const worn = verdict === 'fits' ? '' : ', worn'
-  return `${name}, a parallel pipe thread${worn}, measures so too (limits from memory), and alike at both ends: what tells it is ${tpiCount} threads to the inch (pitch ${pitchMm.toFixed(3)} mm) and flanks of 55°, not 60°`
+  return `${name}, a parallel pipe thread${worn}, measures so${isBest ? '' : ' too'} (limits from memory), and alike at both ends: what tells it is ${tpiCount} threads to the inch (pitch ${pitchMm.toFixed(3)} mm) and flanks of 55°, not 60°${isBest ? '; it takes a part with that pipe thread, or an adapter to it' : ''}`
 }
 
 /** Why a tapered thread is refused as parallel, and the way out. */
@@ -39,7 +43,7 @@ export function taperedWords(taperRatio: number, pipes: readonly Pipe[]): { read
   }
 }
 
-export function nothingFits({ measuredMm, side, pitchMm }: Measured, nearest: Fit | undefined, { tapered, parallel }: Pipes): NoAnswer {
+export function nothingFits({ measuredMm, side, pitchMm }: Measured, nearest: Fit | undefined, tapered: readonly Pipe[]): NoAnswer {
   const [what, other] =
     side === 'external'
       ? ['major diameter', 'a hole, it is the minor diameter that is measured']
@@ -48,16 +52,9 @@ export function nothingFits({ measuredMm, side, pitchMm }: Measured, nearest: Fi
   const near = nearest === undefined ? '' : `; the nearest is ${nearest.candidate.name}`
   const atOne = tapered.length > 0 ? `; the tapered pipe thread ${names(tapered)} measures so at one place` : ''
   return new NoAnswer(
-    `no thread of the series has ${what} ${Number(measuredMm.toFixed(2))} mm${pitch}${near}${atOne}${parallel.map(allAlong).join('')}`,
-    `${parallel.length === 0 ? '' : PIPE_PART}measure again at a clean place; if this is ${other}`
+    `no thread of the series has ${what} ${Number(measuredMm.toFixed(2))} mm${pitch}${near}${atOne}`,
+    `measure again at a clean place; if this is ${other}`
   )
-}
-
-const PIPE_PART = 'take a part with that pipe thread, or an adapter to it, where pitch and both ends tell of one; else '
-
-function allAlong({ candidate: { name, tpiCount }, verdict }: PipeFit): string {
-  const worn = verdict === 'fits' ? '' : ', worn,'
-  return `; the parallel pipe thread ${name}${worn} measures so all along: ${tpiCount} threads to the inch, flanks of 55°`
 }
 
 function names(pipes: readonly Pipe[]): string {

@@ -15,13 +15,13 @@ export interface Found extends Measured {
 export type Identification =
   | {
       readonly kind: 'parallel'
-      /** Best first; never empty. */
+      /** Best first, of those that fit alike a parallel pipe thread last; never empty. */
       readonly ranked: readonly Fit[]
       /** What tells the best from each other that fits as well as the errors can say. */
       readonly tells: readonly Tell[]
       /** Tapered pipe threads that measure the same at one place, where no taper was measured. */
       readonly pipes: readonly Pipe[]
-      /** Parallel pipe threads that agree as well. */
+      /** Those of the ranked that are parallel pipe threads. */
       readonly parallelPipes: readonly PipeFit[]
       readonly cautions: readonly string[]
     }
@@ -37,22 +37,25 @@ export function identify(found: Found): Identification {
   if (taperRatio !== undefined && taperKind(taperRatio) !== 'parallel')
     return { kind: 'tapered', pipes, ...taperedWords(taperRatio, pipes) }
   const all = candidates.map(candidate => fitOf(candidate, found)).sort(byFit(found))
-  const ranked = all.filter(({ misfitFactor }) => misfitFactor <= WORTH_A_LINE)
   const likely = taperRatio === undefined ? pipes : []
   const parallelPipes = parallelPipesLike(found)
-  if (ranked.length === 0) throw nothingFits(found, all[0], { tapered: likely, parallel: parallelPipes })
+  const ranked = [...all.filter(({ misfitFactor }) => misfitFactor <= WORTH_A_LINE), ...parallelPipes].sort(byVerdict)
+  if (ranked.length === 0) throw nothingFits(found, all[0], likely)
   const cautions = cautionsOf(ranked, { tapered: likely, parallel: parallelPipes })
-  return { kind: 'parallel', ranked, tells: tells([...ranked, ...parallelPipes], side), pipes: likely, parallelPipes, cautions }
+  return { kind: 'parallel', ranked, tells: tells(ranked, side), pipes: likely, parallelPipes, cautions }
 }
 
 const VERDICTS: readonly Fit['verdict'][] = ['fits', 'fits if worn', 'does not fit']
 
+function byVerdict(a: Fit, b: Fit): number {
+  return VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict)
+}
+
 /** Of two that fit alike, the one nearer its basic diameter, then the coarser. */
 function byFit({ measuredMm, side }: Found): (a: Fit, b: Fit) => number {
-  const place = ({ verdict }: Fit) => VERDICTS.indexOf(verdict)
   const fromBasicMm = ({ candidate }: Fit) => Math.abs(measuredMm - (side === 'external' ? candidate.majorMm : candidate.minorMm))
   return (a, b) =>
-    place(a) - place(b) || a.misfitFactor - b.misfitFactor || fromBasicMm(a) - fromBasicMm(b) || b.candidate.pitchMm - a.candidate.pitchMm
+    byVerdict(a, b) || a.misfitFactor - b.misfitFactor || fromBasicMm(a) - fromBasicMm(b) || b.candidate.pitchMm - a.candidate.pitchMm
 }
 
 function tells(ranked: readonly Fit[], side: Measured['side']): readonly Tell[] {

@@ -18,7 +18,10 @@ const ISO_228 = [
   ['5/8', 14, 22.911, 20.587, 0.284, 0.541],
   ['3/4', 14, 26.441, 24.117, 0.284, 0.541],
   ['7/8', 14, 30.201, 27.877, 0.284, 0.541],
-  ['1', 11, 33.249, 30.291, 0.36, 0.64]
+  ['1', 11, 33.249, 30.291, 0.36, 0.64],
+  ['1 1/4', 11, 41.91, 38.952, 0.36, 0.64],
+  ['1 1/2', 11, 47.803, 44.845, 0.36, 0.64],
+  ['2', 11, 59.614, 56.656, 0.36, 0.64]
 ] as const
 
 const PIPES: readonly ParallelPipe[] = ISO_228.map(pipeOf)
@@ -28,6 +31,10 @@ export type PipeFit = Fit<ParallelPipe>
 /** The parallel pipe threads that agree with what was measured. */
 export function parallelPipesLike(measured: Measured): readonly PipeFit[] {
   return PIPES.map(candidate => fitOf(candidate, measured)).filter(({ verdict }) => verdict !== 'does not fit')
+}
+
+export function isParallelPipe({ candidate }: Fit): boolean {
+  return PIPES.some(pipe => pipe === candidate)
 }
 
 function pipeOf([size, tpiCount, majorMm, minorMm, belowMm, aboveMm]: (typeof ISO_228)[number]): ParallelPipe {

@@ -46,6 +46,14 @@ describe('tells the rating, or none', () => {
     ['FUSE 500 mA', 20],
     ['FUSE 10: HEATER 5 A', 5],
     ['WIRE SIZE 10', 5],
+    ['HEATER SIZE 20', 20],
+    ['FUSE RATING 20', 20],
+    ['CABLE MAX 10', 5],
+    ['MAX 10 Nm', 5],
+    ['HEATER MAX 60 °C', 5],
+    ['FUSE 10 x 38', 5],
+    ['FUSE SIZE 10x38', 5],
+    ['FUSE 5 × 20 mm', 2],
     ['PUMP BY FUSE BOX 10', 5],
     ['BREAKS 6 kA', 10],
     ['24 V ALARM', 10],
@@ -81,6 +89,13 @@ describe('tells another', () => {
     ['SIZE 10', 5, 'fail'],
     ['FUSE SIZE 3', 2, 'fail'],
     ['FUSE 10 MAX', 5, 'fail'],
+    ['GEARBOX HEATER SIZE 10', 5, 'fail'],
+    ['FUSE RATING 10', 5, 'fail'],
+    ['FUSE RATED: 10', 5, 'fail'],
+    ['FUSE MAX 10', 5, 'fail'],
+    ['HEATER, MAX. 10', 5, 'fail'],
+    ['FUSE10', 5, 'fail'],
+    ['FUSE 10 x 38, MAX 10', 5, 'fail'],
     ['10 amperios', 5, 'fail'],
     ['FUSE 5', 10, 'caution'],
     ['HEATERS 24V/5A', 10, 'caution'],
@@ -98,7 +113,7 @@ it('a figure that is the number of the mark tells which fuse it is, but for a si
 
 it('a pass says what was looked at', () => {
   expect(ask('FIFTEEN AMP', 5).says).toBe(
-    'no label tells another figure in A than its fuse or breaker is of, nor a bare one behind "fuse", "breaker" or "size"'
+    'no label tells another figure in A than its fuse or breaker is of, nor a bare one right behind "fuse", "breaker", "size", "rating" or "max"'
   )
 })
 

@@ -146,13 +146,29 @@ describe('taper', () => {
   // G 1/8: 9.514 to 9.728 mm over the crests, 28 to the inch, 0.907 mm (ISO 228-1, memory); no metric thread has that pitch.
   it('a pipe thread found parallel is named as the parallel one', () => {
     const found = { measuredMm: 9.65, side: 'external', pitchMm: 0.907, candidates: ALL } as const
-    expect(() => identify({ ...found, taperRatio: 1 / 1000 })).toThrow(
-      /no thread of the series has major diameter 9.65 mm and pitch 0.907 mm; the nearest is \S+; the parallel pipe thread G 1\/8 \(ISO 228-1\) measures so all along: 28 threads to the inch, flanks of 55°$/
+    const best = { candidate: { name: 'G 1/8 (ISO 228-1)' }, verdict: 'fits' }
+    const told = expect.stringMatching(
+      /^G 1\/8 \(ISO 228-1\), a parallel pipe thread, measures so \(.*28 threads.*55°.*it takes a part with/
     )
-    expect(() => identify(found)).toThrow(
-      /the tapered pipe thread R 1\/8 \(ISO 7\) measures so at one place; the parallel pipe thread G 1\/8 \(/
+    expect(identify({ ...found, taperRatio: 1 / 1000 })).toMatchObject({ ranked: [best], cautions: [told] })
+    const tapered = expect.stringMatching(/^R 1\/8 \(ISO 7\) measures the same/)
+    expect(identify(found)).toMatchObject({ ranked: [best], cautions: [tapered, told] })
+    expect(identify({ ...found, measuredMm: 9.45 })).toMatchObject({ ranked: [{ ...best, verdict: 'fits if worn' }] })
+  })
+
+  // Both lie inside G 1/8 (ISO 228-1, memory).
+  it('it is as much the answer at 9.68 mm as at 9.6', () => {
+    const names = (measuredMm: number) => ranked({ measuredMm, side: 'external', pitchMm: 25.4 / 28 })[0]!.candidate.name
+    expect([9.6, 9.68].map(names)).toEqual(['G 1/8 (ISO 228-1)', 'G 1/8 (ISO 228-1)'])
+  })
+
+  // M27x3 begins at 26.577 mm (ISO 965-1, 6g, memory), G 3/4 at 26.157 (ISO 228-1, memory).
+  it('a pipe thread that fits stands before a metric one that fits as worn', () => {
+    const result = ranked({ measuredMm: 26.3, side: 'external' })
+    expect(result[0]).toMatchObject({ candidate: { name: 'G 3/4 (ISO 228-1)' }, verdict: 'fits' })
+    expect(result).toContainEqual(
+      expect.objectContaining({ candidate: expect.objectContaining({ name: 'M27x3' }), verdict: 'fits if worn' })
     )
-    expect(() => identify({ ...found, measuredMm: 9.45 })).toThrow(/G 1\/8 \(ISO 228-1\), worn, measures so all along/)
   })
 
   it('a size that no pipe thread has is refused without naming one', () => {

@@ -1,14 +1,33 @@
-export type Kind = 'charger' | 'controller' | 'panel' | 'battery' | 'charged' | 'driven' | 'unknown'
+export type Kind = 'charger' | 'controller' | 'panel' | 'battery' | 'charged' | 'charged by engine' | 'driven' | 'unknown'
 
 /**
  * What a source is, by the words of its name: of each thing told, the last word of a kind before a place. Beside a battery whatever may
- * charge it counts, wherever it is told. One whose words tell nothing is unknown.
+ * charge it counts, wherever it is told, and so does that it is charged, by what is named. One whose words tell nothing is unknown.
  */
 export function kindsOf(what: string): readonly Kind[] {
   const told = new Set(what.split(JOINED).flatMap(thing => kindOf(thing.replace(PLACE, '')) ?? []))
   if (told.size === 0) return ['unknown']
   if (!told.has('battery')) return [...told]
-  return ['battery', ...(CHARGES.test(what) ? ['charged' as const] : []), ...(told.has('driven') ? ['driven' as const] : [])]
+  const charging = chargingOf(what)
+  if (CHARGES.test(what)) charging.add('charged')
+  if (told.has('driven') && !charging.has('charged by engine')) charging.add('driven')
+  return ['battery', ...ORDER.filter(kind => charging.has(kind))]
+}
+
+const ORDER: readonly Kind[] = ['charged', 'charged by engine', 'driven']
+
+/** What charges a battery, where that is told; one that is only called charged may be full and alone. */
+const BY =
+  /(?<!\b(?:not|never) )\b(?:re)?charg(?:ed|ing) (?:by|from|via|through|off|while|when|during) ([^,;:()]+)|\b(?:that|which) ([^,;:()]+) charges\b/i
+const CHARGING = /\bcharging\b|\bon charge\b|\b(?:trickle|float)[ -]charge|\b(?:that|which)\b.*\bcharges\b/i
+
+/** By an engine, or by whatever else; by either where nobody told by what, and an engine is named. */
+function chargingOf(what: string): Set<Kind> {
+  const [, by, that] = BY.exec(what) ?? []
+  const named = (by ?? that)?.split(JOINED).map(each => each.replace(PLACE, ''))
+  if (named !== undefined) return new Set(named.map(each => (ENGINE.test(each) ? 'charged by engine' : 'charged')))
+  if (!CHARGING.test(what)) return new Set()
+  return new Set(ENGINE.test(what) ? ['charged', 'charged by engine'] : ['charged'])
 }
 
 type Words = readonly (readonly [Kind, RegExp])[]
@@ -17,7 +36,7 @@ const JOINED = /\s+(?:with|and)\s+|[,;:()/+&]/i
 
 /** A battery at the panel is a battery; a bank of panels, panels. */
 const PLACE =
-  /(?:^|\s)(?:at|near|by|beside|behind|under|above|next to|inside|on|in|from|for|(?<!\b(?:bank|row|string|pair|set|array)s?\s)of|to(?! (?:dc|batter|\d)))\s.*$/is
+  /(?:^|\s)(?:at|near|by|beside|behind|under|above|next to|inside|on|in|from|for|via|through|that|which|(?<!\b(?:bank|row|string|pair|set|array)s?\s)of|to(?! (?:dc|batter|\d)))\s.*$/is
 
 const BOARD = 'instrument|control|switch|fuse|breaker|distribution|meter|dash|battery'
 
@@ -32,6 +51,7 @@ const THINGS: Words = [
   ],
   ['driven', /alternators?\b|dynamos?\b|generators?\b|magnetos?\b/gi]
 ]
+const ENGINE = new RegExp(String.raw`${THINGS.at(-1)![1].source}|\bengines?\b`, 'i')
 
 /** What tells the kind only where no thing is named beside it. */
 const HINTS: Words = [
@@ -39,11 +59,8 @@ const HINTS: Words = [
   ['panel', /\bsolar\b|photovoltaic|\bpv\b/gi]
 ]
 
-/** What may charge a battery, or tells that something does. */
-const CHARGES = new RegExp(
-  [THINGS[0]![1], THINGS[1]![1], ...HINTS.map(([, words]) => words), /\bcharged\b/].map(({ source }) => source).join('|'),
-  'i'
-)
+/** What may charge a battery. */
+const CHARGES = new RegExp([THINGS[0]![1], THINGS[1]![1], ...HINTS.map(([, words]) => words)].map(({ source }) => source).join('|'), 'i')
 
 function kindOf(thing: string): Kind | undefined {
   return lastOf(THINGS, thing) ?? lastOf(HINTS, thing)

@@ -8,6 +8,8 @@ interface Ways {
   readonly caution: string
 }
 
+const STANDS_STILL = 'key out, a tag on its start'
+
 const WAYS: { readonly [kind in Kind]: Ways } = {
   charger: {
     stop: name => `unplug the ${name} where it gets its power, before any lead of a battery is off`,
@@ -36,11 +38,17 @@ const WAYS: { readonly [kind in Kind]: Ways } = {
     lead: null,
     caution: 'a tag on the plug: nobody puts it back before the work is done'
   },
+  'charged by engine': {
+    stop: name => `see that what charges the ${name} stands still, and that nobody can start it`,
+    start: name => `free what charges the ${name} again`,
+    lead: null,
+    caution: STANDS_STILL
+  },
   driven: {
     stop: name => `see that what drives the ${name} stands still, and that nobody can start it`,
     start: name => `free what drives the ${name} again`,
     lead: null,
-    caution: 'key out, a tag on its start'
+    caution: STANDS_STILL
   },
   unknown: {
     stop: name => `see how the ${name} is switched off or unplugged, and do that before any lead of a battery is off`,
