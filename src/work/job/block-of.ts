@@ -74,7 +74,8 @@ function stillFilm({ 'still-film': film, size, correlation, path }: JobWarm): Fi
   return { by: correlation.endsWith('plate') ? 'vertical-plate' : 'horizontal-cylinder', sizeMm: size }
 }
 
-function bodyOf(body: JobWarm['body']): Body | null {
+/** The heated part as a body of its own, where it is told as one. */
+export function bodyOf(body: JobWarm['body']): Body | null {
   if (body === null) return null
   return {
     massKg: body.mass,

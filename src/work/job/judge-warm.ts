@@ -16,6 +16,7 @@ import { HOT_RESULTS, WARMED_RESULTS, WINDOW_RESULTS } from '../results/warmed-r
 import { fittedTest, testBounds } from './block-of.ts'
 import type { CastingFeed } from './casting-feed.ts'
 import { heatersOf, type WarmingHeater } from './heaters-of.ts'
+import { heldHot } from './held-hot.ts'
 import { heldAboveDew } from './held-of.ts'
 import { inPosition } from './in-position.ts'
 import type { JudgedThing } from './judged-thing.ts'
@@ -58,9 +59,12 @@ export function judgeWarm(job: WarmJob, feed: CastingFeed): JudgedWarm {
       ...(isMissing(window) ? [] : resultsBy(WINDOW_RESULTS, window)),
       ...(test === null ? [] : resultsBy(HEAT_TEST_RESULTS, testBounds(test)))
     ],
-    findings: findingsOf(job, tried, { heaters: isMissing(heaters) ? [] : heaters, cutting, states: feed.states }).map(one =>
-      tested(one, test?.remedy ?? null)
-    ),
+    findings: findingsOf(job, tried, {
+      heaters: isMissing(heaters) ? [] : heaters,
+      cutting,
+      states: feed.states,
+      coupled: heated === null ? null : feed.hottest
+    }).map(one => tested(one, test?.remedy ?? null)),
     cautions
   }
 }
@@ -68,11 +72,15 @@ export function judgeWarm(job: WarmJob, feed: CastingFeed): JudgedWarm {
 interface Fed extends Pick<CastingFeed, 'states'> {
   readonly heaters: readonly WarmingHeater[]
   readonly cutting: Cutting
+  /** The circuit at its hottest, where it and the casting are solved as one. */
+  readonly coupled: CastingFeed['hottest']
 }
 
-function findingsOf(job: WarmJob, tried: Worked, { heaters, cutting, states }: Fed): readonly Finding[] {
+function findingsOf(job: WarmJob, tried: Worked, { heaters, cutting, states, coupled }: Fed): readonly Finding[] {
+  const offC = countedOffC(job, cutting)
   const subject = warmSubject(job, tried, {
-    offC: countedOffC(job, cutting),
+    offC,
+    heldC: heldHot({ job, heaters }, offC, coupled),
     holding: holding(job, cutting),
     partTime: partTimeOf(job, heaters),
     steady: steadyFor(job, heaters)

@@ -18,6 +18,8 @@ type WarmSubject = SubjectOf<(typeof WARM_RULES)[number]>
 export interface Switched {
   /** The metal at which a thermostat that counts takes the power off. */
   readonly offC: Given | null
+  /** The hottest spot then. */
+  readonly heldC: Bounded | null
   /** Whether a thermostat holds the metal in the cold. */
   readonly holding: Holding
   /** Heaters that are on for a part of the time. */
@@ -26,7 +28,7 @@ export interface Switched {
   readonly steady: SteadyBus
 }
 
-export function warmSubject(job: WarmJob, worked: Worked, { offC, holding, partTime, steady }: Switched): WarmSubject {
+export function warmSubject(job: WarmJob, worked: Worked, { offC, heldC, holding, partTime, steady }: Switched): WarmSubject {
   const { limit, within } = job.warm
   const thermostatC = offC?.high ?? null
   return {
@@ -36,6 +38,7 @@ export function warmSubject(job: WarmJob, worked: Worked, { offC, holding, partT
     limit: limit === null ? null : { value: limit.greatest.low, reason: limit.reason },
     window: worked.window,
     thermostatC,
+    heldC,
     hotAirC: hotAirOf(job),
     uncounted: uncountedOf(job),
     ...steady,

@@ -436,6 +436,52 @@ describe('a heated part of its own', () => {
     )
     expect(two! - plain!).toBeCloseTo((28.125 * 2.75e-4) / 400e-6, 6)
   })
+  describe('on a casting whose thermostat', () => {
+    // 28.125 W over 0.3 W/K: the casting settles at 40 + 93.75 °C. The part stands 28.125·2.75e-4/400e-6 = 19.34 K above it.
+    const films = PLAIN.replace('size: 60 mm', 'film: 20 W/m2K, still-film: 10 W/m2K')
+    const at = (greatest: number, off: string, more = '') =>
+      judged(
+        CIRCUIT.replace('to: hot, bond: 0 ohm', 'to: hot, through: [{ thermostat: T2, resistance: 0 ohm }]').replace(
+          ', high: 15 V',
+          more || ', high: 15 V'
+        ) +
+          AIR +
+          warm(
+            films,
+            WANTED.replace('120 °C', `${greatest} °C`),
+            NONE,
+            BODY.replace('aluminium-grease', 'aluminium-bare'),
+            `thermostat: { off: ${off} }`
+          )
+      )
+    it('opens, is as much above that: 65 + 19.34 °C', () => {
+      expect(at(84, '60 °C ± 5 K').finding('warm/too-hot')).toMatchObject({ verdict: 'fail', value: expect.closeTo(84.34, 2) })
+      expect(at(84, '60 °C ± 5 K').finding('warm/needs-thermostat')?.says).toContain('the thermostat does not keep the limit')
+      expect(at(85, '60 °C ± 5 K').verdicts).toMatchObject({ 'warm/too-hot': 'pass', 'warm/needs-thermostat': 'pass' })
+    })
+    it('never opens, is as hot as without it: 133.75 + 19.34 °C', () => {
+      expect(at(150, '140 °C').finding('warm/too-hot')).toMatchObject({ verdict: 'fail', value: expect.closeTo(153.09, 2) })
+    })
+    it('opens, takes more from a higher bus: no pass where nobody told how high', () => {
+      expect(at(120, '60 °C ± 5 K', ' ').finding('warm/too-hot')).toMatchObject({
+        verdict: 'caution',
+        says: expect.stringContaining('source.high')
+      })
+    })
+    it('opens, is as far above as the power that its resistance at that temperature takes', () => {
+      // 8 ohm at 90 °C of its own, 0.4 % more a kelvin from 20 °C: 15²/(8·(1 + 0.004·(T - 20))/1.28) W over 400/275 W/K above 65 °C.
+      let partC = 65
+      for (let round = 0; round < 50; round++) partC = 65 + ((225 * 1.28) / (8 * (1 + 0.004 * (partC - 20)))) * 0.6875
+      const { finding, errors } = judged(
+        CIRCUIT.replace('to: hot, bond: 0 ohm', 'to: hot, through: [{ thermostat: T2, resistance: 0 ohm }]') +
+          AIR +
+          warm(films, WANTED, NONE, BODY.replace('aluminium-grease', 'aluminium-bare'), 'thermostat: { off: 60 °C ± 5 K }'),
+        head => head.replace('voltage: 12 V }', 'voltage: 12 V, resistance-change: { per-kelvin: 0.4 %/K, hot: 90 °C } }')
+      )
+      expect(errors).toEqual([])
+      expect(finding('warm/too-hot')?.value).toBeCloseTo(partC, 6)
+    })
+  })
 })
 
 describe('a heat test', () => {
