@@ -31,8 +31,11 @@ export const tooHot: Rule<Subject> = {
     const isCut = cutBelow(limit.value, { thermostatC, hotAirC }) && !standsAbove({ heldC, thermostatC })
     const bus = isCut ? {} : { steadyHigh }
     const off = held(hot, limit, { heldC, thermostatC, hotAirC })
-    if (off !== null) return steadily(off, bus)
-    if ('hottestC' in hot) return steadily(besideUncounted(atMost(facts, hot.hottestC, limit), { uncounted }), bus)
+    if (off !== null) return onCasting(steadily(off, bus), { heldC, thermostatC })
+    if ('hottestC' in hot) {
+      const judged = steadily(besideUncounted(atMost(facts, hot.hottestC, limit), { uncounted }), bus)
+      return onCasting(judged, { heldC, thermostatC })
+    }
     const beyond = plainly('fail', `it gets hotter than the ${figure(hot.beyondC, facts)} up to which a film is worked out`)
     return besideUncounted(beyond, { uncounted })
   }
@@ -46,6 +49,15 @@ interface Off extends CutAt {
 function standsAbove({ heldC, thermostatC }: Pick<Off, 'heldC' | 'thermostatC'>): boolean {
   return heldC !== null && thermostatC !== null && heldC.high > thermostatC
 }
+
+/** Where one is fitted and the part gets too hot above it, another word of a thermostat is no help. */
+function onCasting(judged: Judged, { heldC, thermostatC }: Pick<Off, 'heldC' | 'thermostatC'>): Judged {
+  const isOver = judged.verdict === 'fail' || (judged.margin ?? 0) < 0
+  return isOver && standsAbove({ heldC, thermostatC }) ? { ...judged, change: LESS_ABOVE } : judged
+}
+
+const LESS_ABOVE =
+  'fit less power, more contact or a better joint between the heated part and the casting, or a thermostat that opens sooner: it sits on the casting, and the part is hotter'
 
 /** The thermostat counts where without it the hottest spot would get hotter. It cools nothing: in hotter air the metal gets as hot as the air. */
 function held(hot: Exclude<Subject['hot'], Missing>, limit: Limit, { heldC, thermostatC, hotAirC }: Off): Judged | null {

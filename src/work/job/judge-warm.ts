@@ -13,7 +13,7 @@ import { tooSlow } from '../../rules/warm/too-slow.ts'
 import { steppedTimeS } from '../../trade/heat/stepped-time.ts'
 import { HEAT_TEST_RESULTS } from '../results/heat-test-results.ts'
 import { HOT_RESULTS, WARMED_RESULTS, WINDOW_RESULTS } from '../results/warmed-results.ts'
-import { fittedTest, testBounds } from './block-of.ts'
+import { fittedTest, type JobWarm, testBounds } from './block-of.ts'
 import type { CastingFeed } from './casting-feed.ts'
 import { heatersOf, type WarmingHeater } from './heaters-of.ts'
 import { heldHot } from './held-hot.ts'
@@ -21,6 +21,7 @@ import { heldAboveDew } from './held-of.ts'
 import { inPosition } from './in-position.ts'
 import type { JudgedThing } from './judged-thing.ts'
 import { steadyOf } from './steady-of.ts'
+import { otherAirAdvice } from './tested-otherwise.ts'
 import { type Cutting, countedOffC, cuttingOf, holding } from './thermostat-of.ts'
 import { asMissing, warmSubject } from './warm-subject.ts'
 import type { WarmJob } from './warm-trees.ts'
@@ -64,7 +65,7 @@ export function judgeWarm(job: WarmJob, feed: CastingFeed): JudgedWarm {
       cutting,
       states: feed.states,
       coupled: heated === null ? null : feed.hottest
-    }).map(one => tested(one, test?.remedy ?? null)),
+    }).map(one => tested(one, job.warm['heat-test'], test?.remedy ?? null)),
     cautions
   }
 }
@@ -89,10 +90,14 @@ function findingsOf(job: WarmJob, tried: Worked, { heaters, cutting, states, cou
   return [...WARM_RULES.map(rule => inState(asked(rule, subject), states)), ...cut]
 }
 
-/** What hangs on readings that contradict each other is mended there first. */
-function tested(finding: Finding, remedy: string | null): Finding {
-  const hangs = finding.assumes?.some(path => path.includes('heat-test') && path.includes('readings')) ?? false
-  if (remedy === null || !hangs) return finding
+/** What hangs on readings that contradict each other, or on a test that contradicts area and film, is mended there first. */
+function tested(finding: Finding, test: JobWarm['heat-test'], doubt: string | null): Finding {
+  if (test === null) return finding
+  const hangs = (field: string) => finding.assumes?.some(path => path.includes('heat-test') && path.includes(field)) ?? false
+  const isOther = hangs('air-was')
+  const remedies = [...(doubt !== null && (isOther || hangs('readings')) ? [doubt] : []), ...(isOther ? [otherAirAdvice(test)] : [])]
+  if (remedies.length === 0) return finding
+  const remedy = remedies.join('; ')
   const isOver = finding.verdict === 'fail' || (finding.margin ?? 0) < 0
   return { ...finding, change: isOver ? `${remedy}; then ${finding.change}` : remedy }
 }

@@ -40,7 +40,7 @@ export function warmSubject(job: WarmJob, worked: Worked, { offC, heldC, holding
     thermostatC,
     heldC,
     hotAirC: hotAirOf(job),
-    uncounted: uncountedOf(job),
+    uncounted: uncountedOf(job, worked),
     ...steady,
     ...inTheCold(job, worked, { partTime, holding })
   }
@@ -51,9 +51,10 @@ function hotAirOf({ surroundings }: WarmJob): number | null {
 }
 
 /** What takes heat away, is not told and is reckoned as nought where it gets hottest. */
-function uncountedOf({ warm, surroundings }: WarmJob): readonly string[] {
-  const hottestAir = (surroundings?.hot ?? null) === null ? 'moving' : 'still'
-  if (warm['heat-test']?.['air-was'] === hottestAir) return []
+function uncountedOf({ warm, surroundings }: WarmJob, { warmed, hot }: Worked): readonly string[] {
+  const [hottestAir, found] = (surroundings?.hot ?? null) === null ? (['moving', warmed] as const) : (['still', hot] as const)
+  const isMeasured = 'filmWPerM2K' in found && found.filmWPerM2K === null
+  if (isMeasured || warm['heat-test']?.['air-was'] === hottestAir) return []
   return [...(warm.emissivity === null ? ['warm.emissivity'] : []), ...(warm.machine.assumed === undefined ? [] : ['warm.machine'])]
 }
 

@@ -59,6 +59,8 @@ describe('with a thermostat', () => {
     it('does not count where the casting never reaches it: 124 °C less 56 K is below 80 °C', () => {
       expect(asked(tooHot, part(124, 80))).toMatchObject({ verdict: 'fail', value: 124, margin: -14 })
       expect(asked(tooHot, part(124, 80)).says).not.toContain('thermostat')
+      expect(asked(tooHot, part(124, 80)).change).toContain('a better joint')
+      expect(asked(tooHot, part(100, 80)).change).toBe(tooHot.change)
     })
   })
   it('that cannot be told to open in time does not count', () => {

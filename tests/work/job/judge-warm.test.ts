@@ -523,6 +523,62 @@ describe('a heat test', () => {
     const film = judged(CIRCUIT + AIR + warm(WANTED, NONE, test('still'), 'area: 0.03 m2, film: 20 W/m2K'))
     expect(Number(film.result('warm:warm.time-constant')?.value)).toBeCloseTo(420 / 0.6, 0)
   })
+  describe('and the loss worked out for the other air', () => {
+    // 0.03 m2 at 20 W/m2K are 0.6 W/K, at 10 W/m2K 0.3 W/K; 0.07 of a black body at some 30 °C adds 0.03·0.07·6 = 0.013 W/K at most.
+    const at = (air: string, film: number, wanted = WANTED) =>
+      judged(
+        CIRCUIT +
+          AIR +
+          warm(
+            PLAIN.replace('size: 60 mm', `film: ${film} W/m2K, still-film: ${film} W/m2K`),
+            'emissivity: aluminium-rough',
+            wanted,
+            NONE,
+            test(air)
+          )
+      )
+    it('moving air takes no less than the 0.5 W/K of still air: 0.3 W/K cannot be', () => {
+      const { result, finding } = at('still', 10)
+      expect(Number(result('warm:warm.steady')?.value)).toBeCloseTo(4 + 18 / 0.5, 1)
+      expect(finding('warm/never-reaches')).toMatchObject({
+        verdict: 'caution',
+        says: expect.stringMatching(/in moving air it loses the 0\.500 W\/K .* of air that stood, though .* at most 0\.31\d W\/K/),
+        change: 'look at area, surface and film again, or run a heat test in moving air'
+      })
+      // 11 V make 15.1 W: 4 + 15.1/0.5 = 34.3 °C, and 4 + 15.1/0.31 = 52.8 °C.
+      expect(at('still', 10, WANTED.replace('3 K above dew', '36 °C')).verdicts['warm/never-reaches']).toBe('fail')
+    })
+    it('still air takes no more than the 0.5 W/K of moving air: 0.6 W/K cannot be', () => {
+      const { result, finding, verdicts } = at('moving', 20)
+      // 15 V make 28.1 W: 40 + 28.1/0.5 = 96.3 °C, and 40 + 28.1/0.6 = 86.9 °C.
+      expect(Number(result('warm:warm.steady.hot')?.high)).toBeGreaterThan(96.2)
+      expect(verdicts['warm/never-reaches']).toBe('pass')
+      expect(finding('warm/too-hot')).toMatchObject({
+        verdict: 'caution',
+        says: expect.stringMatching(/in still air it loses the 0\.500 W\/K .* of air that moved, though .* at least 0\.6\d\d W\/K/),
+        change: 'look at area, surface and film again, or run a heat test in still air'
+      })
+      const over = at('moving', 20, WANTED.replace('120 °C', '90 °C')).finding('warm/too-hot')
+      expect(over).toMatchObject({ verdict: 'fail', change: expect.stringMatching(/^look at area.*; then fit a thermostat/) })
+    })
+    it('that can be is what is reckoned with: more in moving air, less in still', () => {
+      for (const [air, film, rule] of [
+        ['still', 20, 'warm/never-reaches'],
+        ['moving', 10, 'warm/too-hot']
+      ] as const)
+        expect(at(air, film, WANTED.replace('120 °C', '150 °C')).finding(rule)).toMatchObject({
+          verdict: 'pass',
+          says: expect.not.stringContaining('air-was')
+        })
+    })
+    it('is not asked for what takes no part: surface and machine untold where the test gives the loss', () => {
+      const untold = judged(
+        CIRCUIT + AIR + warm('area: 0.03 m2, film: 20 W/m2K, still-film: 20 W/m2K', WANTED.replace('120 °C', '90 °C'), NONE, test('moving'))
+      )
+      expect(untold.finding('warm/too-hot')?.says).toContain('air-was')
+      expect(untold.finding('warm/too-hot')?.says).not.toContain('reckoned without')
+    })
+  })
   it('that tells nothing has no answer, in words', () => {
     const even = test('moving').replace(/metal: [\d.]+/g, 'metal: 12')
     const { finding, verdicts } = judged(AIR + warm(WANTED, NONE, even))
