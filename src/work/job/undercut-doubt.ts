@@ -27,6 +27,8 @@ export function undercutDoubted(
   })
 }
 
+const MARGINS: { readonly [unit: string]: 'length' | 'force' } = { mm: 'length', N: 'force' }
+
 /** The standard is one of metric threads. */
 const STANDARD = { metric: ' (DIN 76-1, memory)', unified: ', as for a metric thread (DIN 76-1, memory),' }
 
@@ -43,7 +45,7 @@ function lessOf(finding: Finding, others: readonly Finding[] | null): string | n
   if (other.margin !== null && other.margin < 0)
     return (finding.margin ?? 0) < 0
       ? null
-      : `the margin is ${showNumber(other.margin, other.unit === 'mm' ? 'length' : 'property')} ${other.unit}`
+      : `the margin is ${showNumber(other.margin, MARGINS[other.unit] ?? 'property')} ${other.unit}`
   return rankOf(other.verdict) > rankOf(finding.verdict) ? newIn(other.says, finding.says) : null
 }
 
