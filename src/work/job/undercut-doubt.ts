@@ -43,9 +43,7 @@ function lessOf(finding: Finding, others: readonly Finding[] | null): string | n
   const other = others.find(({ rule }) => rule === finding.rule)
   if (other === undefined) return null
   if (other.margin !== null && other.margin < 0)
-    return (finding.margin ?? 0) < 0
-      ? null
-      : `the margin is ${showNumber(other.margin, MARGINS[other.unit] ?? 'property')} ${other.unit}`
+    return (finding.margin ?? 0) < 0 ? null : `the margin is ${showNumber(other.margin, MARGINS[other.unit] ?? 'property')} ${other.unit}`
   return rankOf(other.verdict) > rankOf(finding.verdict) ? newIn(other.says, finding.says) : null
 }
 
