@@ -6,6 +6,7 @@ import type { OverIce } from '../trade/heat/dew.ts'
 import { crossing } from '../trade/heat/settle.ts'
 import type { CircuitFit } from './circuit.ts'
 import { circuitFit, settledLoads } from './circuit-fit.ts'
+import { type HeldFit, heldFit } from './held-fit.ts'
 import type { HeaterC } from './rated-ohm.ts'
 import { coldAround, type HotFit, hotFit, type WarmFit, warmFit } from './warm-fit.ts'
 
@@ -30,6 +31,12 @@ export function heatedCold({ circuit, warming, warm }: Plain<HeatedCircuit<WarmF
 export function heatedHot({ circuit, warming, warm }: Plain<HeatedCircuit<HotFit>>) {
   const at = (fedW: readonly number[]) => hotFit({ ...warm, heatersW: [...warm.heatersW, ...fedW] })
   return together({ circuit, warming, leastC: warm.hotC, at }).warmed
+}
+
+/** When a thermostat takes the power off. */
+export function heatedHeld({ circuit, warming, warm }: Plain<HeatedCircuit<HeldFit>>) {
+  const at = (fedW: readonly number[]) => heldFit({ ...warm, heatersW: [...warm.heatersW, ...fedW] })
+  return together({ circuit, warming, leastC: warm.offC, at }).warmed
 }
 
 interface Together<R> {

@@ -162,6 +162,15 @@ describe('a plain length under the shoulder', () => {
     expect(told.cautions.join()).not.toContain('threaded up to its shoulder')
   })
 
+  it('of a unified thread is told as of a metric one, in figures of the shop', async () => {
+    // 3/8-24: 3.5 · 25.4/24 = 3.704 mm; 12 − 3.704 − 9.46 = −1.164 mm.
+    const words = BARE.map(word => (word === 'M12x1.5' ? '3/8-24 UNF' : word))
+    const answer = await answerOf('seat', ...words, '--stack', '1 mm', '--need', '9.46 mm')
+    expect(answer.findings.find(({ rule }) => rule === 'seat/stack-too-thick')?.says).toMatch(
+      /behind a regular undercut of 3\.70 mm, as for a metric thread \(DIN 76-1, memory\), the margin is -1\.16 mm$/
+    )
+  })
+
   // 12 − 5.25 − 6.7 = 0.05 mm are left; told as none, nothing is doubted.
   it('left out, it is a pass where a regular one would leave enough, or where it is told', async () => {
     expect(verdictIn(await asking('6.7 mm'))).toBe('pass')

@@ -42,9 +42,10 @@ describe('a finding at an end of the bus', () => {
 })
 
 const limit = { value: 110, reason: 'card of the seal' }
-const hot = { hot: { hottestC: sharp(90) }, limit, thermostatC: null, hotAirC: 40 }
+const hot = { hot: { hottestC: sharp(90) }, limit, thermostatC: null, heldC: null, hotAirC: 40 }
+const cut = { thermostatC: 80, heldC: sharp(80) }
 const metal = { metal: { settlesC: sharp(90), meltsC: 540, of: 'A380' } }
-const window = { window: { leastPowerW: sharp(20), greatestPowerW: sharp(30), spanW: sharp(10) }, thermostatC: null }
+const window = { window: { leastPowerW: sharp(20), greatestPowerW: sharp(30), spanW: sharp(10) }, thermostatC: null, heldC: null, limit }
 const fuse = { protector: 'fuse', faultA: sharp(500) }
 const breaking = {
   where: 'right behind it',
@@ -96,7 +97,9 @@ describe('a thermostat that opens below the limit holds at any bus', () => {
     expect(cutBelow(110, {})).toBe(false)
   })
   it('so that too hot and too soft pass', () => {
-    expect(asked(tooHot, { ...hot, hot: { hottestC: sharp(70) }, thermostatC: 80, steadyHigh: true }).verdict).toBe('pass')
+    expect(asked(tooHot, { ...hot, hot: { hottestC: sharp(70) }, ...cut, steadyHigh: true }).verdict).toBe('pass')
+    // Of a part 20 K above the casting a higher bus makes more.
+    expect(asked(tooHot, { ...hot, hot: { hottestC: sharp(70) }, ...cut, heldC: sharp(100), steadyHigh: true }).verdict).toBe('caution')
     expect(asked(metalSoftens, { ...metal, thermostatC: 80, hotAirC: 40, steadyHigh: true }).verdict).toBe('pass')
   })
 })

@@ -12,6 +12,8 @@ interface Subject extends SteadyBus, CutAt, Uncounted {
   readonly hot: Missing | { readonly hottestC: Bounded } | { readonly beyondC: number }
   /** What the job says that it stands. */
   readonly limit: Limit | null
+  /** Its hottest spot when a thermostat that counts takes the power off; null where none does. */
+  readonly heldC: Bounded | null
 }
 
 const facts = { ...steadyC, says: 'standing still on a hot day its hottest spot settles at' }
@@ -23,31 +25,48 @@ export const tooHot: Rule<Subject> = {
   why: 'Air that stands takes far less heat than air that moves: seals, wires and fuel beside it get hotter than on any cold morning.',
   change: 'fit a thermostat, an interlock that needs moving air, or less power',
   source: SOURCES['heat-balance'],
-  judge: ({ hot, limit, thermostatC, hotAirC, steadyHigh, uncounted }) => {
+  judge: ({ hot, limit, heldC, thermostatC, hotAirC, steadyHigh, uncounted }) => {
     if (isMissing(hot)) return notJudgedFor(hot)
     if (limit === null) return notJudged('warm.limit', 'ask what the seals, wires and parts beside it stand, and give it with its reason')
-    const off = thermostatC === null ? null : held(hot, limit, { thermostatC, hotAirC: hotAirC ?? thermostatC })
-    if (off !== null) return off
+    const isCut = cutBelow(limit.value, { thermostatC, hotAirC }) && !standsAbove({ heldC, thermostatC })
+    const bus = isCut ? {} : { steadyHigh }
+    const off = held(hot, limit, { heldC, thermostatC, hotAirC })
+    if (off !== null) return onCasting(steadily(off, bus), { heldC, thermostatC })
     if ('hottestC' in hot) {
-      const judged = besideUncounted(atMost(facts, hot.hottestC, limit), { uncounted })
-      return cutBelow(limit.value, { thermostatC, hotAirC }) ? judged : steadily(judged, { steadyHigh })
+      const judged = steadily(besideUncounted(atMost(facts, hot.hottestC, limit), { uncounted }), bus)
+      return onCasting(judged, { heldC, thermostatC })
     }
     const beyond = plainly('fail', `it gets hotter than the ${figure(hot.beyondC, facts)} up to which a film is worked out`)
     return besideUncounted(beyond, { uncounted })
   }
 }
 
-interface Off {
-  readonly thermostatC: number
-  readonly hotAirC: number
+interface Off extends CutAt {
+  readonly heldC: Bounded | null
 }
 
-/** The thermostat counts where without it the limit would be passed. It cools nothing: in hotter air the metal gets as hot as the air. */
-function held(hot: Exclude<Subject['hot'], Missing>, limit: Limit, { thermostatC, hotAirC }: Off): Judged | null {
-  if ('hottestC' in hot && hot.hottestC.high <= thermostatC) return null
+/** A thermostat sits on the casting: the part stands above what that is at. */
+function standsAbove({ heldC, thermostatC }: Pick<Off, 'heldC' | 'thermostatC'>): boolean {
+  return heldC !== null && thermostatC !== null && heldC.high > thermostatC
+}
+
+/** Where one is fitted and the part gets too hot above it, another word of a thermostat is no help. */
+function onCasting(judged: Judged, { heldC, thermostatC }: Pick<Off, 'heldC' | 'thermostatC'>): Judged {
+  const isOver = judged.verdict === 'fail' || (judged.margin ?? 0) < 0
+  return isOver && standsAbove({ heldC, thermostatC }) ? { ...judged, change: LESS_ABOVE } : judged
+}
+
+const LESS_ABOVE =
+  'fit less power, more contact or a better joint between the heated part and the casting, or a thermostat that opens sooner: it sits on the casting, and the part is hotter'
+
+/** The thermostat counts where without it the hottest spot would get hotter. It cools nothing: in hotter air the metal gets as hot as the air. */
+function held(hot: Exclude<Subject['hot'], Missing>, limit: Limit, { heldC, thermostatC, hotAirC }: Off): Judged | null {
+  if (heldC === null || thermostatC === null) return null
+  if ('hottestC' in hot && hot.hottestC.high <= heldC.high) return null
   const without = 'hottestC' in hot ? `would settle at ${figure(hot.hottestC.high, facts)}` : 'would get hotter than can be told'
-  const off = `the thermostat takes the power off at ${figure(thermostatC, facts)}`
-  if (hotAirC > thermostatC)
+  const part = standsAbove({ heldC, thermostatC }) ? `, with the heated part at ${figure(heldC.high, facts)}` : ''
+  const off = `the thermostat takes the power off at ${figure(thermostatC, facts)}${part}`
+  if (hotAirC !== null && hotAirC > heldC.high)
     return atMost(facts, exactly(hotAirC), limit, `${off}; the air alone brings the metal to ${figure(hotAirC, facts)}`)
-  return atMost(facts, exactly(thermostatC), limit, `${off}; without it, it ${without}`)
+  return atMost(facts, heldC, limit, `${off}; without it, it ${without}`)
 }

@@ -1,5 +1,6 @@
 import type { Given, Plain } from '../../formula/given.ts'
 import { type CastingLoss, outAt, outOf } from './casting-loss.ts'
+import * as conduction from './conduction.ts'
 import { buoyancyAt, type Film } from './film.ts'
 import * as heating from './heating.ts'
 import { type TwoNode, twoNode } from './two-node.ts'
@@ -40,7 +41,7 @@ export interface Body {
 export interface Block {
   readonly capacity: Capacity
   readonly loss: Loss
-  /** Told apart only where neither capacity nor loss comes from a test. */
+  /** On the way told apart only where neither capacity nor loss comes from a test. */
   readonly body: Body | null
 }
 
@@ -63,14 +64,16 @@ export function warmBlock(block: Plain<Block>, course: Course) {
   return pair === null ? oneBody(block, course) : twoBodies(pair, block, course)
 }
 
-function oneBody({ capacity, loss }: Plain<Block>, course: Course) {
+function oneBody({ capacity, loss, body }: Plain<Block>, course: Course) {
   const { powerW, startC, targetC, airC } = course
   const out = loss.by === 'test' ? { outWPerK: loss.lossWPerK, outC: airC, filmWPerM2K: null } : outOf(castingLoss(loss, course), powerW)
   const capacityJPerK = capacity.by === 'test' ? capacity.capacityJPerK : heating.capacityJPerK(capacity)
   const warmed = warmUp({ powerW, capacityJPerK, lossWPerK: out.outWPerK, airC: out.outC, startC, targetC })
   const { steadyC, timeConstantS, holdMarginK, timeToTargetS } = warmed
   const figures = filmFigures({ capacity, loss }, course, { steadyC, filmWPerM2K: out.filmWPerM2K })
-  return { steadyC, timeConstantS, holdMarginK, timeToTargetS, bodyC: null, hottestC: steadyC, ...figures }
+  // Settled, all of the power goes through the joint, however loss and capacity were found.
+  const bodyC = body === null ? null : conduction.bodyC({ castingC: steadyC, powerW, jointWPerK: conduction.jointWPerK(body) })
+  return { steadyC, timeConstantS, holdMarginK, timeToTargetS, bodyC, hottestC: bodyC ?? steadyC, ...figures }
 }
 
 function twoBodies(pair: Plain<TwoNode>, block: Plain<Block>, course: Course) {

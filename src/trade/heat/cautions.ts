@@ -25,7 +25,8 @@ export const MAKER = "the maker's instructions, local codes and licensed practic
 
 export const FLAT_JOINT = 'figures of joints are for flat faces pressed together: none was found for a thread in a hole'
 
-export const BODY_LEFT_OUT = 'a heat test goes before the body of its own: how much hotter the heated part gets is not told'
+export const WARMS_AS_ONE =
+  'a heat test goes before the body of its own: part and casting are warmed as one, and the part stands above that when it has settled'
 
 export const AS_SETTLED =
   'the resistance of a heater follows its temperature: its current, drop and power are those of the settled part, in the coldest air and on the hot day each; on the way there they differ, and with them the time to the target'

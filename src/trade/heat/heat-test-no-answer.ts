@@ -14,10 +14,24 @@ export function noCurve(): NoAnswer {
   )
 }
 
-/** `doubt`: where its readings contradict each other as well. */
-export function tooShort(doubt: string | undefined): NoAnswer {
+const NOT_APART = 'this heat test does not tell the loss from the heat stored'
+
+/** Its readings contradict each other: what they leave over hides everything else. */
+export function spoiled({ found, change }: { readonly found: string; readonly change: string }): NoAnswer {
+  return new NoAnswer(`${NOT_APART}: ${found}`, change)
+}
+
+/** The loss shows, the heat stored does not. */
+export function tooLate(): NoAnswer {
   return new NoAnswer(
-    `this heat test does not tell the loss from the heat stored: the temperature still rises too evenly for the accuracy of the readings${doubt === undefined ? '' : `; ${doubt}`}`,
+    `${NOT_APART}: its readings show too little of the rise, the metal has nearly settled`,
+    'begin at switch-on and read often while it rises, or read finer'
+  )
+}
+
+export function tooShort(): NoAnswer {
+  return new NoAnswer(
+    `${NOT_APART}: the temperature still rises too evenly for the accuracy of the readings`,
     'run on until the rise has plainly slowed, or read finer'
   )
 }

@@ -9,7 +9,7 @@ import type { Squares } from './heat-test-doubts.ts'
 import { firstGuess } from './heat-test-guess.ts'
 import { doubtOf } from './heat-test-lag.ts'
 import { type Parameters, type Reading, riseK, slopesOf } from './heat-test-model.ts'
-import { noCurve, notWarming, tooShort } from './heat-test-no-answer.ts'
+import { noCurve, notWarming, spoiled, tooLate, tooShort } from './heat-test-no-answer.ts'
 
 /** A run of some ten minutes with the heater on: temperatures of the block from switch-on. */
 export interface HeatTest {
@@ -50,7 +50,7 @@ export function fitHeatTest({ powerW, airC, readings, readingK, at = ['heat-test
   const why = [powerW.assumed, doubt?.says].filter(one => one !== undefined)
   const as = { at, assumed: why.length === 0 ? undefined : why.join('; ') }
   const [capacity, loss] = [perWatt(spreads.capacity, powerW, as), perWatt(spreads.loss, powerW, as)]
-  if (!(capacity.low > 0 && loss.low > 0)) throw tooShort(doubt?.found)
+  if (!(capacity.low > 0 && loss.low > 0)) throw doubt !== undefined ? spoiled(doubt) : loss.low > 0 ? tooLate() : tooShort()
   const how = () => `${readings.length} readings, ${fits[0]!.residualK.toPrecision(2)} K left over`
   recordStep(capacityJPerK, capacity.value, how)
   recordStep(lossWPerK, loss.value, how)

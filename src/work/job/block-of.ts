@@ -8,6 +8,7 @@ import { EMISSIVITIES } from '../../trade/heat/emissivity.ts'
 import { givenOf } from '../../trade/heat/figure.ts'
 import type { Film } from '../../trade/heat/film.ts'
 import { fitHeatTest } from '../../trade/heat/heat-test.ts'
+import { heldByTest } from './tested-otherwise.ts'
 
 export type JobWarm = NonNullable<Job['warm']>
 export type FittedTest = ReturnType<typeof fitHeatTest>
@@ -26,7 +27,11 @@ export function blockOf({ warm, surroundings }: Job & { readonly warm: JobWarm }
   const capacity = capacityOf(warm, test)
   if (isMissing(capacity)) return capacity
   const loss = lossOf(warm, surroundings, { air, test })
-  return isMissing(loss) ? loss : { capacity, loss, body: bodyOf(warm.body) }
+  if (isMissing(loss)) return loss
+  const job = warm['heat-test']
+  const isComputed = loss.by === 'surface' && test !== null && job !== null && surroundings !== null
+  const held = isComputed ? heldByTest({ air, loss, altitudeM: surroundings.altitude }, job, test) : loss
+  return { capacity, loss: held, body: bodyOf(warm.body) }
 }
 
 function capacityOf({ mass, material, path }: JobWarm, test: FittedTest | null): Capacity | Missing {
@@ -74,7 +79,8 @@ function stillFilm({ 'still-film': film, size, correlation, path }: JobWarm): Fi
   return { by: correlation.endsWith('plate') ? 'vertical-plate' : 'horizontal-cylinder', sizeMm: size }
 }
 
-function bodyOf(body: JobWarm['body']): Body | null {
+/** The heated part as a body of its own, where it is told as one. */
+export function bodyOf(body: JobWarm['body']): Body | null {
   if (body === null) return null
   return {
     massKg: body.mass,

@@ -13,13 +13,15 @@ import { tooSlow } from '../../rules/warm/too-slow.ts'
 import { steppedTimeS } from '../../trade/heat/stepped-time.ts'
 import { HEAT_TEST_RESULTS } from '../results/heat-test-results.ts'
 import { HOT_RESULTS, WARMED_RESULTS, WINDOW_RESULTS } from '../results/warmed-results.ts'
-import { fittedTest, testBounds } from './block-of.ts'
+import { fittedTest, type JobWarm, testBounds } from './block-of.ts'
 import type { CastingFeed } from './casting-feed.ts'
 import { heatersOf, type WarmingHeater } from './heaters-of.ts'
+import { heldHot } from './held-hot.ts'
 import { heldAboveDew } from './held-of.ts'
 import { inPosition } from './in-position.ts'
 import type { JudgedThing } from './judged-thing.ts'
 import { steadyOf } from './steady-of.ts'
+import { otherAirAdvice } from './tested-otherwise.ts'
 import { type Cutting, countedOffC, cuttingOf, holding } from './thermostat-of.ts'
 import { asMissing, warmSubject } from './warm-subject.ts'
 import type { WarmJob } from './warm-trees.ts'
@@ -58,9 +60,12 @@ export function judgeWarm(job: WarmJob, feed: CastingFeed): JudgedWarm {
       ...(isMissing(window) ? [] : resultsBy(WINDOW_RESULTS, window)),
       ...(test === null ? [] : resultsBy(HEAT_TEST_RESULTS, testBounds(test)))
     ],
-    findings: findingsOf(job, tried, { heaters: isMissing(heaters) ? [] : heaters, cutting, states: feed.states }).map(one =>
-      tested(one, test?.remedy ?? null)
-    ),
+    findings: findingsOf(job, tried, {
+      heaters: isMissing(heaters) ? [] : heaters,
+      cutting,
+      states: feed.states,
+      coupled: heated === null ? null : feed.hottest
+    }).map(one => tested(one, job.warm['heat-test'], test?.remedy ?? null)),
     cautions
   }
 }
@@ -68,11 +73,15 @@ export function judgeWarm(job: WarmJob, feed: CastingFeed): JudgedWarm {
 interface Fed extends Pick<CastingFeed, 'states'> {
   readonly heaters: readonly WarmingHeater[]
   readonly cutting: Cutting
+  /** The circuit at its hottest, where it and the casting are solved as one. */
+  readonly coupled: CastingFeed['hottest']
 }
 
-function findingsOf(job: WarmJob, tried: Worked, { heaters, cutting, states }: Fed): readonly Finding[] {
+function findingsOf(job: WarmJob, tried: Worked, { heaters, cutting, states, coupled }: Fed): readonly Finding[] {
+  const offC = countedOffC(job, cutting)
   const subject = warmSubject(job, tried, {
-    offC: countedOffC(job, cutting),
+    offC,
+    heldC: heldHot({ job, heaters }, offC, coupled),
     holding: holding(job, cutting),
     partTime: partTimeOf(job, heaters),
     steady: steadyFor(job, heaters)
@@ -81,10 +90,14 @@ function findingsOf(job: WarmJob, tried: Worked, { heaters, cutting, states }: F
   return [...WARM_RULES.map(rule => inState(asked(rule, subject), states)), ...cut]
 }
 
-/** What hangs on readings that contradict each other is mended there first. */
-function tested(finding: Finding, remedy: string | null): Finding {
-  const hangs = finding.assumes?.some(path => path.includes('heat-test') && path.includes('readings')) ?? false
-  if (remedy === null || !hangs) return finding
+/** What hangs on readings that contradict each other, or on a test that contradicts area and film, is mended there first. */
+function tested(finding: Finding, test: JobWarm['heat-test'], doubt: string | null): Finding {
+  if (test === null) return finding
+  const hangs = (field: string) => finding.assumes?.some(path => path.includes('heat-test') && path.includes(field)) ?? false
+  const isOther = hangs('air-was')
+  const remedies = [...(doubt !== null && (isOther || hangs('readings')) ? [doubt] : []), ...(isOther ? [otherAirAdvice(test)] : [])]
+  if (remedies.length === 0) return finding
+  const remedy = remedies.join('; ')
   const isOver = finding.verdict === 'fail' || (finding.margin ?? 0) < 0
   return { ...finding, change: isOver ? `${remedy}; then ${finding.change}` : remedy }
 }

@@ -18,7 +18,7 @@ export function undercutDoubted(
   if (undercut.assumed === undefined || !findings.some(isHopeful)) return findings
   const undercutMm = new Given(USUAL_UNDERCUT_TURNS * thread.pitchMm)
   const others = withoutThread(() => silently(() => judged(undercutMm)))
-  const why = `its thread is taken to run up to the shoulder: behind a regular undercut of ${showNumber(undercutMm.value, 'length')} mm (DIN 76-1, memory)`
+  const why = `its thread is taken to run up to the shoulder: behind a regular undercut of ${showNumber(undercutMm.value, 'length')} mm${STANDARD[thread.system]}`
   return findings.map(finding => {
     const less = lessOf(finding, others)
     if (less === null) return finding
@@ -26,6 +26,11 @@ export function undercutDoubted(
     return { ...finding, verdict: 'caution', says: `${finding.says}; ${why} ${less}`, assumes }
   })
 }
+
+const MARGINS: { readonly [unit: string]: 'length' | 'force' } = { mm: 'length', N: 'force' }
+
+/** The standard is one of metric threads. */
+const STANDARD = { metric: ' (DIN 76-1, memory)', unified: ', as for a metric thread (DIN 76-1, memory),' }
 
 function isHopeful({ verdict }: Finding): boolean {
   return verdict === 'pass' || verdict === 'caution'
@@ -38,7 +43,7 @@ function lessOf(finding: Finding, others: readonly Finding[] | null): string | n
   const other = others.find(({ rule }) => rule === finding.rule)
   if (other === undefined) return null
   if (other.margin !== null && other.margin < 0)
-    return (finding.margin ?? 0) < 0 ? null : `the margin is ${showNumber(other.margin, 'plain')} ${other.unit}`
+    return (finding.margin ?? 0) < 0 ? null : `the margin is ${showNumber(other.margin, MARGINS[other.unit] ?? 'property')} ${other.unit}`
   return rankOf(other.verdict) > rankOf(finding.verdict) ? newIn(other.says, finding.says) : null
 }
 

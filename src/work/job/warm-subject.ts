@@ -18,6 +18,8 @@ type WarmSubject = SubjectOf<(typeof WARM_RULES)[number]>
 export interface Switched {
   /** The metal at which a thermostat that counts takes the power off. */
   readonly offC: Given | null
+  /** The hottest spot then. */
+  readonly heldC: Bounded | null
   /** Whether a thermostat holds the metal in the cold. */
   readonly holding: Holding
   /** Heaters that are on for a part of the time. */
@@ -26,7 +28,7 @@ export interface Switched {
   readonly steady: SteadyBus
 }
 
-export function warmSubject(job: WarmJob, worked: Worked, { offC, holding, partTime, steady }: Switched): WarmSubject {
+export function warmSubject(job: WarmJob, worked: Worked, { offC, heldC, holding, partTime, steady }: Switched): WarmSubject {
   const { limit, within } = job.warm
   const thermostatC = offC?.high ?? null
   return {
@@ -36,8 +38,9 @@ export function warmSubject(job: WarmJob, worked: Worked, { offC, holding, partT
     limit: limit === null ? null : { value: limit.greatest.low, reason: limit.reason },
     window: worked.window,
     thermostatC,
+    heldC,
     hotAirC: hotAirOf(job),
-    uncounted: uncountedOf(job),
+    uncounted: uncountedOf(job, worked),
     ...steady,
     ...inTheCold(job, worked, { partTime, holding })
   }
@@ -48,9 +51,10 @@ function hotAirOf({ surroundings }: WarmJob): number | null {
 }
 
 /** What takes heat away, is not told and is reckoned as nought where it gets hottest. */
-function uncountedOf({ warm, surroundings }: WarmJob): readonly string[] {
-  const hottestAir = (surroundings?.hot ?? null) === null ? 'moving' : 'still'
-  if (warm['heat-test']?.['air-was'] === hottestAir) return []
+function uncountedOf({ warm, surroundings }: WarmJob, { warmed, hot }: Worked): readonly string[] {
+  const [hottestAir, found] = (surroundings?.hot ?? null) === null ? (['moving', warmed] as const) : (['still', hot] as const)
+  const isMeasured = 'filmWPerM2K' in found && found.filmWPerM2K === null
+  if (isMeasured || warm['heat-test']?.['air-was'] === hottestAir) return []
   return [...(warm.emissivity === null ? ['warm.emissivity'] : []), ...(warm.machine.assumed === undefined ? [] : ['warm.machine'])]
 }
 

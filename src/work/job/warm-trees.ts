@@ -3,7 +3,7 @@ import { Given } from '../../formula/given.ts'
 import type { Job } from '../../job/read-job.ts'
 import { UNTOLD_SURFACE } from '../../job/taken.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
-import type { Block, Loss } from '../../trade/heat/block.ts'
+import type { Loss } from '../../trade/heat/block.ts'
 import { blockOf, type FittedTest, type JobWarm } from './block-of.ts'
 import { NO_WAY } from './casting-feed.ts'
 import { coldAirOf, type JobSurroundings, NO_AIR, noPointOf } from './cold-air-of.ts'
@@ -91,7 +91,7 @@ export function windowTree({ job, heaters, test }: WarmGiven, cold: WarmFit | Mi
     limitC: warm.limit.greatest,
     still: still.loss,
     ...bus,
-    body: bodyApart(block)
+    body: block.body
   }
 }
 
@@ -116,9 +116,4 @@ function busOf(heaters: readonly WarmingHeater[]): Pick<WindowFit, 'ratedV' | 'l
 function alike(a: WarmingHeater['follows'], b: WarmingHeater['follows']): boolean {
   if (a === null || b === null) return a === b
   return a.hotC.value === b.hotC.value && a.resistanceChangePerK.value === b.resistanceChangePerK.value
-}
-
-/** A heat test goes before a body of its own. */
-function bodyApart({ body, loss, capacity }: Block): Block['body'] {
-  return loss.by === 'test' || capacity.by === 'test' ? null : body
 }

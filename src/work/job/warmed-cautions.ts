@@ -16,7 +16,7 @@ export function warmedCautions({ block }: WarmFit, warmed: Warmed): readonly str
       airAlone: false
     }),
     ...(warmed.dewMarginK === null ? [] : [cautions.MARGIN_IS_AN_ESTIMATE]),
-    ...(body !== null && !tested ? [cautions.FLAT_JOINT] : []),
-    ...(body !== null && tested ? [cautions.BODY_LEFT_OUT] : [])
+    ...(body === null ? [] : [cautions.FLAT_JOINT]),
+    ...(body !== null && tested ? [cautions.WARMS_AS_ONE] : [])
   ]
 }

@@ -4,9 +4,13 @@ import { asked } from '../../../src/rules/rule.ts'
 import { needsThermostat } from '../../../src/rules/warm/needs-thermostat.ts'
 import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
 
+const NONE = { thermostatC: null, heldC: null, limit: { value: 110 } }
+/** Its hottest spot when the casting is at 60 °C. */
+const fitted = (heldC: number) => ({ thermostatC: 60, heldC: sharp(heldC), limit: { value: 110 } })
+
 const window = (spanW: ReturnType<typeof sharp>) => ({
   window: { leastPowerW: between(30, 36), greatestPowerW: between(34, 60), spanW },
-  thermostatC: null
+  ...NONE
 })
 
 it.each([
@@ -26,8 +30,16 @@ it('says the powers that meet both, or that none does', () => {
 })
 
 it('with a thermostat passes whatever the window', () => {
-  expect(verdictOf(needsThermostat, { ...window(sharp(-2)), thermostatC: 60 })).toBe('pass')
-  expect(verdictOf(needsThermostat, { window: { field: 'circuit', measure: 'draw it' }, thermostatC: 60 })).toBe('pass')
+  expect(verdictOf(needsThermostat, { ...window(sharp(-2)), ...fitted(60) })).toBe('pass')
+  expect(verdictOf(needsThermostat, { window: { field: 'circuit', measure: 'draw it' }, ...fitted(60) })).toBe('pass')
+  expect(verdictOf(needsThermostat, { ...window(sharp(-2)), ...fitted(120), limit: null })).toBe('pass')
+})
+
+it('with a thermostat that does not keep the limit passes by the window alone', () => {
+  expect(verdictOf(needsThermostat, { ...window(sharp(3)), ...fitted(116) })).toBe('pass')
+  const { verdict, says } = asked(needsThermostat, { ...window(sharp(-2)), ...fitted(116) })
+  expect(verdict).toBe('fail')
+  expect(says).toMatch(/; the thermostat does not keep the limit: when it opens the hottest spot is at 116\.0 °C$/)
 })
 
 it('on an assumed value is a caution at best', () => {
@@ -35,5 +47,5 @@ it('on an assumed value is a caution at best', () => {
 })
 
 it('without what it takes is not judged', () => {
-  expectNotJudged(needsThermostat, { window: { field: 'circuit', measure: 'draw it' }, thermostatC: null }, 'circuit', 'draw it')
+  expectNotJudged(needsThermostat, { window: { field: 'circuit', measure: 'draw it' }, ...NONE }, 'circuit', 'draw it')
 })

@@ -5,7 +5,9 @@ import { tooHot } from '../../../src/rules/warm/too-hot.ts'
 import { assumed, between, expectDoubted, expectNotJudged, sharp, verdictOf } from '../bounded.ts'
 
 const limit = { value: 110, reason: 'card of the seal' }
-const alone = (hottestC: ReturnType<typeof sharp>) => ({ hot: { hottestC }, limit, thermostatC: null, hotAirC: null })
+const alone = (hottestC: ReturnType<typeof sharp>) => ({ hot: { hottestC }, limit, thermostatC: null, heldC: null, hotAirC: null })
+/** Off at so many degrees of the casting, nothing hotter than that. */
+const off = (thermostatC: number) => ({ thermostatC, heldC: sharp(thermostatC) })
 
 it.each([
   ['below at the worst end', between(60, 109), 'pass'],
@@ -21,7 +23,7 @@ it('gives limit, margin and the reason', () => {
 })
 
 it('hotter than can be told fails', () => {
-  const { verdict, says } = asked(tooHot, { hot: { beyondC: 355 }, limit, thermostatC: null, hotAirC: null })
+  const { verdict, says } = asked(tooHot, { hot: { beyondC: 355 }, limit, thermostatC: null, heldC: null, hotAirC: null })
   expect(verdict).toBe('fail')
   expect(says).toContain('hotter than the 355.0 °C')
 })
@@ -33,19 +35,42 @@ describe('with a thermostat', () => {
     ['that opens just at it', sharp(142), 110, 'caution'],
     ['that never comes to open', sharp(90), 120, 'pass']
   ])('%s', (_, hottestC, thermostatC, verdict) => {
-    expect(verdictOf(tooHot, { ...alone(hottestC), thermostatC })).toBe(verdict)
+    expect(verdictOf(tooHot, { ...alone(hottestC), ...off(thermostatC) })).toBe(verdict)
   })
   it('cools nothing: hotter air makes the metal as hot as the air', () => {
-    const inAir = { ...alone(sharp(142)), thermostatC: 80, hotAirC: 115 }
+    const inAir = { ...alone(sharp(142)), ...off(80), hotAirC: 115 }
     expect(asked(tooHot, inAir)).toMatchObject({ verdict: 'fail', value: 115, margin: -5 })
     expect(asked(tooHot, inAir).says).toContain('the air alone brings the metal to 115.0 °C')
     expect(verdictOf(tooHot, { ...inAir, hotAirC: 79 })).toBe('pass')
   })
+  describe('on the casting, with a part that stands 56 K above that', () => {
+    const part = (hottestC: number, thermostatC: number) => ({
+      ...alone(sharp(hottestC)),
+      thermostatC,
+      heldC: sharp(thermostatC + 56)
+    })
+    it('counts with the part as it is then: 60 and 56 K are above 110 °C, 50 and 56 K below', () => {
+      expect(asked(tooHot, part(140, 60))).toMatchObject({ verdict: 'fail', value: 116, margin: -6 })
+      expect(asked(tooHot, part(140, 60)).says).toBe(
+        'the thermostat takes the power off at 60.0 °C, with the heated part at 116.0 °C; without it, it would settle at 140.0 °C'
+      )
+      expect(asked(tooHot, part(140, 50))).toMatchObject({ verdict: 'pass', value: 106 })
+    })
+    it('does not count where the casting never reaches it: 124 °C less 56 K is below 80 °C', () => {
+      expect(asked(tooHot, part(124, 80))).toMatchObject({ verdict: 'fail', value: 124, margin: -14 })
+      expect(asked(tooHot, part(124, 80)).says).not.toContain('thermostat')
+      expect(asked(tooHot, part(124, 80)).change).toContain('a better joint')
+      expect(asked(tooHot, part(100, 80)).change).toBe(tooHot.change)
+    })
+  })
+  it('that cannot be told to open in time does not count', () => {
+    expect(verdictOf(tooHot, { ...alone(sharp(142)), thermostatC: 80 })).toBe('fail')
+  })
   it('says what it keeps off', () => {
-    expect(asked(tooHot, { ...alone(sharp(142)), thermostatC: 80 }).says).toBe(
+    expect(asked(tooHot, { ...alone(sharp(142)), ...off(80) }).says).toBe(
       'the thermostat takes the power off at 80.0 °C; without it, it would settle at 142.0 °C'
     )
-    expect(asked(tooHot, { ...alone(sharp(0)), hot: { beyondC: 355 }, thermostatC: 80 })).toMatchObject({ verdict: 'pass', margin: 30 })
+    expect(asked(tooHot, { ...alone(sharp(0)), hot: { beyondC: 355 }, ...off(80) })).toMatchObject({ verdict: 'pass', margin: 30 })
   })
 })
 

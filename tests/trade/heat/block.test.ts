@@ -57,9 +57,13 @@ describe('two bodies', () => {
     expect(hottestC).toBe(bodyC)
     expect(steadyC).toBeCloseTo(warmBlock(block, course).steadyC, 9)
   })
-  it('are not told apart by a heat test', () => {
+  it('warm as one by a heat test, and settle 10 K apart all the same', () => {
     const tested = warmBlock({ capacity: { by: 'test', capacityJPerK: 1710 }, loss, body }, course)
-    expect(tested.bodyC).toBeNull()
-    expect(tested.hottestC).toBe(tested.steadyC)
+    expect(tested.bodyC! - tested.steadyC).toBeCloseTo(10, 9)
+    expect(tested.hottestC).toBe(tested.bodyC)
+    const alone = warmBlock({ capacity: { by: 'test', capacityJPerK: 1710 }, loss, body: null }, course)
+    expect(tested.timeConstantS).toBe(alone.timeConstantS)
+    expect(alone.bodyC).toBeNull()
+    expect(alone.hottestC).toBe(alone.steadyC)
   })
 })

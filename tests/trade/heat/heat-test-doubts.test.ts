@@ -1,6 +1,7 @@
 // example: readings that contradict each other, by hand from the closed form; property: readings as good as they are said to be never do
 import { describe, expect, it } from 'vitest'
 import { Given } from '../../../src/formula/given.ts'
+import { NoAnswer } from '../../../src/formula/no-answer.ts'
 import { fitHeatTest } from '../../../src/trade/heat/heat-test.ts'
 
 /** 400 J/K that lose 0.6 W/K, under 40 W from 12 °C in air of 12 °C, read every minute. */
@@ -44,6 +45,43 @@ it('a fall with the heater on is told: two readings off by 0.3 K each the other 
 it('a fall is told where the loss is not to be seen either: 24 °C at 4 min of an even rise, and 27 °C less 4 K at 5 min', () => {
   const even = RUN.map(({ timeS }, i) => ({ timeS, blockC: 12 + 3 * i - (i === 5 ? 4 : 0) }))
   expect(() => doubt(even)).toThrow(/does not tell the loss.*it fell from 24\.0 °C at 4 min to 23\.0 °C at 5 min, by 1\.0 K/)
+})
+
+describe('what spoils the whole test', () => {
+  const why = (readings: typeof RUN) => {
+    try {
+      doubt(readings)
+    } catch (error) {
+      if (error instanceof NoAnswer) return { says: error.message, change: error.change }
+      throw error
+    }
+    return null
+  }
+
+  it('is one reading 15 K off: to look at that, not to run on', () => {
+    // 12 + 66.667·(1 - exp(-0.45)) = 36.16 °C at 5 min, less 15 K.
+    expect(why(off({ 5: -15 }))).toMatchObject({
+      says: expect.stringContaining('21.2 °C at 5 min lies furthest off the curve through the others, by 15.0 K'),
+      change: 'look at the reading that is named, and measure again'
+    })
+    expect(why(off({ 5: -15 }))?.says).not.toContain('evenly')
+  })
+
+  it('is that it begins when all is over: to begin at switch-on', () => {
+    // From one hour on exp(-5.4) = 0.0045 of 66.667 K is left to go: 0.3 K.
+    const late = Array.from({ length: 7 }, (_, i) => 3600 + 600 * i)
+    const readings = late.map(timeS => ({ timeS, blockC: 12 + (40 / 0.6) * (1 - Math.exp((-timeS * 0.6) / 400)) }))
+    expect(why(readings)).toMatchObject({
+      says: expect.stringContaining('nearly settled'),
+      change: expect.stringMatching(/^begin at switch-on/)
+    })
+  })
+
+  it('is that it ends too soon: to run on', () => {
+    // A hundred seconds of a time constant of 667 s, read every ten seconds.
+    const readings = RUN.map((_, i) => ({ timeS: 10 * i, blockC: 12 + (40 / 0.6) * (1 - Math.exp((-10 * i * 0.6) / 400)) }))
+    expect(why(readings)).toMatchObject({ says: expect.stringContaining('too evenly'), change: expect.stringMatching(/^run on/) })
+  })
 })
 
 it('what was assumed of the power stays said beside it', () => {

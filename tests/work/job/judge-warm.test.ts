@@ -436,6 +436,52 @@ describe('a heated part of its own', () => {
     )
     expect(two! - plain!).toBeCloseTo((28.125 * 2.75e-4) / 400e-6, 6)
   })
+  describe('on a casting whose thermostat', () => {
+    // 28.125 W over 0.3 W/K: the casting settles at 40 + 93.75 °C. The part stands 28.125·2.75e-4/400e-6 = 19.34 K above it.
+    const films = PLAIN.replace('size: 60 mm', 'film: 20 W/m2K, still-film: 10 W/m2K')
+    const at = (greatest: number, off: string, more = '') =>
+      judged(
+        CIRCUIT.replace('to: hot, bond: 0 ohm', 'to: hot, through: [{ thermostat: T2, resistance: 0 ohm }]').replace(
+          ', high: 15 V',
+          more || ', high: 15 V'
+        ) +
+          AIR +
+          warm(
+            films,
+            WANTED.replace('120 °C', `${greatest} °C`),
+            NONE,
+            BODY.replace('aluminium-grease', 'aluminium-bare'),
+            `thermostat: { off: ${off} }`
+          )
+      )
+    it('opens, is as much above that: 65 + 19.34 °C', () => {
+      expect(at(84, '60 °C ± 5 K').finding('warm/too-hot')).toMatchObject({ verdict: 'fail', value: expect.closeTo(84.34, 2) })
+      expect(at(84, '60 °C ± 5 K').finding('warm/needs-thermostat')?.says).toContain('the thermostat does not keep the limit')
+      expect(at(85, '60 °C ± 5 K').verdicts).toMatchObject({ 'warm/too-hot': 'pass', 'warm/needs-thermostat': 'pass' })
+    })
+    it('never opens, is as hot as without it: 133.75 + 19.34 °C', () => {
+      expect(at(150, '140 °C').finding('warm/too-hot')).toMatchObject({ verdict: 'fail', value: expect.closeTo(153.09, 2) })
+    })
+    it('opens, takes more from a higher bus: no pass where nobody told how high', () => {
+      expect(at(120, '60 °C ± 5 K', ' ').finding('warm/too-hot')).toMatchObject({
+        verdict: 'caution',
+        says: expect.stringContaining('source.high')
+      })
+    })
+    it('opens, is as far above as the power that its resistance at that temperature takes', () => {
+      // 8 ohm at 90 °C of its own, 0.4 % more a kelvin from 20 °C: 15²/(8·(1 + 0.004·(T - 20))/1.28) W over 400/275 W/K above 65 °C.
+      let partC = 65
+      for (let round = 0; round < 50; round++) partC = 65 + ((225 * 1.28) / (8 * (1 + 0.004 * (partC - 20)))) * 0.6875
+      const { finding, errors } = judged(
+        CIRCUIT.replace('to: hot, bond: 0 ohm', 'to: hot, through: [{ thermostat: T2, resistance: 0 ohm }]') +
+          AIR +
+          warm(films, WANTED, NONE, BODY.replace('aluminium-grease', 'aluminium-bare'), 'thermostat: { off: 60 °C ± 5 K }'),
+        head => head.replace('voltage: 12 V }', 'voltage: 12 V, resistance-change: { per-kelvin: 0.4 %/K, hot: 90 °C } }')
+      )
+      expect(errors).toEqual([])
+      expect(finding('warm/too-hot')?.value).toBeCloseTo(partC, 6)
+    })
+  })
 })
 
 describe('a heat test', () => {
@@ -476,6 +522,62 @@ describe('a heat test', () => {
     expect(Number(result('warm:warm.steady.hot')?.value)).toBeCloseTo(40 + 36, 1)
     const film = judged(CIRCUIT + AIR + warm(WANTED, NONE, test('still'), 'area: 0.03 m2, film: 20 W/m2K'))
     expect(Number(film.result('warm:warm.time-constant')?.value)).toBeCloseTo(420 / 0.6, 0)
+  })
+  describe('and the loss worked out for the other air', () => {
+    // 0.03 m2 at 20 W/m2K are 0.6 W/K, at 10 W/m2K 0.3 W/K; 0.07 of a black body at some 30 °C adds 0.03·0.07·6 = 0.013 W/K at most.
+    const at = (air: string, film: number, wanted = WANTED) =>
+      judged(
+        CIRCUIT +
+          AIR +
+          warm(
+            PLAIN.replace('size: 60 mm', `film: ${film} W/m2K, still-film: ${film} W/m2K`),
+            'emissivity: aluminium-rough',
+            wanted,
+            NONE,
+            test(air)
+          )
+      )
+    it('moving air takes no less than the 0.5 W/K of still air: 0.3 W/K cannot be', () => {
+      const { result, finding } = at('still', 10)
+      expect(Number(result('warm:warm.steady')?.value)).toBeCloseTo(4 + 18 / 0.5, 1)
+      expect(finding('warm/never-reaches')).toMatchObject({
+        verdict: 'caution',
+        says: expect.stringMatching(/in moving air it loses the 0\.500 W\/K .* of air that stood, though .* at most 0\.31\d W\/K/),
+        change: 'look at area, surface and film again, or run a heat test in moving air'
+      })
+      // 11 V make 15.1 W: 4 + 15.1/0.5 = 34.3 °C, and 4 + 15.1/0.31 = 52.8 °C.
+      expect(at('still', 10, WANTED.replace('3 K above dew', '36 °C')).verdicts['warm/never-reaches']).toBe('fail')
+    })
+    it('still air takes no more than the 0.5 W/K of moving air: 0.6 W/K cannot be', () => {
+      const { result, finding, verdicts } = at('moving', 20)
+      // 15 V make 28.1 W: 40 + 28.1/0.5 = 96.3 °C, and 40 + 28.1/0.6 = 86.9 °C.
+      expect(Number(result('warm:warm.steady.hot')?.high)).toBeGreaterThan(96.2)
+      expect(verdicts['warm/never-reaches']).toBe('pass')
+      expect(finding('warm/too-hot')).toMatchObject({
+        verdict: 'caution',
+        says: expect.stringMatching(/in still air it loses the 0\.500 W\/K .* of air that moved, though .* at least 0\.6\d\d W\/K/),
+        change: 'look at area, surface and film again, or run a heat test in still air'
+      })
+      const over = at('moving', 20, WANTED.replace('120 °C', '90 °C')).finding('warm/too-hot')
+      expect(over).toMatchObject({ verdict: 'fail', change: expect.stringMatching(/^look at area.*; then fit a thermostat/) })
+    })
+    it('that can be is what is reckoned with: more in moving air, less in still', () => {
+      for (const [air, film, rule] of [
+        ['still', 20, 'warm/never-reaches'],
+        ['moving', 10, 'warm/too-hot']
+      ] as const)
+        expect(at(air, film, WANTED.replace('120 °C', '150 °C')).finding(rule)).toMatchObject({
+          verdict: 'pass',
+          says: expect.not.stringContaining('air-was')
+        })
+    })
+    it('is not asked for what takes no part: surface and machine untold where the test gives the loss', () => {
+      const untold = judged(
+        CIRCUIT + AIR + warm('area: 0.03 m2, film: 20 W/m2K, still-film: 20 W/m2K', WANTED.replace('120 °C', '90 °C'), NONE, test('moving'))
+      )
+      expect(untold.finding('warm/too-hot')?.says).toContain('air-was')
+      expect(untold.finding('warm/too-hot')?.says).not.toContain('reckoned without')
+    })
   })
   it('that tells nothing has no answer, in words', () => {
     const even = test('moving').replace(/metal: [\d.]+/g, 'metal: 12')
