@@ -14,6 +14,10 @@ describe('an inrush', () => {
       value: { currentA: { value: 20, low: 18, high: 22, at: ['inrush'] }, timeS: { value: 0.5, low: 0.5, high: 0.5, at: ['inrush'] } }
     })
   })
+  it('may be of no current, and of none below', () => {
+    expect(readInrush('0 A, 1 s').ok).toBe(true)
+    expect(readInrush('-1 A, 1 s').ok).toBe(false)
+  })
   it.each(['20 A', '', '20 A,0.5 s,1 s'])('shows for "%s" how it is written', text => {
     expect(readInrush(text)).toEqual({
       ok: false,
