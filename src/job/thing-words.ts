@@ -44,11 +44,12 @@ function isJoint(thing: string): boolean {
   return ENDS_AS_JOINT.test(name!) || remarks.some(isOne)
 }
 
-/** What stands in its place decides. */
-const REPLACED = /^.*\breplaced (?:by|with)\b/is
+/** What stands in its place decides; a new one is what it was. */
+const REPLACED = /^.*\breplaced (?:by|with)\b(?! (?:an? |the )?(?:new|same|like|another|other|better|stronger)\b)/is
 const OUT_OF_USE =
-  /(?<!\bnot )\b(?:by-?passed|bridged|jumpered|strapped|shorted(?: out)?|linked out|not fitted|removed|defeated|(?:welded|stuck|jammed|wedged|taped|tied|failed) (?:closed|shut|on(?=\W*$)))\b/i
+  /(?<!\bnot )\b(?:by-?passed|bridged|jumpered|strapped|shorted(?: out)?|linked out|not fitted|removed|defeated|(?:welded|stuck|jammed|wedged|taped|tied|failed|locked) (?:closed|shut|on(?=\W*$))|(?:welded|missing|pulled(?: out)?)(?=\W*$))\b/i
 /** `NO switch` is normally open. */
 const NONE =
   /\b[Nn]o (?:switch|relay|fuse|breaker|isolator)\b|\bNO (?:SWITCH|RELAY|FUSE|BREAKER|ISOLATOR)\b|\bwithout (?:an? |any )?(?:switch|relay)\b/
-const EMPTY = /\bempty\b.*\bholder\b|\bholder\b.*\bempty\b|\bholder without (?:an? |any )?fuse\b/i
+const EMPTY =
+  /\bdummy (?:fuse|switch|relay)\b|\bempty\b.*\b(?:holder|slot)\b|\b(?:holder|slot)\b.*\bempty\b|\bholder without (?:an? |any )?fuse\b/i

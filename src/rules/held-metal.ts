@@ -62,3 +62,7 @@ export function heldBus(held: Held, { steadyBus, steadyHigh }: SteadyBus): Stead
   const mayOpen = held !== null && held !== 'untold' && !held.opens && !((held.onMarginK?.low ?? -1) >= 0)
   return { steadyBus, steadyHigh: steadyHigh === true && mayOpen }
 }
+
+/** What helps where a part stands above the casting that its thermostat sits on. */
+export const LESS_ABOVE =
+  'fit less power, more contact or a better joint between the heated part and the casting, or a thermostat that opens sooner: it sits on the casting, and the part is hotter'

@@ -1,6 +1,7 @@
 import { type Bounded, exactly } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { steadyC } from '../../trade/heat/heating.ts'
+import { LESS_ABOVE } from '../held-metal.ts'
 import { atMost, figure, type Limit, notJudged, plainly } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import type { Judged, Rule } from '../rule.ts'
@@ -55,9 +56,6 @@ function onCasting(judged: Judged, { heldC, thermostatC }: Pick<Off, 'heldC' | '
   const isOver = judged.verdict === 'fail' || (judged.margin ?? 0) < 0
   return isOver && standsAbove({ heldC, thermostatC }) ? { ...judged, change: LESS_ABOVE } : judged
 }
-
-const LESS_ABOVE =
-  'fit less power, more contact or a better joint between the heated part and the casting, or a thermostat that opens sooner: it sits on the casting, and the part is hotter'
 
 /** The thermostat counts where without it the hottest spot would get hotter. It cools nothing: in hotter air the metal gets as hot as the air. */
 function held(hot: Exclude<Subject['hot'], Missing>, limit: Limit, { heldC, thermostatC, hotAirC }: Off): Judged | null {

@@ -1,17 +1,16 @@
-import { SOURCE } from '../../fitting/circuit-parts.ts'
 import type { Finding } from '../../rules/finding.ts'
 import { type Unsure, unsureOf } from '../../rules/missing.ts'
 import { asked, type Rule } from '../../rules/rule.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns } from './circuit-wiring.ts'
 import { openRuns } from './guards-in.ts'
+import { inUse } from './in-use.ts'
 import { carriesMore } from './most-carried.ts'
-import { changed } from './nearest-feeding.ts'
 import { switchNames } from './position-name.ts'
 import type { Position } from './positions-of.ts'
 
 /** Of several positions the one with the highest figure: as it is drawn, unless another has more. */
-export function highestOf(positions: Positions, figureOf: (position: Position) => number | undefined): Position {
+export function highestOf(positions: readonly [Position, ...Position[]], figureOf: (position: Position) => number | undefined): Position {
   return positions.reduce((most, one) => (carriesMore(figureOf(one) ?? 0, figureOf(most) ?? 0) ? one : most))
 }
 
@@ -31,37 +30,21 @@ interface Feeding {
   readonly first: Position
   /** Where most is lost on its way. */
   readonly most: Position
-  /**
-   * Where it gets least power: with the source of the bus on, or as near to how the switches are drawn as it is fed at all. Of several
-   * alike that with the fewest switches changed.
-   */
+  /** Where it gets least power while somebody has it on; of several alike that with the fewest switches changed. */
   readonly least: Position
 }
 
 /** Positions in which a load is fed. */
-export function feeding({ positions: { worked } }: CircuitJudged, name: string): Feeding {
+export function feeding(judged: CircuitJudged, name: string): Feeding {
+  const { worked } = judged.positions
   const [first = worked[0], ...others] = worked.filter(({ fed }) => fed.has(name))
   if (others.length === 0) return { first, most: first, least: first }
   const all = [first, ...others] as const
   return {
     first,
     most: highestOf(all, at => loadIn(at, name).dropPercent?.high),
-    least: highestOf(inUse(worked[0], all, name), at => -loadIn(at, name).powerW.low)
+    least: highestOf(inUse(judged, all, name), at => -loadIn(at, name).powerW.low)
   }
-}
-
-type Positions = readonly [Position, ...Position[]]
-
-/** Those that feed it with the fewest switches changed, and further away those in which the source of the bus does. */
-function inUse(drawn: Position, positions: Positions, name: string): Positions {
-  const far = ({ fit }: Position) => changed(openRuns(drawn.fit), openRuns(fit))
-  const [first, ...others] = positions.toSorted((a, b) => far(a) - far(b))
-  return [first!, ...others.filter(at => far(at) === far(first!) || isByBus(at, name))]
-}
-
-function isByBus({ fit }: Position, name: string): boolean {
-  const { way } = fit.loads.find(load => load.name === name)!
-  return way?.sources.flat().includes(SOURCE) ?? false
 }
 
 export function offCount({ fit }: Position): number {

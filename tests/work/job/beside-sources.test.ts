@@ -57,3 +57,30 @@ it('a heater is not asked what it gets with the source of the bus cut off', () =
   expect(weak('closed')).toEqual(['pass'])
   expect(weak('open')).toEqual(['fail'])
 })
+
+it.each([
+  ['one', 'closed', 'open'],
+  ['two', 'open', 'closed'],
+  ['none', 'open', 'open']
+])('a selector drawn on %s: what a heater gets of the second battery is asked too', (_, one, two) => {
+  const found = judged(
+    `{ from: bus, to: h, ${SWITCH('Q1', one)} }`,
+    `{ from: second, to: c, bond: 1 ohm }`,
+    `{ from: c, to: h, ${SWITCH('Q2', two)} }`
+  )
+  expect(found('heater/weak', '.heater')).toEqual(['fail'])
+})
+
+it.each([
+  ['high', 'closed', 'open'],
+  ['low', 'open', 'closed'],
+  ['both', 'closed', 'closed']
+])('a heater on the second battery alone, drawn on %s, is asked on low', (_, high, low) => {
+  const found = judged(
+    `{ from: second, to: c, bond: 10 mohm }`,
+    `{ from: c, to: h, ${SWITCH('HI', high)} }`,
+    `{ from: c, to: d, ${SWITCH('LO', low)} }`,
+    `{ from: d, to: h, bond: 1 ohm }`
+  )
+  expect(found('heater/weak', '.heater')).toEqual(['fail'])
+})
