@@ -176,7 +176,7 @@ export const THREAD: Guards = {
     }
   },
   'thread/parallel-pipe.ts ISO_228': {
-    numbers: 45,
+    numbers: 60,
     rows: 'identify-parallel-pipe.test.ts',
     // The Whitworth form: minor = major − 2 · 0.640327 P (memory); no tolerance takes the crest away.
     plausible: cells => {
