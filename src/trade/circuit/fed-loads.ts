@@ -9,7 +9,8 @@ export function fedLoads(switching: Switching, position: Opened): ReadonlySet<st
   return new Set(switching.loads.flatMap(({ name }) => (isFed(switching, position, name) ? [name] : [])))
 }
 
-function isFed({ runs, loads, sources }: Switching, position: Opened, load: string): boolean {
+/** Whether a source drives a current through a load. */
+export function isFed({ runs, loads, sources }: Pick<Switching, 'runs' | 'loads' | 'sources'>, position: Opened, load: string): boolean {
   return loadWay({ runs: runs.filter(({ id }) => !position.has(id)), loads }, sources, load) !== null
 }
 

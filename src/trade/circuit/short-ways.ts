@@ -1,6 +1,7 @@
 import { closings, type Opened } from './closings.ts'
+import { isFed } from './fed-loads.ts'
 import { leadsBeside } from './leads-beside.ts'
-import { loadWay, type SourceLine } from './load-way.ts'
+import type { SourceLine } from './load-way.ts'
 import { soundIn, unshortedIn } from './sound-position.ts'
 import { closedMost } from './starting-positions.ts'
 import type { Switching } from './switching.ts'
@@ -27,15 +28,13 @@ export function shortWays(switching: Switching): (at: Ends) => readonly Opened[]
   const { sources, runs, switchable } = switching
   const starts = sources.length < 2 && soundIn(switching)(NONE) ? [NONE] : closedMost(switching)
   const beside = switchable.filter(id => leadsBeside(switching, id))
-  return at => starts.filter(start => isFed(at, start)).flatMap(start => [start, ...alone(at, start)])
+  return at =>
+    starts
+      .filter(start => isFed({ runs, sources, loads: [{ name: SHORT, ...at }] }, start, SHORT))
+      .flatMap(start => [start, ...alone(at, start)])
 
   function alone(at: Ends, start: Opened): readonly Opened[] {
     return waysAlone(switching, beside, { start, line: { id: SHORT, ...at }, loads: [] })
-  }
-
-  function isFed(at: Ends, opened: Opened): boolean {
-    const closed = runs.filter(({ id }) => !opened.has(id))
-    return loadWay({ runs: closed, loads: [{ name: SHORT, ...at }] }, sources, SHORT) !== null
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Opened } from './closings.ts'
+import { isFed } from './fed-loads.ts'
 import { nothingInVain } from './fewest-closed.ts'
-import { loadWay, type SourceLine } from './load-way.ts'
+import type { SourceLine } from './load-way.ts'
 import { sharingLoop } from './same-loop.ts'
 import type { Switching } from './switching.ts'
 
@@ -17,14 +18,14 @@ export function waysAlone(switching: Switching, beside: readonly string[], { sta
   if (beside.length === 0) return []
   const { runs, sources } = switching
   const closed = runs.filter(({ id }) => !start.has(id))
+  const named = [...loads, line].map(one => ({ ...one, name: one.id }))
   const feeding = sources.filter(source => isFedBy(start, source))
-  const isFed = (opened: Opened) => feeding.every(source => isFedBy(opened, source))
+  const isFedAlike = (opened: Opened) => feeding.every(source => isFedBy(opened, source))
   const carries = sharingLoop([...closed, ...loads, ...sources], line)
   const apart = closed.flatMap(run => (beside.includes(run.id) && carries.has(run) ? [run.id] : []))
-  return nothingInVain({ most: start, closed: apart, isFed }).filter(({ size }) => size > start.size)
+  return nothingInVain({ most: start, closed: apart, isFed: isFedAlike }).filter(({ size }) => size > start.size)
 
   function isFedBy(opened: Opened, source: SourceLine): boolean {
-    const left = runs.filter(({ id }) => !opened.has(id))
-    return loadWay({ runs: left, loads: [...loads, line].map(one => ({ ...one, name: one.id })) }, [source], line.id) !== null
+    return isFed({ runs, loads: named, sources: [source] }, opened, line.id)
   }
 }

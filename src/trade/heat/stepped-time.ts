@@ -1,7 +1,6 @@
+import { answered } from '../../formula/answered.ts'
 import { fact } from '../../formula/formula.ts'
 import type { Plain } from '../../formula/given.ts'
-import { NoAnswer } from '../../formula/no-answer.ts'
-import { OutsideRange } from '../../formula/outside-range.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { coupledCurve } from './coupled-curve.ts'
 import type { TwoNode } from './two-node.ts'
@@ -27,11 +26,6 @@ export function steppedToTargetS(x: Plain<TwoNode>, expectedS: number): number |
 }
 
 function courseOf(x: Plain<TwoNode>, lastS: number) {
-  try {
-    return coupledCurve(x, { lastS, stepCount: STEPS })
-  } catch (error) {
-    // Films may leave their range on the way, though not at the end.
-    if (error instanceof NoAnswer || error instanceof OutsideRange) return []
-    throw error
-  }
+  // Films may leave their range on the way, though not at the end.
+  return answered(() => coupledCurve(x, { lastS, stepCount: STEPS })) ?? []
 }

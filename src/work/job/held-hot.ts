@@ -1,10 +1,9 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
 import { heatedHeld } from '../../fitting/heated-circuit.ts'
 import { type HeldFit, heldFit } from '../../fitting/held-fit.ts'
+import { answered } from '../../formula/answered.ts'
 import { type Bounded, boundsOf } from '../../formula/bounds.ts'
 import type { Given } from '../../formula/given.ts'
-import { NoAnswer } from '../../formula/no-answer.ts'
-import { OutsideRange } from '../../formula/outside-range.ts'
 import { bodyOf } from './block-of.ts'
 import { withCircuit } from './heated-circuit-of.ts'
 import type { WarmGiven } from './warm-trees.ts'
@@ -14,10 +13,5 @@ export function heldHot({ job, heaters }: Omit<WarmGiven, 'test'>, offC: Given |
   if (offC === null) return null
   const tree: HeldFit = { heatersW: heaters.map(({ hotW }) => hotW), offC, joint: bodyOf(job.warm.body) }
   if (coupled === null) return boundsOf(tree, heldFit).hottestC
-  try {
-    return boundsOf(withCircuit(job, coupled, { heaters, warm: tree }), heatedHeld).hottestC
-  } catch (error) {
-    if (error instanceof NoAnswer || error instanceof OutsideRange) return null
-    throw error
-  }
+  return answered(() => boundsOf(withCircuit(job, coupled, { heaters, warm: tree }), heatedHeld).hottestC)
 }

@@ -1,6 +1,6 @@
 import { SOURCE } from '../../fitting/circuit-parts.ts'
 import type { Opened } from '../../trade/circuit/closings.ts'
-import { loadWay } from '../../trade/circuit/load-way.ts'
+import { isFed } from '../../trade/circuit/fed-loads.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { countedIn, openRuns } from './guards-in.ts'
 import { changed } from './nearest-feeding.ts'
@@ -22,8 +22,7 @@ export function inUse({ guards, positions: { worked } }: CircuitJudged, feeding:
 
   /** Fed without anything closed that is drawn open. */
   function runsOn(open: Opened): boolean {
-    const { runs, loads, sources } = countedIn(guards)
-    return loadWay({ runs: runs.filter(({ id }) => !open.has(id) && !drawn.has(id)), loads }, sources, name) !== null
+    return isFed(countedIn(guards), new Set([...open, ...drawn]), name)
   }
 }
 

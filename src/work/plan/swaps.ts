@@ -1,8 +1,7 @@
 import { holeFit } from '../../fitting/hole-fit.ts'
+import { answered } from '../../formula/answered.ts'
 import { boundsOf } from '../../formula/bounds.ts'
 import { Given } from '../../formula/given.ts'
-import { NoAnswer } from '../../formula/no-answer.ts'
-import { OutsideRange } from '../../formula/outside-range.ts'
 import { silently } from '../../formula/working.ts'
 import { neckOnRim } from '../../job/neck-on-rim.ts'
 import { showNumber } from '../../quantity/show.ts'
@@ -72,12 +71,7 @@ interface Fitted {
 }
 
 function seatOf({ job, hole, part }: Fitted) {
-  try {
-    return silently(() => boundsOf(holeFitOf(job, hole, part), holeFit).seat)
-  } catch (error) {
-    if (error instanceof NoAnswer || error instanceof OutsideRange) return null
-    throw error
-  }
+  return answered(() => silently(() => boundsOf(holeFitOf(job, hole, part), holeFit).seat))
 }
 
 /** Whether its thread, its end or its neck meets the hole before the shoulder lands. */
