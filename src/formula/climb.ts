@@ -41,7 +41,7 @@ function placesAlong({ low, high, value }: Given): readonly number[] {
 }
 
 /** The same seen from one end: just inside it, the nominal, the far end. */
-export function placesFrom(end: number, { low, high, value }: Given): readonly number[] {
+export function placesFrom(end: number, { low, high, value }: Given): readonly [inside: number, nominal: number, far: number] {
   const step = INSIDE * (high - low)
   return end === low ? [low + step, value, high] : [high - step, value, low]
 }

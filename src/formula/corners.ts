@@ -1,14 +1,12 @@
-import { isMore, type Loose, placesFrom } from './climb.ts'
+import type { Loose } from './climb.ts'
 import { change, type Evaluator, nudgedAt } from './evaluator.ts'
 import type { Moves } from './moves.ts'
-import { NoAnswer } from './no-answer.ts'
-import { OutsideRange } from './outside-range.ts'
-import { type Values, withAt } from './values.ts'
+import type { Values } from './values.ts'
 
 type Side = -1 | 0 | 1
 
 /** To which of its ends each loose input goes: -1 low, 1 high; 0 where it moves nothing from the nominal, and stands anywhere. */
-interface Toward {
+export interface Toward {
   readonly toward: readonly Side[]
 }
 
@@ -21,17 +19,9 @@ export interface Search extends Toward {
 }
 
 /** A point that is a corner for several searches at once. */
-interface Corner {
+export interface Corner {
   readonly toward: Side[]
   readonly searches: Search[]
-}
-
-/** What stands at a corner and around it, worked out once for all results. */
-export interface Looked extends Toward {
-  readonly values: Values
-  readonly base: Values
-  /** By loose input: all results with that input at each place that is looked at from the corner. */
-  readonly along: readonly (readonly Values[])[]
 }
 
 export function searchOf(leaf: number, sign: 1 | -1, { down, up }: Moves): Search {
@@ -71,41 +61,6 @@ export function isWhole({ toward: a }: Toward, { toward: b }: Toward): boolean {
 function join({ toward, searches }: Corner, search: Search): void {
   for (let j = 0; j < toward.length; j++) if (toward[j] === 0) toward[j] = search.toward[j]!
   searches.push(search)
-}
-
-/** Every result at a corner and along each loose input from there; nothing where one of these points has no answer. */
-export function lookedAt(corner: Toward, evaluator: Evaluator, loose: readonly Loose[]): Looked | undefined {
-  const values = placed(corner, evaluator, loose)
-  const { at } = evaluator
-  try {
-    const base = at(values)
-    const along = loose.map(({ given, i }) => placesFrom(values[i]!, given).map(x => at(withAt(values, i, x))))
-    return { toward: corner.toward, values, base, along }
-  } catch (error) {
-    if (error instanceof OutsideRange || error instanceof NoAnswer) return undefined
-    throw error
-  }
-}
-
-/** The inputs at a corner: what may stand anywhere stands at its low end. */
-export function placed({ toward }: Toward, { nominal }: Evaluator, loose: readonly Loose[]): Values {
-  const values = nominal.slice()
-  for (let j = 0; j < loose.length; j++) {
-    const { given, i } = loose[j]!
-    values[i] = toward[j]! > 0 ? given.high : given.low
-  }
-  return values
-}
-
-/** Whether the shared corner is the worst end of one search: nothing along any input is worth more, and what should not move it does not. */
-export function isWorst({ leaf, sign, toward }: Search, { base, along }: Looked): boolean {
-  const best = base[leaf]!
-  for (let j = 0; j < along.length; j++)
-    for (const numbers of along[j]!) {
-      const number = numbers[leaf]!
-      if (toward[j] === 0 ? change(best, number) !== 0 : isMore(sign * number, sign * best)) return false
-    }
-  return true
 }
 
 /** Which results a small step of each assumed input moves, at one point. */

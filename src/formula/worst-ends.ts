@@ -1,7 +1,8 @@
 import { climb, type Loose } from './climb.ts'
-import { cornersOf, isWhole, isWorst, type Looked, lookedAt, movedAt, placed, type Search, searchOf } from './corners.ts'
+import { cornersOf, isWhole, movedAt, type Search, searchOf } from './corners.ts'
 import type { Evaluator } from './evaluator.ts'
 import type { Given } from './given.ts'
+import { isWorst, type Looked, lookedAt, placed } from './looked.ts'
 import type { Moves } from './moves.ts'
 import type { Values } from './values.ts'
 
