@@ -49,10 +49,10 @@ interface Together<R> {
 
 type Loads = ReturnType<typeof settledLoads>['loads']
 
-function together<R extends { readonly hottestC: number }>({ circuit, warming, leastC, at }: Together<R>) {
+function together<R extends { readonly partC: number }>({ circuit, warming, leastC, at }: Together<R>) {
   const fedW = (loads: Loads) => loads.filter(({ name }) => warming.includes(name)).map(({ powerW }) => powerW)
   const warmedBy = (partC: number) => at(fedW(settledLoads(circuit, heatersAt(warming, partC)).loads))
-  const partC = silently(() => settledC(trialC => hottestC(() => warmedBy(trialC)), leastC))
+  const partC = silently(() => settledC(trialC => partOf(() => warmedBy(trialC)), leastC))
   const fed = circuitFit(circuit, heatersAt(warming, partC))
   return { fed, warmed: at(fedW(fed.loads)) }
 }
@@ -62,9 +62,9 @@ function heatersAt(warming: readonly string[], partC: number): HeaterC {
 }
 
 /** On the way a trial may be hotter than films are worked out for: how hot that would be is enough to turn back. */
-function hottestC(warmed: () => { readonly hottestC: number }): number {
+function partOf(warmed: () => { readonly partC: number }): number {
   try {
-    return warmed().hottestC
+    return warmed().partC
   } catch (error) {
     if (error instanceof OutsideRange && error.input === 'surfaceC') return error.value
     throw error

@@ -1,6 +1,5 @@
 import type { Given, Plain } from '../formula/given.ts'
-import type { Body } from '../trade/heat/block.ts'
-import { bodyC, jointWPerK } from '../trade/heat/conduction.ts'
+import { type Body, bodiesC, partC } from '../trade/heat/heated-parts.ts'
 
 /** A heated part when the thermostat on its casting takes the power off. */
 export interface HeldFit {
@@ -10,9 +9,8 @@ export interface HeldFit {
   readonly joint: Pick<Body, 'contactMm2' | 'contactM2KPerW'> | null
 }
 
-/** The hottest spot then: until it opens, the part stands as far above the casting as its power drives it. */
+/** The casting then, and each part: until it opens, a part stands as far above the casting as its power drives it. */
 export function heldFit({ heatersW, offC, joint }: Plain<HeldFit>) {
-  if (joint === null) return { hottestC: offC }
-  const powerW = heatersW.reduce((sum, heaterW) => sum + heaterW, 0)
-  return { hottestC: bodyC({ castingC: offC, powerW, jointWPerK: jointWPerK(joint) }) }
+  const bodies = bodiesC(joint, offC, heatersW)
+  return { steadyC: offC, bodiesC: bodies, partC: partC(offC, bodies) }
 }

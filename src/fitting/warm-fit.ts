@@ -4,6 +4,7 @@ import { jointWPerK } from '../trade/heat/conduction.ts'
 import { airAtPartC, type Cooling } from '../trade/heat/cooling.ts'
 import { coupledAt } from '../trade/heat/coupled.ts'
 import { type Dew, dew, type OverIce } from '../trade/heat/dew.ts'
+import { allW } from '../trade/heat/heated-parts.ts'
 import * as heating from '../trade/heat/heating.ts'
 import { heldBy, type Thermostat } from '../trade/heat/held-by.ts'
 import { surfaceMarginK } from '../trade/heat/moist-air.ts'
@@ -34,12 +35,11 @@ export interface WarmFit {
 /** `ice` is settled once, so that bounds that cross 0 °C do not make a frost point come and go. */
 export function warmFit({ heatersW, air, block, startC, target, thermostat }: Plain<WarmFit>, ice: OverIce | null) {
   const around = coldAround(air)
-  const powerW = heatersW.reduce((sum, heaterW) => sum + heaterW, 0)
   const pointC = pointOf(air, ice)
   const targetC = targetOf(target, pointC)
-  const warmed = warmBlock(block, { powerW, startC, targetC, ...around })
+  const warmed = warmBlock(block, { heatersW, startC, targetC, ...around })
   return {
-    powerW,
+    powerW: allW(heatersW),
     targetC,
     airAtPartC: around.airC,
     dewMarginK: pointC === null ? null : surfaceMarginK({ surfaceC: warmed.steadyC, pointC }),
@@ -52,9 +52,9 @@ export function warmFit({ heatersW, air, block, startC, target, thermostat }: Pl
 /** The same with the temperature of the casting at any time: by two exponentials where the heated part is told apart, else by one. */
 export function warmingOf(fit: Plain<WarmFit>, ice: OverIce | null) {
   const warmed = warmFit(fit, ice)
-  const { block, startC, air } = fit
-  const { steadyC, timeConstantS, powerW, targetC } = warmed
-  const pair = asPair(block, { powerW, startC, targetC, ...coldAround(air) })
+  const { block, startC, air, heatersW } = fit
+  const { steadyC, timeConstantS, targetC } = warmed
+  const pair = asPair(block, { heatersW, startC, targetC, ...coldAround(air) })
   if (pair === null) return { ...warmed, castingAtC: (timeS: number) => heating.blockC({ steadyC, startC, timeS, timeConstantS }) }
   const coupled = pairOf(pair).pair
   const settled = settledPair(coupled)
@@ -63,8 +63,7 @@ export function warmingOf(fit: Plain<WarmFit>, ice: OverIce | null) {
 
 /** A second opinion on the time, with film and radiation as they change on the way. Null but for a heated part told apart. */
 export function steppedFit({ heatersW, air, block, startC, target }: Plain<WarmFit>, ice: OverIce | null): number | null {
-  const powerW = heatersW.reduce((sum, heaterW) => sum + heaterW, 0)
-  const course = { powerW, startC, targetC: targetOf(target, pointOf(air, ice)), ...coldAround(air) }
+  const course = { heatersW, startC, targetC: targetOf(target, pointOf(air, ice)), ...coldAround(air) }
   const pair = asPair(block, course)
   return pair === null ? null : steppedToTargetS(pair, twoNode(pair).timeToTargetS ?? 0)
 }
@@ -94,16 +93,9 @@ export interface HotFit {
 }
 
 export function hotFit({ heatersW, hotC, altitudeM, block }: Plain<HotFit>) {
-  const powerW = heatersW.reduce((sum, heaterW) => sum + heaterW, 0)
-  const { steadyC, bodyC, hottestC, filmWPerM2K } = warmBlock(block, {
-    airC: hotC,
-    machineC: hotC,
-    altitudeM,
-    powerW,
-    startC: hotC,
-    targetC: null
-  })
-  return { powerW, steadyC, bodyC, hottestC, filmWPerM2K }
+  const course = { airC: hotC, machineC: hotC, altitudeM, startC: hotC, targetC: null }
+  const { steadyC, bodiesC, partC, filmWPerM2K } = warmBlock(block, { heatersW, ...course })
+  return { powerW: allW(heatersW), steadyC, bodiesC, partC, filmWPerM2K }
 }
 
 /** What a heater of fixed resistance must give in the cold at low bus, and may give in the heat at high bus. */
@@ -120,10 +112,12 @@ export interface WindowFit {
   readonly follows: Follows | null
   /** The heated part, where it is told apart. */
   readonly body: Block['body']
+  /** What the strongest heater gives of what all give. */
+  readonly strongest: number
 }
 
 export function windowFit(
-  { air, target, moving, hotC, limitC, still, ratedV, lowV, highV, follows, body }: Plain<WindowFit>,
+  { air, target, moving, hotC, limitC, still, ratedV, lowV, highV, follows, body, strongest }: Plain<WindowFit>,
   ice: OverIce | null
 ) {
   const around = coldAround(air)
@@ -134,6 +128,6 @@ export function windowFit(
     hot: { limitC, around: { airC: hotC, machineC: hotC, altitudeM: air.altitudeM }, loss: still, busV: highV },
     ratedV,
     follows,
-    jointKPerW: body === null ? 0 : 1 / jointWPerK(body)
+    jointKPerW: body === null ? 0 : strongest / jointWPerK(body)
   })
 }

@@ -13,11 +13,11 @@ const MOVING_FILMS = ['churchill-bernstein', 'hilpert', 'flat-plate', 'mixed-cyl
 
 /** The heated part by itself: a second node. */
 const BODY = map(
-  'the heated part as a body of its own, hotter than the casting by what its joint holds back',
+  'the heated part as a body of its own, hotter than the casting by what its joint holds back; of several heaters one of them, all being alike',
   {
-    mass: quantity('mass', 'mass of it', { required: true, example: '41 g', measure: 'scales' }),
+    mass: quantity('mass', 'mass of one', { required: true, example: '41 g', measure: 'scales' }),
     material: word(readMaterial, 'what it is made of, or its specific heat', { required: true, example: 'brass' }),
-    contact: quantity('area', 'where it touches the casting: thread flanks and shoulder', { required: true, example: '420 mm2' }),
+    contact: quantity('area', 'where one touches the casting: thread flanks and shoulder', { required: true, example: '420 mm2' }),
     joint: choice(CONTACT_NAMES, 'what the joint is like: figures for flat faces, none was found for a thread', {
       required: true,
       example: 'aluminium-pressed'

@@ -1,7 +1,7 @@
 import type { Given, Plain } from '../../formula/given.ts'
 import { type CastingLoss, outAt, outOf } from './casting-loss.ts'
-import * as conduction from './conduction.ts'
 import { buoyancyAt, type Film } from './film.ts'
+import { allW, asOne, type Body, bodiesC, partC } from './heated-parts.ts'
 import * as heating from './heating.ts'
 import { type TwoNode, twoNode } from './two-node.ts'
 import { warmUp } from './warm-up.ts'
@@ -30,14 +30,6 @@ export type Loss =
 
 type Surface = Extract<Plain<Loss>, { readonly by: 'surface' }>
 
-/** The heated part as a body of its own. */
-export interface Body {
-  readonly massKg: Given
-  readonly heatJPerKgK: Given
-  readonly contactMm2: Given
-  readonly contactM2KPerW: Given
-}
-
 export interface Block {
   readonly capacity: Capacity
   readonly loss: Loss
@@ -53,40 +45,42 @@ export interface Around {
 }
 
 interface Course extends Around {
-  readonly powerW: number
+  readonly heatersW: readonly number[]
   readonly startC: number
   readonly targetC: number | null
 }
 
-/** Where a block settles, how soon, and its hottest spot: the heated part where that is told apart. */
+/** Where a block settles and how soon, and how far above it the heated parts, where they are told apart. */
 export function warmBlock(block: Plain<Block>, course: Course) {
   const pair = asPair(block, course)
-  return pair === null ? oneBody(block, course) : twoBodies(pair, block, course)
+  const warmed = pair === null ? oneBody(block, course) : twoBodies(pair, block, course)
+  const bodies = bodiesC(block.body, warmed.steadyC, course.heatersW)
+  return { ...warmed, bodiesC: bodies, partC: partC(warmed.steadyC, bodies) }
 }
 
-function oneBody({ capacity, loss, body }: Plain<Block>, course: Course) {
-  const { powerW, startC, targetC, airC } = course
+function oneBody({ capacity, loss }: Plain<Block>, course: Course) {
+  const { heatersW, startC, targetC, airC } = course
+  const powerW = allW(heatersW)
   const out = loss.by === 'test' ? { outWPerK: loss.lossWPerK, outC: airC, filmWPerM2K: null } : outOf(castingLoss(loss, course), powerW)
   const capacityJPerK = capacity.by === 'test' ? capacity.capacityJPerK : heating.capacityJPerK(capacity)
   const warmed = warmUp({ powerW, capacityJPerK, lossWPerK: out.outWPerK, airC: out.outC, startC, targetC })
   const { steadyC, timeConstantS, holdMarginK, timeToTargetS } = warmed
   const figures = filmFigures({ capacity, loss }, course, { steadyC, filmWPerM2K: out.filmWPerM2K })
-  // Settled, all of the power goes through the joint, however loss and capacity were found.
-  const bodyC = body === null ? null : conduction.bodyC({ castingC: steadyC, powerW, jointWPerK: conduction.jointWPerK(body) })
-  return { steadyC, timeConstantS, holdMarginK, timeToTargetS, bodyC, hottestC: bodyC ?? steadyC, ...figures }
+  return { steadyC, timeConstantS, holdMarginK, timeToTargetS, ...figures }
 }
 
 function twoBodies(pair: Plain<TwoNode>, block: Plain<Block>, course: Course) {
-  const { castingC: steadyC, bodyC, slowS: timeConstantS, holdMarginK, timeToTargetS, filmWPerM2K } = twoNode(pair)
+  const { castingC: steadyC, slowS: timeConstantS, holdMarginK, timeToTargetS, filmWPerM2K } = twoNode(pair)
   const figures = filmFigures(block, course, { steadyC, filmWPerM2K })
-  return { steadyC, timeConstantS, holdMarginK, timeToTargetS, bodyC, hottestC: bodyC, ...figures }
+  return { steadyC, timeConstantS, holdMarginK, timeToTargetS, ...figures }
 }
 
 /** A block as a pair of bodies, where it is told as one. */
 export function asPair({ capacity, loss, body }: Plain<Block>, course: Course): Plain<TwoNode> | null {
   if (body === null || capacity.by === 'test' || loss.by === 'test') return null
-  const { powerW, startC, targetC } = course
-  return { powerW, body, casting: capacity, joint: body, loss: castingLoss(loss, course), startC, targetC }
+  const { heatersW, startC, targetC } = course
+  const parts = asOne(body, heatersW.length)
+  return { powerW: allW(heatersW), body: parts, casting: capacity, joint: parts, loss: castingLoss(loss, course), startC, targetC }
 }
 
 /** Film, and the two numbers that tell how far it and the one temperature may be trusted. */

@@ -11,7 +11,7 @@ export interface PowerWindow {
   readonly hot: { readonly limitC: number; readonly around: Around; readonly loss: Plain<Loss>; readonly busV: number }
   readonly ratedV: number
   readonly follows: { readonly resistanceChangePerK: number; readonly hotC: number } | null
-  /** How much hotter than the casting the heated part gets by one watt. */
+  /** How much hotter than the casting the hottest heated part gets by one watt of all heaters. */
   readonly jointKPerW: number
 }
 

@@ -4,6 +4,7 @@ import type { Job } from '../../job/read-job.ts'
 import { UNTOLD_SURFACE } from '../../job/taken.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import type { Loss } from '../../trade/heat/block.ts'
+import { allW } from '../../trade/heat/heated-parts.ts'
 import { blockOf, type FittedTest, type JobWarm } from './block-of.ts'
 import { NO_WAY } from './casting-feed.ts'
 import { coldAirOf, type JobSurroundings, NO_AIR, noPointOf } from './cold-air-of.ts'
@@ -91,8 +92,15 @@ export function windowTree({ job, heaters, test }: WarmGiven, cold: WarmFit | Mi
     limitC: warm.limit.greatest,
     still: still.loss,
     ...bus,
-    body: block.body
+    body: block.body,
+    strongest: strongestOf(heaters.map(({ powerW }) => powerW.value))
   }
+}
+
+/** As they stand to each other now, so whatever all of them give. */
+function strongestOf(heatersW: readonly number[]): number {
+  const powerW = allW(heatersW)
+  return powerW > 0 ? Math.max(...heatersW) / powerW : 1
 }
 
 /** The lowest and the highest voltage that any of the heaters sees: exact numbers, since both ends are met in one year. */

@@ -1,7 +1,7 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
 import { heatedHot } from '../../fitting/heated-circuit.ts'
 import { type HotFit, hotFit, steppedFit, type WarmFit, warmFit, windowFit } from '../../fitting/warm-fit.ts'
-import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
+import { type Bounded, type BoundsOf, boundsOf } from '../../formula/bounds.ts'
 import { nominalPlain } from '../../formula/given.ts'
 import { recalled } from '../../formula/memory.ts'
 import { OutsideRange } from '../../formula/outside-range.ts'
@@ -9,6 +9,7 @@ import { silently } from '../../formula/working.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import { AS_SETTLED } from '../../trade/heat/cautions.ts'
 import { type Heated, withCircuit } from './heated-circuit-of.ts'
+import { hottestSpot } from './hottest-spot.ts'
 import { coldTree, hotTree, type WarmGiven, windowTree } from './warm-trees.ts'
 import { warmedCautions } from './warmed-cautions.ts'
 import { withIce } from './with-ice.ts'
@@ -16,7 +17,7 @@ import { withIce } from './with-ice.ts'
 export type Warmed = BoundsOf<ReturnType<typeof warmFit>>
 /** Hotter than a film is worked out for. */
 export type Beyond = { readonly beyondC: number }
-export type Hot = BoundsOf<ReturnType<typeof hotFit>> | Beyond
+export type Hot = (BoundsOf<ReturnType<typeof hotFit>> & { readonly hottestC: Bounded }) | Beyond
 
 /** The casting in the coldest air, in the hottest, and between what powers it stays inside both. */
 export interface Worked {
@@ -33,7 +34,7 @@ export function worked(given: WarmGiven, heated: Heated | null, hottest: Circuit
   const known = isMissing(cold) || !isWarmed(warmed) ? null : { cold, warmed }
   return {
     warmed,
-    hot: isMissing(hot) ? hot : orBeyond(() => (heated === null || hottest === null ? boundsOf(hot, hotFit) : hotOf(given, hot, hottest))),
+    hot: isMissing(hot) ? hot : orBeyond(() => hotOf(given, hot, heated === null ? null : hottest)),
     window: windowOf(given, cold, hot),
     steppedS: known === null ? null : steppedOf(known.cold),
     cautions: known === null ? [] : [...warmedCautions(known.cold, known.warmed), ...(heated === null ? [] : [AS_SETTLED])]
@@ -51,8 +52,9 @@ function steppedOf(cold: WarmFit): number | null {
 }
 
 /** Circuit and casting as one there too, where they are so in the cold. */
-function hotOf({ job, heaters }: WarmGiven, hot: HotFit, hottest: CircuitFit) {
-  return boundsOf(withCircuit(job, hottest, { heaters, warm: hot }), heatedHot)
+function hotOf({ job, heaters }: WarmGiven, hot: HotFit, hottest: CircuitFit | null) {
+  const found = hottest === null ? boundsOf(hot, hotFit) : boundsOf(withCircuit(job, hottest, { heaters, warm: hot }), heatedHot)
+  return { ...found, hottestC: hottestSpot(found) }
 }
 
 /** Hotter than films are worked out for is an answer: too hot. */

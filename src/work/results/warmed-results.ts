@@ -8,6 +8,7 @@ import { filmWPerM2K } from '../../trade/heat/film.ts'
 import * as fixed from '../../trade/heat/fixed-power.ts'
 import * as heating from '../../trade/heat/heating.ts'
 import { surfaceMarginK } from '../../trade/heat/moist-air.ts'
+import { hottestPart } from './hottest-part.ts'
 
 const powerW = fact('powerW', { says: 'heat put in, all heaters together', symbol: 'P', source: SOURCES.arithmetic })
 
@@ -16,7 +17,7 @@ export const WARMED_RESULTS: ResultMap<ReturnType<typeof warmFit>> = {
   'warm.power': [powerW, r => r.powerW],
   'warm.air': [cooledC, r => r.airAtPartC],
   'warm.steady': [heating.steadyC, r => r.steadyC, 'temperature that the casting settles at'],
-  'warm.body': [bodyC, r => r.bodyC],
+  'warm.body': [bodyC, r => hottestPart(r.bodiesC)],
   'warm.target': [heating.targetC, r => r.targetC, 'target'],
   'warm.time-to-target': [heating.timeToTargetS, r => r.timeToTargetS],
   'warm.time-constant': [heating.timeConstantS, r => r.timeConstantS],
@@ -29,7 +30,7 @@ export const WARMED_RESULTS: ResultMap<ReturnType<typeof warmFit>> = {
 export const HOT_RESULTS: ResultMap<ReturnType<typeof hotFit>> = {
   'warm.power.hot': [powerW, r => r.powerW, 'heat put in, standing on a hot day'],
   'warm.steady.hot': [heating.steadyC, r => r.steadyC, 'temperature that it settles at, standing on a hot day'],
-  'warm.body.hot': [bodyC, r => r.bodyC, 'temperature that the heated part settles at, standing on a hot day'],
+  'warm.body.hot': [bodyC, r => hottestPart(r.bodiesC), 'temperature that the heated part settles at, standing on a hot day'],
   'warm.film.hot': [filmWPerM2K, r => r.filmWPerM2K, 'film coefficient of the air that stands']
 }
 

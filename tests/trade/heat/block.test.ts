@@ -5,7 +5,7 @@ import { type Block, lossAtWPerK, warmBlock } from '../../../src/trade/heat/bloc
 import { warm } from '../../../src/trade/heat/warm.ts'
 
 /** Invented. */
-const course = { airC: -10, machineC: -10, altitudeM: 0, powerW: 40, startC: -10, targetC: 5 }
+const course = { airC: -10, machineC: -10, altitudeM: 0, heatersW: [40], startC: -10, targetC: 5 }
 const capacity = { by: 'mass', massKg: 1.9, heatJPerKgK: 900, metal: null } as const
 const film = { by: 'churchill-bernstein', airflowMPerS: 3, sizeMm: 80 } as const
 const loss = { by: 'surface', areaM2: 0.042, film, emissivityRatio: null, machineWPerK: null } as const
@@ -14,7 +14,7 @@ const body = { massKg: 0.041, heatJPerKgK: 380, contactMm2: 400, contactM2KPerW:
 
 describe('one node', () => {
   it('without radiation and machine is the quick warm-up', () => {
-    const quick = warm({ ...course, massKg: 1.9, heatJPerKgK: 900, areaM2: 0.042, film, metal: null })
+    const quick = warm({ ...course, powerW: 40, massKg: 1.9, heatJPerKgK: 900, areaM2: 0.042, film, metal: null })
     const { steadyC, timeConstantS, timeToTargetS, filmWPerM2K, holdMarginK } = warmBlock(block, course)
     expect({ steadyC, timeConstantS, timeToTargetS, filmWPerM2K, holdMarginK }).toEqual({
       steadyC: expect.closeTo(quick.steadyC, 9),
@@ -51,19 +51,33 @@ describe('one node', () => {
 })
 
 describe('two bodies', () => {
-  it('the heated part is the hottest spot, by power times the joint: 40·1e-4/400e-6 = 10 K', () => {
-    const { steadyC, bodyC, hottestC } = warmBlock({ ...block, body }, course)
-    expect(bodyC! - steadyC).toBeCloseTo(10, 9)
-    expect(hottestC).toBe(bodyC)
+  const tested: Plain<Block> = { capacity: { by: 'test', capacityJPerK: 1710 }, loss, body }
+  it('the heated part stands above the casting by power times the joint: 40·1e-4/400e-6 = 10 K', () => {
+    const { steadyC, bodiesC, partC } = warmBlock({ ...block, body }, course)
+    expect(bodiesC).toEqual([expect.closeTo(steadyC + 10, 9)])
+    expect(partC).toBe(bodiesC[0])
     expect(steadyC).toBeCloseTo(warmBlock(block, course).steadyC, 9)
   })
   it('warm as one by a heat test, and settle 10 K apart all the same', () => {
-    const tested = warmBlock({ capacity: { by: 'test', capacityJPerK: 1710 }, loss, body }, course)
-    expect(tested.bodyC! - tested.steadyC).toBeCloseTo(10, 9)
-    expect(tested.hottestC).toBe(tested.bodyC)
-    const alone = warmBlock({ capacity: { by: 'test', capacityJPerK: 1710 }, loss, body: null }, course)
-    expect(tested.timeConstantS).toBe(alone.timeConstantS)
-    expect(alone.bodyC).toBeNull()
-    expect(alone.hottestC).toBe(alone.steadyC)
+    const { steadyC, bodiesC, timeConstantS } = warmBlock(tested, course)
+    expect(bodiesC).toEqual([expect.closeTo(steadyC + 10, 9)])
+    const alone = warmBlock({ ...tested, body: null }, course)
+    expect(timeConstantS).toBe(alone.timeConstantS)
+    expect(alone.bodiesC).toEqual([])
+    expect(alone.partC).toBe(alone.steadyC)
+  })
+  it('two alike store twice as much, and each stands as far above the casting as its own power drives it', () => {
+    const two = warmBlock({ ...block, body }, { ...course, heatersW: [20, 20] })
+    const { steadyC, timeConstantS, timeToTargetS } = warmBlock({ ...block, body: { ...body, massKg: 0.082, contactMm2: 800 } }, course)
+    expect(two).toMatchObject({ steadyC, timeConstantS, timeToTargetS })
+    expect(two.bodiesC).toEqual([expect.closeTo(steadyC + 5, 9), expect.closeTo(steadyC + 5, 9)])
+  })
+  it.each([
+    ['by its mass', { ...block, body }],
+    ['by a heat test', tested]
+  ])('of two unlike the stronger stands higher, 30·1e-4/400e-6 = 7.5 K; together they stand between: %s', (_, one) => {
+    const { steadyC, bodiesC, partC } = warmBlock(one, { ...course, heatersW: [10, 30] })
+    expect(bodiesC).toEqual([expect.closeTo(steadyC + 2.5, 9), expect.closeTo(steadyC + 7.5, 9)])
+    expect(partC).toBeCloseTo(steadyC + 5, 9)
   })
 })
