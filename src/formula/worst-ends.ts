@@ -49,9 +49,16 @@ function endOf(search: Search, around: Around): End {
   const { leaf, sign } = search
   if (looked !== undefined && moved !== undefined && isWorst(search, looked))
     return { values: valuesAt(search, looked, around), best: sign * looked.base[leaf]!, turned: [], moves: k => moved()[k]![leaf]! }
-  const climbed = climb(placed(search, evaluator, inputs.loose), inputs.loose, at => sign * evaluator.at(at)[leaf]!)
+  const { values, best, turned } = climb(placed(search, evaluator, inputs.loose), inputs.loose, at => sign * evaluator.at(at)[leaf]!)
+  const climbed = { values, best, turned: turned.filter(given => !isUnturned(given, values, search, inputs.loose)) }
   const movedThere = once(() => movedAt(evaluator, inputs.assumed, climbed.values, evaluator.at(climbed.values)))
   return { ...climbed, moves: k => movedThere()[k]![leaf]! }
+}
+
+/** An input that moves nothing from the nominal shows no direction there: where it goes to an end of its bounds elsewhere, none was turned. */
+function isUnturned(given: Given, values: Values, { toward }: Search, loose: readonly Loose[]): boolean {
+  const j = loose.findIndex(one => one.given === given)
+  return toward[j] === 0 && [given.low, given.high].includes(values[loose[j]!.i]!)
 }
 
 /** The shared corner, where it moves nothing else; one search alone leaves its other inputs at their low ends. */

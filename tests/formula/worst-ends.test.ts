@@ -53,3 +53,9 @@ it('a corner that only another result would ask for, and that has no answer, is 
   const { left, middle, right } = boundsOf({ a: pm(1, 1), b: pm(1, 1), c: pm(1, 1) }, picky)
   for (const { low, high } of [left, middle, right]) expect([low, high]).toEqual([0, 2])
 })
+
+it('what moves nothing from the nominal and goes to its end elsewhere has turned nowhere: b + max(0, a + b - 5) up to 3 + 1', () => {
+  const given = () => new Given(2, { low: 1, high: 3 })
+  const { y } = boundsOf({ a: given(), b: given() }, ({ a, b }) => ({ y: b + Math.max(0, a + b - 5) }))
+  expect([y.low, y.high, y.turned]).toEqual([1, 4, []])
+})
