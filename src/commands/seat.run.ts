@@ -10,6 +10,7 @@ import { stackCrushes } from '../rules/seat/stack-crushes.ts'
 import { stackTooThick } from '../rules/seat/stack-too-thick.ts'
 import { threadNotEngaged } from '../rules/seat/thread-not-engaged.ts'
 import { type Clocking, clockingOf } from '../trade/hole/clocking.ts'
+import { crushOf } from '../trade/hole/crush-of.ts'
 import { allPlain, crushedAway, shortPart } from '../trade/hole/odd-lengths.ts'
 import { seat as calculation, type Floor, type Seat } from '../trade/hole/seat.ts'
 import { basicSizes } from '../trade/thread/basic.ts'
@@ -108,7 +109,7 @@ function treeOf(words: SeatWords, rest: Pick<Seat, 'floor' | 'clocking'>): Seat 
     threadLengthMm: words['thread-length'],
     threadDepthMm: words['thread-depth'],
     stack: words.stack.map(thicknessMm => ({ thicknessMm })),
-    crushMm: words.crush,
+    crushMm: crushOf(words.crush, words.stack),
     mouthMm: words.mouth,
     undercutMm: words.undercut.assumed === undefined ? words.undercut : null,
     rim: rimIn(words),

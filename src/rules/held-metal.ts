@@ -63,6 +63,15 @@ export function heldBus(held: Held, { steadyBus, steadyHigh }: SteadyBus): Stead
   return { steadyBus, steadyHigh: steadyHigh === true && mayOpen }
 }
 
-/** What helps where a part stands above the casting that its thermostat sits on. */
-export const LESS_ABOVE =
+/** A thermostat sits on the casting: a heated part of its own stands above what that is at. */
+export function standsAbove({ heldC, thermostatC }: { readonly heldC: Bounded | null; readonly thermostatC: number | null }): boolean {
+  return heldC !== null && thermostatC !== null && heldC.high > thermostatC
+}
+
+/** What helps where a thermostat is fitted and it gets too hot all the same: another word of fitting one is no help. */
+export function sooner(held: Parameters<typeof standsAbove>[0]): string {
+  return standsAbove(held) ? LESS_ABOVE : 'take a thermostat that opens sooner, or less power'
+}
+
+const LESS_ABOVE =
   'fit less power, more contact or a better joint between the heated part and the casting, or a thermostat that opens sooner: it sits on the casting, and the part is hotter'

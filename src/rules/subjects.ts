@@ -7,6 +7,7 @@ import type { Span } from '../quantity/parse-quantity.ts'
 import type { StatedFault } from '../trade/circuit/switched-walk.ts'
 import type { WallNeeds } from '../trade/hole/wall.ts'
 import type { Wide } from '../trade/hole/wide.ts'
+import type { CastMetal } from '../trade/joint/casting-alloys.ts'
 import type { BodyUnknown } from './body-doubts.ts'
 import type { Lack, Limit } from './judge.ts'
 import type { UnknownWire, Unsure } from './missing.ts'
@@ -51,7 +52,7 @@ export type JointSubject = { readonly [K in JointFigure]: Bounded | null } & Thr
     readonly typical: boolean
     /** Whether the strength of the part is its least, as a class or a sheet promises it. */
     readonly leastOfPart: boolean
-    readonly castingMetal: { readonly tensileMpa: number; readonly yieldMpa: number | null } | null
+    readonly castingMetal: { readonly metal: CastMetal; readonly tensileMpa: number; readonly yieldMpa: number | null } | null
   }
 
 export type JointFigure = keyof Pick<

@@ -18,7 +18,7 @@ export const jamsWithoutTerminal: Rule<Subject> = {
   id: 'seat/jams-without-terminal',
   question: 'would the part jam, bottom or stand on its neck if it were seated without its terminal?',
   why: 'The terminal is left off once, for a trial or by the next person, and the casting cracks.',
-  change: 'mark the part and the record: never seat without the terminal under the shoulder',
+  change: 'mark the part and the record: never seat without what lies under the shoulder',
   source: SOURCES.geometry,
   judge: ({ runOut, floor, rim }) => {
     if (runOut === null) return notJudged('thread-length', 'measure from the shoulder to the last full thread of the part')

@@ -2,7 +2,7 @@ import type { Bounded } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { bodyC } from '../../trade/heat/conduction.ts'
 import { spanW as facts, leastPowerW } from '../../trade/heat/fixed-power.ts'
-import { LESS_ABOVE } from '../held-metal.ts'
+import { sooner } from '../held-metal.ts'
 import { atLeast, figure, figuresApart, type Limit, plainly } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import type { Rule } from '../rule.ts'
@@ -34,7 +34,7 @@ export const needsThermostat: Rule<Subject> = {
         ? `rated powers from ${least} to ${greatest} meet both cold moving and hot still air`
         : `no fixed power meets both: cold moving air asks for ${least} at least, hot still air allows ${greatest} at most`
     const judged = steadily(atLeast(facts, window.spanW, { value: 0 }, `${says}${thermostatC === null ? '' : over}`), bus)
-    return thermostatC === null ? judged : { ...judged, change: LESS_ABOVE }
+    return thermostatC === null ? judged : { ...judged, change: sooner({ heldC, thermostatC }) }
   }
 }
 

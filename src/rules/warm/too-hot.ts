@@ -1,7 +1,7 @@
 import { type Bounded, exactly } from '../../formula/bounds.ts'
 import { SOURCES } from '../../formula/source.ts'
 import { steadyC } from '../../trade/heat/heating.ts'
-import { LESS_ABOVE } from '../held-metal.ts'
+import { sooner, standsAbove } from '../held-metal.ts'
 import { atMost, figure, type Limit, notJudged, plainly } from '../judge.ts'
 import { isMissing, type Missing, notJudgedFor } from '../missing.ts'
 import type { Judged, Rule } from '../rule.ts'
@@ -32,10 +32,10 @@ export const tooHot: Rule<Subject> = {
     const isCut = cutBelow(limit.value, { thermostatC, hotAirC }) && !standsAbove({ heldC, thermostatC })
     const bus = isCut ? {} : { steadyHigh }
     const off = held(hot, limit, { heldC, thermostatC, hotAirC })
-    if (off !== null) return onCasting(steadily(off, bus), { heldC, thermostatC })
+    if (off !== null) return heldTooHot(steadily(off, bus), limit, { heldC, thermostatC, hotAirC })
     if ('hottestC' in hot) {
       const judged = steadily(besideUncounted(atMost(facts, hot.hottestC, limit), { uncounted }), bus)
-      return onCasting(judged, { heldC, thermostatC })
+      return heldTooHot(judged, limit, { heldC, thermostatC, hotAirC })
     }
     const beyond = plainly('fail', `it gets hotter than the ${figure(hot.beyondC, facts)} up to which a film is worked out`)
     return besideUncounted(beyond, { uncounted })
@@ -46,16 +46,14 @@ interface Off extends CutAt {
   readonly heldC: Bounded | null
 }
 
-/** A thermostat sits on the casting: the part stands above what that is at. */
-function standsAbove({ heldC, thermostatC }: Pick<Off, 'heldC' | 'thermostatC'>): boolean {
-  return heldC !== null && thermostatC !== null && heldC.high > thermostatC
+/** What helps where a thermostat counts, and does not keep the limit. */
+function heldTooHot(judged: Judged, { value }: Limit, { hotAirC, ...held }: Off): Judged {
+  const isOver = judged.verdict === 'fail' || (judged.margin ?? 0) < 0
+  if (!isOver || held.heldC === null) return judged
+  return { ...judged, change: hotAirC !== null && hotAirC > value ? COOLER_AIR : sooner(held) }
 }
 
-/** Where one is fitted and the part gets too hot above it, another word of a thermostat is no help. */
-function onCasting(judged: Judged, { heldC, thermostatC }: Pick<Off, 'heldC' | 'thermostatC'>): Judged {
-  const isOver = judged.verdict === 'fail' || (judged.margin ?? 0) < 0
-  return isOver && standsAbove({ heldC, thermostatC }) ? { ...judged, change: LESS_ABOVE } : judged
-}
+const COOLER_AIR = 'keep what stands no more out of that air: it gets as hot there without any heater'
 
 /** The thermostat counts where without it the hottest spot would get hotter. It cools nothing: in hotter air the metal gets as hot as the air. */
 function held(hot: Exclude<Subject['hot'], Missing>, limit: Limit, { heldC, thermostatC, hotAirC }: Off): Judged | null {

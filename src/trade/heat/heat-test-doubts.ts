@@ -42,7 +42,11 @@ function farOff({ parameters, readings, readingK, spread }: Fitted): Reading | n
     // A reading pulls the curve to itself and every other reading pulls it too, by these shares of what each is off.
     const pulled = slopes.reduce((sum, other) => sum + Math.abs(dot(toward, other)), 0) - Math.abs(own)
     const off = Math.abs(offK(parameters, readings[i]!))
-    return { beyond: off > readingK * (Math.abs(1 - own) + pulled) + NOTHING_K, telling: off ** 2 / Math.max(1 - own, Number.EPSILON) }
+    // A curve that passes every reading within its accuracy explains them all, however it came about.
+    return {
+      beyond: off > readingK * Math.max(1, Math.abs(1 - own) + pulled) + NOTHING_K,
+      telling: off ** 2 / Math.max(1 - own, Number.EPSILON)
+    }
   })
   if (!seen.some(({ beyond }) => beyond)) return null
   // Without this one most would be gone of what the fit leaves over.

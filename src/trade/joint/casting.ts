@@ -20,7 +20,7 @@ const STRENGTH = 'or a shear strength, as "160 MPa"'
 
 /** An alloy as people write it: `A380`, `a 380.0`, `356-T6 sand cast`, `Zamak 3`, `gray iron class 30`. */
 export function readCasting(text: string): Outcome<Casting> {
-  const found = alloysBySpelling().get(bare(text).replace('gray', 'grey').replace('mold', 'mould')) ?? []
+  const found = alloysBySpelling().get(bare(text).replace('gray', 'grey').replace('castiron', 'iron').replace('mold', 'mould')) ?? []
   if (found.length > 1) return severalCasts(text, found)
   return found[0] === undefined ? unknownAlloy(text) : known(found[0])
 }
@@ -44,8 +44,12 @@ function namesOf(alloys: readonly CastingAlloy[]): readonly string[] {
   return [...new Set(alloys.map(({ name }) => short(name)))]
 }
 
+/** Irons that no row here is. */
+const OTHER_IRON = /ductile|nodular|malleable|spheroidal|white/i
+
 /** `cast iron` is a grey iron before it is anything else. */
 function shareWord(name: string, text: string): boolean {
+  if (OTHER_IRON.test(text)) return false
   const words = name.toLowerCase().split(' ')
   return text
     .toLowerCase()

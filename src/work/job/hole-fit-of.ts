@@ -4,6 +4,7 @@ import { silently } from '../../formula/working.ts'
 import type { Path } from '../../job/field.ts'
 import { rimOf } from '../../job/neck-on-rim.ts'
 import type { Job } from '../../job/read-job.ts'
+import { crushOf } from '../../trade/hole/crush-of.ts'
 import type { Bottom } from '../../trade/hole/old-bottom.ts'
 import { stopSetting } from '../../trade/hole/stop.ts'
 import { readTaps, type Tap, USUAL_TAPS } from '../../trade/hole/taps.ts'
@@ -45,7 +46,10 @@ function partOf(hole: JobHole, part: JobPart): HoleFit['part'] {
     threadLengthMm: part['thread-length'],
     overallMm: part.overall,
     stack: hole['under-shoulder'].map(({ thickness: thicknessMm }) => ({ thicknessMm })),
-    crushMm: hole.crush,
+    crushMm: crushOf(
+      hole.crush,
+      hole['under-shoulder'].map(({ thickness }) => thickness)
+    ),
     mouthMm: hole.mouth,
     undercutMm: part.undercut.assumed === undefined ? part.undercut : null,
     rim: silently(() => rimOf(hole, part))

@@ -41,6 +41,7 @@ describe('with a thermostat', () => {
     const inAir = { ...alone(sharp(142)), ...off(80), hotAirC: 115 }
     expect(asked(tooHot, inAir)).toMatchObject({ verdict: 'fail', value: 115, margin: -5 })
     expect(asked(tooHot, inAir).says).toContain('the air alone brings the metal to 115.0 °C')
+    expect(asked(tooHot, inAir).change).toContain('without any heater')
     expect(verdictOf(tooHot, { ...inAir, hotAirC: 79 })).toBe('pass')
   })
   describe('on the casting, with a part that stands 56 K above that', () => {
@@ -62,6 +63,10 @@ describe('with a thermostat', () => {
       expect(asked(tooHot, part(124, 80)).change).toContain('a better joint')
       expect(asked(tooHot, part(100, 80)).change).toBe(tooHot.change)
     })
+  })
+  it('that opens too late is to open sooner: no word of fitting one', () => {
+    const { verdict, change } = asked(tooHot, { ...alone(sharp(142)), ...off(115) })
+    expect([verdict, change]).toEqual(['fail', 'take a thermostat that opens sooner, or less power'])
   })
   it('that cannot be told to open in time does not count', () => {
     expect(verdictOf(tooHot, { ...alone(sharp(142)), thermostatC: 80 })).toBe('fail')

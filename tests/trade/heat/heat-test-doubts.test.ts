@@ -30,6 +30,13 @@ describe('one reading that is off', () => {
     expect(doubt(off({ 5: 0.3 })).lossWPerK.assumed).toBeUndefined()
   })
 
+  it('is none where every reading lies within its accuracy: a block read first when it has settled', () => {
+    const settled = [11.9, 72.1, 72.1, 71.9, 72].map((blockC, i) => ({ timeS: 600 * i, blockC }))
+    const read = () => fitHeatTest({ powerW: new Given(60), airC: new Given(12), readingK: 0.3, readings: settled })
+    expect(read).toThrow(/its readings show too little of the rise/)
+    expect(read).not.toThrow(/furthest off/)
+  })
+
   it('is sound where no better was said of it', () => {
     expect(doubt(off({ 5: 2 }), 2).lossWPerK.assumed).toBeUndefined()
   })

@@ -21,7 +21,8 @@ test.each([
   ['Zamak3', 'ZAMAK 3 die cast'],
   ['az91d', 'AZ91D die cast'],
   ['gray iron class 30', 'grey iron class 30'],
-  ['grey iron 20', 'grey iron class 20']
+  ['grey iron 20', 'grey iron class 20'],
+  ['grey cast iron class 25', 'grey iron class 25']
 ])('%s', (text, name) => {
   const read = readCasting(text)
   expect(read.ok && read.value.name).toBe(name)
@@ -56,7 +57,7 @@ test.each([
   )
 })
 
-test.each(['unobtainium', '160 MPa', ''])('"%s" is no alloy and near to none', text => {
+test.each(['unobtainium', '160 MPa', '', 'ductile iron', 'nodular iron 60-40-18'])('"%s" is no alloy and near to none', text => {
   expect(fault(text).near).toBeUndefined()
   expect(fault(text).accepted).toContain('or a shear strength, as "160 MPa"')
 })

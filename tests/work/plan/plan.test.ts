@@ -530,12 +530,13 @@ it('the casting is looked for where its thermostat holds it, and where that is i
   const bare = text
     .replace('through: [{ thermostat: T4, rating: 10 A, resistance: 8 mohm }]', 'bond: 8 mohm')
     .replace(', T4: FILTER HEATERS OFF AT 60 °C', '')
-  const [settles] = saying(planned(bare), /^look for the casting/)
-  expect(settles?.says).toContain('to settle near this')
+  const [settles] = saying(planned(bare), /look for the casting/)
+  expect(settles?.says).toContain('in moving air of -18.0 °C look for the casting to settle near this')
+  expect(settles?.caution).toBe('in warmer or stiller air, as in a shop, it settles hotter')
   expect(settles?.figure?.value).toBeGreaterThan(65)
   // At 140 °C it never opens in the cold.
   const late = text.replace('off: 60 °C ± 5 K, on: 45 °C ± 5 K', 'off: 140 °C')
-  expect(saying(planned(late), /^look for the casting/)[0]?.figure).toEqual(settles?.figure)
+  expect(saying(planned(late), /look for the casting/)[0]?.figure).toEqual(settles?.figure)
 })
 
 it('contacts of a relay that a thermostat works stand where they are, and their thermostat on the casting', () => {

@@ -1,4 +1,5 @@
 import type { Given } from '../../../formula/given.ts'
+import { showNumber } from '../../../quantity/show.ts'
 import type { Step } from '../../../report/plan/plan.ts'
 import { thermostatNotWired } from '../../../rules/warm/thermostat-not-wired.ts'
 import { everywhere } from '../../job/judged-job.ts'
@@ -30,11 +31,17 @@ function steady(judged: Judged): readonly Step[] {
     const opens = off !== null && (figure.high ?? figure.value) > off.low
     return opens
       ? [heldNear(off, (figure.low ?? figure.value) > off.high)]
-      : [step('first run', '', `look for the casting to settle near this: ${ESTIMATE}`, { figure })]
+      : [step('first run', '', `${inAir(judged)}look for the casting to settle near this: ${ESTIMATE}`, { figure, caution: HOTTER })]
   })
 }
 
 const ESTIMATE = 'an estimate of the metal, not of what flows past it'
+const HOTTER = 'in warmer or stiller air, as in a shop, it settles hotter'
+
+/** The figure is that of the coldest air the job tells of. */
+function inAir({ job: { surroundings } }: Judged): string {
+  return surroundings === null ? '' : `in moving air of ${showNumber(surroundings.air.value, 'temperature')} °C `
+}
 
 function heldNear(off: Given, surely: boolean): Step {
   const settles = surely ? '' : ', or to settle below'
