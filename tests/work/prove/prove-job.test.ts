@@ -190,7 +190,13 @@ describe('a fuse that is open', () => {
     const { cautions } = prove(jobText(BENCH), ...LIVE).answer
     expect(cautions.join('\n')).toContain('may have opened for a short')
     expect(cautions[0]).toMatch(/ohms .* would tell/)
-    expect(cautions[0]).not.toMatch(/\d{6}/)
+  })
+
+  // The ground may be open as well: from behind it nothing leads to the chassis.
+  it('where nothing leads through, no continuity is told, as the meter shows it', () => {
+    const [note] = prove(jobText(BENCH), ...LIVE.filter(reading => !reading.startsWith('panel'))).answer.cautions
+    expect(note).toContain('no continuity (OL) if open: block to chassis')
+    expect(note).not.toMatch(/\d{6}/)
   })
 
   it('for which of them, the ohms tell', () => {
