@@ -44,10 +44,25 @@ function isJoint(thing: string): boolean {
   return ENDS_AS_JOINT.test(name!) || remarks.some(isOne)
 }
 
-/** What stands in its place decides; a new one is what it was. */
-const REPLACED = /^.*\breplaced (?:by|with)\b(?! (?:an? |the )?(?:new|same|like|another|other|better|stronger)\b)/is
-const OUT_OF_USE =
-  /(?<!\bnot )\b(?:by-?passed|bridged|jumpered|strapped|shorted(?: out)?|linked out|not fitted|removed|defeated|(?:welded|stuck|jammed|wedged|taped|tied|failed|locked) (?:closed|shut|on(?=\W*$))|(?:welded|missing|pulled(?: out)?)(?=\W*$))\b/i
+/** What stands in its place decides; a new one is what it was, and so is one that a person put in. */
+const PERSON = 'mechanic|fitter|electrician|technician|owner|dealer|workshop|garage|yard|maker|me|us'
+const AS_IT_WAS = String.raw`(?:an? |the )?(?:new|same|like|another|other|better|stronger)\b(?! (?:(?!${DEVICE})[a-z]+ )?(?:${JOINT})s?\b)|one of \d+(?:[.,]\d+)? ?[av]\b|(?:an? |the |our )?(?:${PERSON})\W*$`
+const REPLACED = new RegExp(String.raw`^.*\breplaced (?:by|with)\b(?! (?:${AS_IT_WAS}))`, 'is')
+/** A relay without its cover is one still, and a switch without its jumper all the more; each told for itself, behind a comma. */
+const OFF_IT = '(?:cover|lid|boot|label|tag|marking)'
+const ONLY = String.raw`(?:^|[,;:(])\s*(?:the |its )?`
+const END = String.raw`(?=\W*$|\s*[,;:.()])`
+const OUT_OF_USE = new RegExp(
+  String.raw`(?<!\bnot )\b(?:${[
+    'by-?passed|bridged|jumpered|strapped|shorted(?: out)?|linked out|not fitted|defeated',
+    `(?<!${ONLY}(?:${OFF_IT}|jumper|by-?pass)s? )removed`,
+    `(?<!${ONLY}${OFF_IT}s? )missing(?! (?:the |its )?${OFF_IT}s?\\b)`,
+    `(?:welded|soldered|stuck|jammed|wedged|taped|tied|failed|locked|permanently|hard-? ?wired) (?:closed|shut|on${END})`,
+    '(?:welded|soldered) together',
+    String.raw`(?:welded|pulled(?: out)?)(?=\W*$)`
+  ].join('|')})\b`,
+  'i'
+)
 /** `NO switch` is normally open. */
 const NONE =
   /\b[Nn]o (?:switch|relay|fuse|breaker|isolator)\b|\bNO (?:SWITCH|RELAY|FUSE|BREAKER|ISOLATOR)\b|\bwithout (?:an? |any )?(?:switch|relay)\b/

@@ -1,9 +1,11 @@
 import { PROTECTION_STYLES } from '../trade/circuit/protection-styles.ts'
 
 const FIGURE = String.raw`(?:\d+(?:[.,]\d+)?|(?<![a-z])\.\d+)`
+/** `20ADC`, `20 AAC`; how fast a fuse is, `20AT`, `20AFF` (IEC 60127-1, memory). Behind a blank `AT` ends what it tells: `PUMP 2 AT DASH` is none. */
+const OF_AMPS = String.raw`dc|ac|ff?|tt|(?<=\da)t|t(?=\W*$|\s*[,;:()])`
 /** `5 A`, `7.5A`, `20-A`, `20 a`, `10 amps`, `5/10 ampere`; neither ampere-hours nor milliamperes. */
 const AMPS = new RegExp(
-  String.raw`(?<!\d|\d[.,])(${FIGURE}(?:\s*/\s*${FIGURE})*)[\s-]*a(?:mp(?:s|[eè]r(?:es?|ios?)?)?)?(?![a-z\d]|\.[a-z]|[\s·*.-]*h(?:rs?|ours?)?\b)`,
+  String.raw`(?<!\d|\d[.,])(${FIGURE}(?:\s*/\s*${FIGURE})*)[\s-]*a(?:mp(?:s|[eè]r(?:es?|ios?)?)?)?(?:${OF_AMPS})?(?![a-z\d]|\.[a-z]|[\s·*.-]*h(?:rs?|ours?)?\b)`,
   'gi'
 )
 /** Of what else a size or a maximum may be told. */

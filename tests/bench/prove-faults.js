@@ -134,9 +134,9 @@ const typedOf = (point, value) => ({
 const typedAt = ({ points }, indexes, shown) => indexes.map(i => typedOf(points[i], shown[i]))
 
 /** The diagnosis alone. */
-function judged({ job, tested, points }, indexes, shown) {
+function judged({ job, tested, open, points }, indexes, shown) {
   const readings = takenReadings(job, pointsOf(job.circuit), typedAt({ points }, indexes, shown))
-  return { readings, ...diagnosisOf({ tested, circuit: job.circuit, readings }) }
+  return { readings, ...diagnosisOf({ tested, circuit: job.circuit, open, readings }) }
 }
 
 /** The diagnosis with what to measure next. */

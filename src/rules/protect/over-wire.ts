@@ -66,7 +66,7 @@ export const overWire: Rule<Subject> = {
     const [is, allowed] = figuresApart(throughA.high, limit.wireLimitA.low, wireMarginA)
     const says = `${protector}: ${together(is, holds)} may have ${allowed} (${limit.says})`
     const source = holds.beside.length === 0 ? limit.source : SOURCES['iec-60364-4-43']
-    const rests = [assumed, thinDoubt(throughA, limit.printedA)].filter(one => one !== null).join('; ')
+    const rests = [assumed, thinDoubt(throughA, limit.wireLimitA, limit.printedA)].filter(one => one !== null).join('; ')
     const judged = atLeast(wireMarginA, marginA, { value: 0, source, ...(rests === '' ? {} : { assumed: rests }) }, says)
     return inCompany(
       overload === null ? byTableAlone(judged, limit.outsideCount) : withOverload(judged, overload, limit.outsideCount),

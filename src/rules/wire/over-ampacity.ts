@@ -36,7 +36,7 @@ export const overAmpacity: Rule<Subject> = {
       return { ...plainly('not-judged', holds), change: 'take a size that the practice has a figure for' }
     const [is, allowed] = figuresApart(currentA.high, ampacityA.low, facts)
     const says = `${is} flow at the worst end; it carries ${allowed} for good (the figure holds for ${holds})`
-    const rests = [assumed, thinDoubt(currentA, printedA)].filter(one => one !== null).join('; ')
+    const rests = [assumed, thinDoubt(currentA, ampacityA, printedA)].filter(one => one !== null).join('; ')
     return atLeast(facts, spareA, { value: 0, source: figureSource, ...(rests === '' ? {} : { assumed: rests }) }, says)
   }
 }

@@ -4,6 +4,7 @@ import { type FittedFault, fitFault, type SizeBand, sizeBand } from './fit-fault
 import { beyond, logSum } from './gaussian.ts'
 import { FIRST } from './look-through.ts'
 import { gaussianOf, type Predictor } from './predictor.ts'
+import { farOff } from './told-bounds.ts'
 
 export interface RankedFault {
   readonly fitted: FittedFault
@@ -91,5 +92,5 @@ function alike(a: RankedFault, b: RankedFault): boolean {
 /** A size that was fitted takes one reading's freedom with it. */
 export function goodness({ fault, best, predictor }: FittedFault, readings: readonly number[]): number {
   const free = readings.length - (fault.sizes.by === 'none' ? 0 : 1)
-  return beyond(gaussianOf(predictor, best.predicted).distance(readings), free)
+  return beyond(farOff(predictor, best.predicted, readings), free)
 }

@@ -1,7 +1,8 @@
 import type { Fault } from './fault.ts'
 import { logSum } from './gaussian.ts'
 import { best, CLOSE, type Closeness, type Ends, lookedThrough } from './look-through.ts'
-import { gaussianOf, type Predicted, type Predictor } from './predictor.ts'
+import type { Predicted, Predictor } from './predictor.ts'
+import { logLikelihoodOf } from './told-bounds.ts'
 
 /** One size of a fault, and how well the readings fit it. */
 export interface FittedSize {
@@ -40,7 +41,7 @@ function sized(predictor: Predictor, fault: Fault, readings: readonly number[], 
   const { sizes } = fault
   const fitted = (size: number, slopes = predictor.slopesOf(fault, size)) => {
     const predicted = { values: predictor.valuesOf(fault, size), slopes }
-    return { size, name: null, logShare: 0, predicted, logLikelihood: gaussianOf(predictor, predicted).logDensity(readings) }
+    return { size, name: null, logShare: 0, predicted, logLikelihood: logLikelihoodOf(predictor, predicted, readings) }
   }
   switch (sizes.by) {
     case 'none':

@@ -1,22 +1,33 @@
 import { pointText } from './drawn.ts'
 import { type Fault, unchanged } from './fault.ts'
 import type { Probe } from './probe.ts'
+import type { Takes } from './reading-unit.ts'
+
+/** What is told for what where a prefix is lost. */
+const LOST = {
+  volts: { small: 'mV for V', large: 'V for mV' },
+  amps: { small: 'mA for A', large: 'A for mA' },
+  ohms: { small: 'ohm for kohm', large: 'kohm for ohm' }
+} as const satisfies { readonly [T in Takes]: object }
 
 /** A range misread or a prefix lost, by tens; leads the wrong way round. */
-const FACTORS = [
-  [0.001, 'thousand times too small: mV for V'],
-  [0.01, 'hundred times too small'],
-  [0.1, 'ten times too small'],
-  [10, 'ten times too large'],
-  [100, 'hundred times too large'],
-  [1000, 'thousand times too large: V for mV'],
-  [-1, 'leads the wrong way round']
-] as const
+function factorsOf(takes: Takes) {
+  const { small, large } = LOST[takes]
+  return [
+    { size: 0.001, name: `thousand times too small: ${small}` },
+    { size: 0.01, name: 'hundred times too small' },
+    { size: 0.1, name: 'ten times too small' },
+    { size: 10, name: 'ten times too large' },
+    { size: 100, name: 'hundred times too large' },
+    { size: 1000, name: `thousand times too large: ${large}` },
+    { size: -1, name: 'leads the wrong way round' }
+  ]
+}
 const LEADS = { leastOhm: 0.3, mostOhm: 10 }
 
 /** What may be wrong with how the readings were taken. */
 export function meterFaults(readings: readonly Probe[]): readonly Fault[] {
-  const misread = readings.map((reading, i) => misreadAt(i, placeOf(reading, i, readings)))
+  const misread = readings.map((reading, i) => misreadAt(i, reading.takes, placeOf(reading, i, readings)))
   return readings.some(({ takes }) => takes === 'ohms') ? [...misread, leads] : misread
 }
 
@@ -26,13 +37,13 @@ function placeOf(reading: Probe, i: number, readings: readonly Probe[]): string 
   return readings.filter(one => `${one.takes} ${pointText(one)}` === place).length > 1 ? `${place}, reading ${i + 1}` : place
 }
 
-function misreadAt(i: number, place: string): Fault {
+function misreadAt(i: number, takes: Takes, place: string): Fault {
   return {
     id: `misread@${place}`,
     kind: 'misread',
     at: place,
     says: `meter on a wrong range or misread: ${place}`,
-    sizes: { by: 'list', of: FACTORS.map(([size, name]) => ({ size, name })) },
+    sizes: { by: 'list', of: factorsOf(takes) },
     sizeSays: 'shown against true',
     unit: '',
     changes: unchanged,

@@ -7,6 +7,7 @@ import { faulted } from './opening-fuse.ts'
 import type { Probe, Tested } from './probe.ts'
 import { mostShown } from './reading-unit.ts'
 import { deviationRatio } from './spread.ts'
+import type { Told } from './told-bounds.ts'
 
 /** A test point with the meter that is put there. */
 export interface TestPoint extends Probe {
@@ -21,6 +22,8 @@ export interface Predicted {
 
 export interface Predictor {
   readonly points: readonly TestPoint[]
+  /** Of what the sources give. */
+  readonly told: readonly Told[]
   /** With every input where it is taken to be: in the middle of its bounds, or where it was measured. */
   readonly valuesOf: (fault: Fault, size: number) => readonly number[]
   readonly slopesOf: (fault: Fault, size: number) => Predicted['slopes']
@@ -58,8 +61,10 @@ export function predictorOf(tested: Tested, points: readonly TestPoint[], measur
   const [values, slopes] = [onceUnchanged(valuesOf), onceUnchanged(slopesOf)]
   const settled = ({ values, slopes }: Predicted) =>
     values.map((value, j) => inputs.reduce((sum, { shift, deviation }, p) => sum + (shift / deviation) * slopes[p]![j]!, value))
+  const sources = new Set(tested.network.elements.flatMap(element => (element.kind === 'source' ? [element.sourceV] : [])))
   return {
     points,
+    told: inputs.flatMap((input, row) => (sources.has(input.given) ? [toldOf(input, row)] : [])),
     valuesOf: (fault, size) => shown(fault, size, values(fault, size)),
     slopesOf: (fault, size) => slopes(fault, size).map(row => shown(fault, size, row)),
     settled,
@@ -87,6 +92,13 @@ function inputOf(given: Given, set: Input['set'], measured: ReadonlyMap<Given, n
   const centre = (low + high) / 2
   const middle = measured.get(given) ?? centre
   return { given, set, centre, middle, shift: centre - middle, deviation: deviationRatio({ halfWidthRatio: (high - low) / 2 }) }
+}
+
+/** A job tells a voltage to a tenth of a volt in twelve: half of that it may be off. */
+const ROUNDING_SHARE = 0.05 / 12
+
+function toldOf({ centre, deviation }: Input, row: number): Told {
+  return { row, roundingDeviations: (ROUNDING_SHARE * Math.abs(centre)) / deviation }
 }
 
 /** No input is taken to lie outside its bounds. */

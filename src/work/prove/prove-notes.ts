@@ -2,7 +2,8 @@ import { PROTECTOR } from '../../job/circuit-names.ts'
 import { showNumber } from '../../quantity/show.ts'
 import { PRIOR } from '../../trade/proof/fault-prior.ts'
 import type { ProbeGain } from '../../trade/proof/next-probe.ts'
-import { READING_UNIT } from '../../trade/proof/reading-unit.ts'
+import { findsNoEnd, NO_END } from '../../trade/proof/no-end.ts'
+import { READING_UNIT, type Takes } from '../../trade/proof/reading-unit.ts'
 import { unseenFaults } from '../../trade/proof/unseen-faults.ts'
 import { drawingNotes } from './drawing-notes.ts'
 import type { Proof } from './proof-of.ts'
@@ -37,7 +38,11 @@ function alikeNote({ diagnosis, between }: Proof): readonly string[] {
 
 /** What each of them would show there. */
 function wouldShow({ point, wouldShow: shown }: ProbeGain): string {
-  return shown.map(({ fault, value }) => `${showNumber(value, 'reading')} ${READING_UNIT[point.takes]} if ${fault.says}`).join('; ')
+  return shown.map(({ fault, value }) => `${readingText(point.takes, value)} if ${fault.says}`).join('; ')
+}
+
+function readingText(takes: Takes, value: number): string {
+  return findsNoEnd({ takes, value }) ? `no continuity (${NO_END})` : `${showNumber(value, 'reading')} ${READING_UNIT[takes]}`
 }
 
 function byEye(members: readonly { readonly fault: { readonly kind: string } }[]): string {

@@ -118,6 +118,14 @@ it('passes a wire thinner than any table prints only up to a figure that one pri
   })
 })
 
+it('a fail of a wire whose figure is printed rests on no doubt of it', () => {
+  const printed = { ...limit, wireLimitA: between(15, 16), printedA: between(15, 16) }
+  const fail = { ...subject, ratingA: sharp(60), wireMarginA: between(-45, -44), limit: printed }
+  expect(asked(overWire, fail)).toMatchObject({ verdict: 'fail', says: expect.not.stringContaining('no table prints') })
+  const thinner = { ...printed, printedA: between(12, 16) }
+  expect(asked(overWire, { ...fail, limit: thinner }).says).toContain('no table prints so thin a wire')
+})
+
 const holds = { run: 'a-b', beside: ['F2 of 20 A'], unknown: [], backedBy: [] }
 
 describe('in company', () => {

@@ -45,6 +45,11 @@ it('passes a wire thinner than any table prints only up to a figure that one pri
   })
 })
 
+it('too much for a wire whose figure is printed rests on no doubt of it', () => {
+  const fail = { ...subject, currentA: sharp(12), spareA: sharp(-2), printedA: sharp(10) }
+  expect(asked(overAmpacity, fail)).toMatchObject({ verdict: 'fail', says: expect.not.stringContaining('no table prints') })
+})
+
 it('without the way it lies is not judged', () => {
   expectNotJudged(overAmpacity, { ...subject, holds: null }, 'insulation', 'rated for')
 })

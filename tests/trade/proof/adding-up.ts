@@ -23,7 +23,7 @@ export function adding(id: string, volts: Volts, more: Partial<Fault> = {}): Fau
 export function addingUp(count: number): { readonly first: Predictor; readonly again: Predictor } {
   const points = Array.from({ length: count }, (_, i) => pointAt(`point ${i}`))
   const valuesOf = ({ changes }: Fault, size: number) => asVolts(changes(asTested(points.map(() => 0)), size))
-  const again: Predictor = { points, valuesOf, slopesOf: () => [], settled: ({ values }) => values, drawnTo: () => again }
+  const again: Predictor = { points, told: [], valuesOf, slopesOf: () => [], settled: ({ values }) => values, drawnTo: () => again }
   return { first: { ...again }, again }
 }
 

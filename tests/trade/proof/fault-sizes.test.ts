@@ -79,6 +79,17 @@ describe('the meter', () => {
     expect(sizes.by === 'list' && sizes.of.map(({ size }) => size)).toEqual([1e-3, 1e-2, 1e-1, 10, 100, 1000, -1])
   })
 
+  it.each([
+    ['volts', 'mV for V', 'V for mV'],
+    ['amps', 'mA for A', 'A for mA'],
+    ['ohms', 'ohm for kohm', 'kohm for ohm']
+  ] as const)('a prefix lost in %s is named by their unit', (takes, small, large) => {
+    const { sizes } = meterFaults([{ takes, red: 'a', black: 'b', passingA: null }])[0]!
+    const names = sizes.by === 'list' ? sizes.of.map(({ size, name }) => [size, name]) : []
+    expect(names).toContainEqual([1e-3, `thousand times too small: ${small}`])
+    expect(names).toContainEqual([1e3, `thousand times too large: ${large}`])
+  })
+
   it('leads from a third of an ohm more to ten', () => {
     expect(rangeOf(faults, 'leads')).toEqual([0.3, 10])
   })

@@ -1,6 +1,6 @@
 // property: slopes are those of the readings; the middle that was measured does not change what was expected before
 import { describe, expect, it } from 'vitest'
-import type { Given } from '../../../src/formula/given.ts'
+import { Given } from '../../../src/formula/given.ts'
 import { HEALTHY } from '../../../src/trade/proof/fault.ts'
 import { gaussianOf, meterVariance, predictorOf } from '../../../src/trade/proof/predictor.ts'
 import { faultNamed, GOOD_METER, TWO_POINTS, twoHeaters, volts } from './invented.ts'
@@ -42,6 +42,14 @@ it('the meter adds to what the inputs spread', () => {
   const inputs = whole.slopes.reduce((sum, [slope]) => sum + slope! ** 2, 0)
   const spread = Math.sqrt(inputs + meterVariance(point, whole.values[0]!))
   expect(gaussianOf(one, whole).distance([whole.values[0]! + 2 * spread])).toBeCloseTo(4, 6)
+})
+
+it('of a source told to lie between 11 and 13 V each end is a twentieth of a volt off, of what has one voltage nothing is told', () => {
+  // A deviation of what lies between them is 1/√3 V.
+  expect(made().told).toEqual([{ row: 0, roundingDeviations: expect.closeTo(0.05 * Math.sqrt(3), 12) }])
+  const elements = tested.network.elements.map(one => (one.kind === 'source' ? { ...one, sourceV: new Given(12) } : one))
+  const exact = { ...tested, network: { ...tested.network, elements } }
+  expect(predictorOf(exact, TWO_POINTS).told).toEqual([])
 })
 
 it('a better meter never widens what is expected', () => {

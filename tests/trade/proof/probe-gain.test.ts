@@ -34,6 +34,7 @@ const ranked = [half('higher'), half('lower')]
 function predicting(points: readonly TestPoint[], slopes: Predicted['slopes']): Predictor {
   const predictor: Predictor = {
     points,
+    told: [],
     valuesOf: ({ id }, size) => points.map((_, i) => (i < points.length - 1 ? 0 : id === 'higher' ? size : -size)),
     slopesOf: () => slopes,
     settled: ({ values }) => values,

@@ -61,6 +61,39 @@ describe('a bus that reads what no source of the job could give', () => {
   })
 })
 
+// The job tells 24.0 to 28.6 V behind 15 mohm, of which some 4.5 A take 0.07 V. 27.01 V over the heater at 27.34 V of the bus, as below.
+describe('a bus that reads beyond what the job tells of it', () => {
+  const likely = (busV: number, load: boolean) => {
+    const heater = ((busV * 27.01) / 27.34).toFixed(2)
+    return documentFor(jobText(BENCH), `bus TO chassis=${busV} V`, ...(load ? [`right+ TO right-=${heater} V`] : []))
+  }
+  it.each([
+    [23.2, false, 'source-low@bus'],
+    [23.2, true, 'source-low@bus'],
+    [22, true, 'source-low@bus'],
+    [29.4, false, 'source-high@bus'],
+    [29.4, true, 'source-high@bus'],
+    [31, true, 'source-high@bus']
+  ])('%d V, heater read as well: %s, is its source', (busV, load, id) => {
+    const { results, findings } = likely(busV, load)
+    expect(findings.find(({ says }) => says.includes('bus to chassis'))!.verdict).toBe('fail')
+    expect(results['fault']!.value).toBe(id)
+    expect(results['healthy']!.value).toBeLessThan(1)
+  })
+
+  it.each([23.95, 24.2, 28.4])('%d V, at the end of it, is in order', busV => {
+    for (const load of [true, false]) expect(likely(busV, load).tables['faults']![0]).toMatchObject({ fault: 'healthy' })
+  })
+
+  // 25.96 and 27.02 V over the heaters and 2.15 A of 27.34 V, as below with half an ohm in the return.
+  it('does not hide a bad return beside it', () => {
+    const shares = [`left+ TO left-=${((23 * 25.96) / 27.34).toFixed(2)} V`, `right+ TO right-=${((23 * 27.02) / 27.34).toFixed(2)} V`]
+    const typed = ['bus TO chassis=23.0 V', ...shares, `left+ TO left-=${((23 * 2.15) / 27.34).toFixed(2)} A`]
+    const { answer } = prove(jobText(BENCH), ...typed)
+    expect(answer.cautions.join('\n')).toMatch(/two faults at once would explain the readings: .*source low: bus/)
+  })
+})
+
 describe('with readings of the job', () => {
   const { results, tables, findings, sources } = documentFor(jobText(BAD_RETURN))
 
@@ -157,6 +190,13 @@ describe('a fuse that is open', () => {
     const { cautions } = prove(jobText(BENCH), ...LIVE).answer
     expect(cautions.join('\n')).toContain('may have opened for a short')
     expect(cautions[0]).toMatch(/ohms .* would tell/)
+  })
+
+  // The ground may be open as well: from behind it nothing leads to the chassis.
+  it('where nothing leads through, no continuity is told, as the meter shows it', () => {
+    const [note] = prove(jobText(BENCH), ...LIVE.filter(reading => !reading.startsWith('panel'))).answer.cautions
+    expect(note).toContain('no continuity (OL) if open: block to chassis')
+    expect(note).not.toMatch(/\d{6}/)
   })
 
   it('for which of them, the ohms tell', () => {
