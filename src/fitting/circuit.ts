@@ -124,6 +124,8 @@ export interface FittedShort {
   readonly runs: readonly string[]
   /** Which runs are open then; all others are closed, however they are drawn. */
   readonly opened: readonly string[]
+  /** Together: sources that are not so as drawn, as what joins them is drawn open. */
+  readonly sources: 'apart' | 'together'
 }
 
 /** The circuit of a job: every source, run, load and protector. */

@@ -81,7 +81,7 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     loads,
     protectors: guards.protectors.map(one => ({ ...fittedProtector(guards, one, runs), loads: drawn.guarding.get(one.run)!.loads })),
     switches: switchesOf(circuit, drawn),
-    shorts: inClosings(switching, fittedShorts(guards, runs, loads)),
+    shorts: inClosings(switching, protectors, fittedShorts(guards, runs, loads)),
     closedTogether: closedTogether(switching).map(open => [...open]),
     groundPoints: returnPoints(wiring)
   }

@@ -9,7 +9,7 @@ interface Place extends Pick<FittedShort, 'load' | 'at' | 'runs'> {
 }
 
 /** A short, however the switches stand. */
-export type PlacedShort = Omit<FittedShort, 'opened'>
+export type PlacedShort = Omit<FittedShort, 'opened' | 'sources'>
 
 /** Every short that is worked out, once for each protector that it asks: of each load, at the end of wire that none of those covers, and those that a protector is not alone to open. */
 export function fittedShorts(guards: Guards, runs: readonly Run[], loads: readonly FittedLoad[]): readonly PlacedShort[] {

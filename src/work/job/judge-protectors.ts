@@ -45,7 +45,7 @@ function protectorThing(judged: CircuitJudged, rated: RatedProtector): Placed {
   const findings = [
     ...loadedFindings(judged, name, protector),
     interruptingFinding(judged, bounds, rated),
-    inPosition(farFinding(judged, rated, far?.short ?? null), { state: far === null ? null : shortState(judged, far.opened) }),
+    inPosition(farFinding(judged, rated, far?.short ?? null), { state: far === null ? null : shortState(judged, far) }),
     ...placeFinding(judged, name, protector)
   ]
   return {
@@ -124,10 +124,12 @@ function interruptingFinding(judged: CircuitJudged, { nearA, busV }: Bounds, rat
   })
 }
 
-/** Of the shorts that this one has to clear, the one with the least current. */
+/** Of the shorts that this one has to clear, the one with the least current; with sources together only where it has none of another. */
 function farShort({ fit, bounds }: CircuitJudged, name: string) {
   const all = bounds.shorts.map((short, i) => ({ short, ...fit.shorts[i]! }))
-  const [first, ...others] = all.filter(({ short, protector }) => short.faultA !== null && protector === name)
+  const mine = all.filter(({ short, protector }) => short.faultA !== null && protector === name)
+  const apart = mine.filter(({ sources }) => sources === 'apart')
+  const [first, ...others] = apart.length > 0 ? apart : mine
   if (first === undefined) return null
   return others.reduce((least, one) => (carriesMore(least.short.faultA!.low, one.short.faultA!.low) ? one : least), first)
 }

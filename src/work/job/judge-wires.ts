@@ -100,7 +100,7 @@ function shortFinding(judged: CircuitJudged, run: Run, worst: RunShort | null) {
     protector: protectedBy(judged, run.id, worst),
     lacks: shortLack(judged, run.id)
   })
-  return [inPosition(found, { state: worst === null ? null : shortState(judged, worst.opened) })]
+  return [inPosition(found, { state: worst === null ? null : shortState(judged, worst) })]
 }
 
 /** A joint on the way home, its resistance known or not yet measured: what it is made to must be a ground. */

@@ -9,6 +9,8 @@ interface Fed {
   readonly fit: CircuitFit
   /** Loads that a source drives a current through. */
   readonly fed: ReadonlySet<string>
+  /** Those of them that have it of more than panels: how little they get is told apart. */
+  readonly lasting: ReadonlySet<string>
 }
 
 type Figures = readonly (readonly [key: string, value: number])[]
@@ -55,20 +57,24 @@ function keyOf(corner: string, figure: string, name: string): string {
   return JSON.stringify([corner, figure, name])
 }
 
-function figuresOf({ fit, fed }: Fed): Seen {
-  const nominal = figuresAt('nominal', { fed, fit })
-  const corners = answered(() => cornersOf(fit).flatMap((corner, i) => figuresAt(`corner ${i}`, { fed, fit: atEnds(fit, corner) })))
+function figuresOf(position: Fed): Seen {
+  const { fit } = position
+  const nominal = figuresAt('nominal', position)
+  const corners = answered(() => cornersOf(fit).flatMap((corner, i) => figuresAt(`corner ${i}`, { ...position, fit: atEnds(fit, corner) })))
   return { figures: [...nominal, ...(corners ?? [])], whole: corners !== null }
 }
 
-function figuresAt(corner: string, { fit, fed }: Fed): Figures {
+function figuresAt(corner: string, { fit, fed, lasting }: Fed): Figures {
   const { runs, loads } = silently(() =>
     circuitFit(nominalPlain({ ...fit, protectors: [], switches: [], shorts: [], groundPoints: [], inside: 'stiff' as const }))
   )
   return [
     ...runs.map(({ id, currentA }) => [keyOf(corner, 'run', id), currentA] as const),
-    ...loads.flatMap(({ name, dropPercent, powerW }) =>
-      fed.has(name) ? [[keyOf(corner, 'lost', name), dropPercent ?? 0] as const, [keyOf(corner, 'little', name), -powerW] as const] : []
-    )
+    ...loads.flatMap(({ name, dropPercent, powerW }) => {
+      const little = lasting.has(name) ? 'little' : 'little of panels'
+      return fed.has(name)
+        ? [[keyOf(corner, 'lost', name), dropPercent ?? 0] as const, [keyOf(corner, little, name), -powerW] as const]
+        : []
+    })
   ]
 }

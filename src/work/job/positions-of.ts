@@ -1,7 +1,9 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
 import { circuitFit } from '../../fitting/circuit-fit.ts'
+import { sourceId } from '../../fitting/circuit-parts.ts'
 import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
 import type { Job } from '../../job/read-job.ts'
+import { isPanel } from '../../job/source-kinds.ts'
 import type { Finding } from '../../rules/finding.ts'
 import { keyOf, type Opened } from '../../trade/circuit/closings.ts'
 import { fedLoads } from '../../trade/circuit/fed-loads.ts'
@@ -33,6 +35,8 @@ export interface Position {
   readonly heated: HeatedApart
   /** Loads that a source drives a current through. */
   readonly fed: ReadonlySet<string>
+  /** Those of them that have it of more than panels. */
+  readonly lasting: ReadonlySet<string>
 }
 
 /** A position by the runs that are open in it. */
@@ -64,7 +68,7 @@ interface Known {
 export function positionsOf({ job, circuit, fitted }: Known): Positions {
   const switching = countedSwitching(circuit, fitted)
   const asDrawn = new Set(switching.open)
-  const drawn: Position = { state: null, fit: fitted.fit, ...workedIn(job, fitted.fit), fed: fedLoads(switching, asDrawn) }
+  const drawn: Position = { state: null, fit: fitted.fit, ...workedIn(job, fitted.fit), ...fedIn(circuit, switching, asDrawn) }
   const tried = triedIn(circuit, switching)
   const nearest = nearestOf(switching, [{ open: asDrawn, fed: drawn.fed }, ...tried])
   const shorting = shortingFinding(circuit, switching)
@@ -81,11 +85,11 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
     unanswered: [...found.flatMap(({ failed }) => failed ?? []).slice(0, 1), ...shorting]
   }
 
-  function inPosition({ state, open, fed }: Feeding): { readonly position: Position | null; readonly failed: Finding | null } {
+  function inPosition({ state, open, fed, lasting }: Feeding): { readonly position: Position | null; readonly failed: Finding | null } {
     const fit = positionFit(fitted, circuit, open)
     try {
-      const counts = most.isLess({ fit, fed }) || nearest.has(open)
-      return { position: counts ? { state, fit, ...workedIn(job, fit), fed } : null, failed: null }
+      const counts = most.isLess({ fit, fed, lasting }) || nearest.has(open)
+      return { position: counts ? { state, fit, ...workedIn(job, fit), fed, lasting } : null, failed: null }
     } catch (error) {
       const found = unanswered('circuit', error)
       return { position: null, failed: { ...found, says: `with ${state}: ${found.says}` } }
@@ -99,7 +103,7 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
 }
 
 /** With the loads that it feeds. */
-type Feeding = Tried & Pick<Position, 'fed'>
+type Feeding = Tried & Pick<Position, 'fed' | 'lasting'>
 
 function triedIn(circuit: JobCircuit, switching: Switching): readonly Feeding[] {
   const asDrawn = new Set(switching.open)
@@ -108,9 +112,16 @@ function triedIn(circuit: JobCircuit, switching: Switching): readonly Feeding[] 
   return switchPositions(switching, starts).map(open => ({
     state: positionName(circuit, asDrawn, open),
     open,
-    fed: fedLoads(switching, open),
+    ...fedIn(circuit, switching, open),
     starts: keys.has(keyOf(open)) ? 'yes' : 'no'
   }))
+}
+
+function fedIn(circuit: JobCircuit, switching: Switching, open: Opened): Pick<Position, 'fed' | 'lasting'> {
+  const panels = circuit['other-sources'].flatMap(({ what }) => (isPanel(what) ? [sourceId(what)] : []))
+  const fed = fedLoads(switching, open)
+  if (panels.length === 0) return { fed, lasting: fed }
+  return { fed, lasting: fedLoads({ ...switching, sources: switching.sources.filter(({ id }) => !panels.includes(id)) }, open) }
 }
 
 /** Positions that feed a load with the fewest switches changed. */

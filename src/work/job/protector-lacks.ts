@@ -5,10 +5,12 @@ import { doubted } from '../../rules/judge.ts'
 import type { Unsure } from '../../rules/missing.ts'
 import { farEndShort } from '../../rules/protect/far-end-short.ts'
 import { asked } from '../../rules/rule.ts'
-import { type RatedProtector, toldOf } from './circuit-guards.ts'
+import { type RatedProtector, reliesOn, toldOf } from './circuit-guards.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { namedRuns, protectorMark } from './circuit-wiring.ts'
+import { isIn, wireIn } from './fitted-protector.ts'
 import { opensBefore } from './fitted-shorts.ts'
+import { unseenLack } from './in-position.ts'
 import { steadyOf } from './steady-of.ts'
 import { figureLack } from './wire-lacks.ts'
 
@@ -42,12 +44,20 @@ export function noLoads({ name, loads }: FittedProtector): Unsure | null {
 export function noShort(judged: CircuitJudged, { name, run }: Pick<RatedProtector, 'name' | 'run'>): Unsure {
   if (returnOf(judged, name) !== null) return { says: `${name} stands in the return: a short to ground goes round it`, change: MOVE }
   const before = opensBefore(judged.guards, run, name)
-  if (before.length > 0)
+  if (before.length > 0 && !isNeeded(judged, name))
     return {
       says: `${before.join(' and ')} in the same way lets no more through than ${name}, and opens such a short`,
       change: `leave ${name} out, or take one that is smaller`
     }
+  const unseen = unseenLack(judged, run)
+  if (unseen !== null) return unseen
   return { says: `no short behind ${name} drives a current through it`, change: 'draw the runs from a source through it to what it feeds' }
+}
+
+/** Whether it is the first behind a source, or there is wire that relies on it: none of that is safe without. */
+function isNeeded({ fit, guards }: CircuitJudged, name: string): boolean {
+  if (guards.bare.before.has(name)) return true
+  return fit.runs.some(run => wireIn(run) !== undefined && reliesOn(guards, run.id).some(group => isIn(group, name)))
 }
 
 type Short = CircuitJudged['bounds']['shorts'][number]

@@ -16,7 +16,7 @@ type WireShort = NonNullable<Shorts[number]['wires'][number]['short']>
 /** A short as it heats one wire, and what has to open it. */
 export type RunShort = WireShort & { readonly faultA: NonNullable<Shorts[number]['faultA']>; readonly by: readonly string[] } & Pick<
     FittedShort,
-    'opened'
+    'opened' | 'sources'
   >
 
 /** Of the shorts that flow in a wire, the one that leaves it the least room; on the feed of those that what it relies on has to open. */
@@ -24,9 +24,9 @@ export function worstShort({ bounds, fit, guards }: CircuitJudged, id: string): 
   const fed = guards.groups.runs.get(id)!.length > 0
   const marks = reliesOn(guards, id).flatMap(marksOf)
   const found = bounds.shorts.flatMap(({ faultA, wires }, i): readonly RunShort[] => {
-    const { protector, group, opened } = fit.shorts[i]!
+    const { protector, group, opened, sources } = fit.shorts[i]!
     if (faultA === null || (fed && (protector === null || !marks.includes(protector)))) return []
-    return wires.flatMap(({ id: wire, short }) => (wire !== id || short === null ? [] : [{ ...short, faultA, by: group, opened }]))
+    return wires.flatMap(({ id: wire, short }) => (wire !== id || short === null ? [] : [{ ...short, faultA, by: group, opened, sources }]))
   })
   return found.toSorted((a, b) => a.marginK.low - b.marginK.low)[0] ?? null
 }

@@ -1,26 +1,47 @@
 import type { FittedShort } from '../../fitting/circuit.ts'
 import type { Opened } from '../../trade/circuit/closings.ts'
-import { shortWays } from '../../trade/circuit/short-ways.ts'
+import { sharingLoop } from '../../trade/circuit/same-loop.ts'
+import { closedTogether, shortWays } from '../../trade/circuit/short-ways.ts'
 import type { Switching } from '../../trade/circuit/switching.ts'
+import type { RatedProtector } from './circuit-guards.ts'
 import type { PlacedShort } from './fitted-shorts.ts'
+
+type Protectors = readonly Pick<RatedProtector, 'name' | 'run'>[]
 
 /**
  * Each short in every position of the switches in which it may have the least and a source feeds it: what has to clear it must do so
  * with that. Where no position feeds it all runs are taken as closed; so they are also where several clear it side by side, as
- * together each of them has less.
+ * together each of them has less. What would have nothing of it in any of them, as before a relay that joins two sources and is drawn
+ * open, is asked with those sources together.
  */
-export function inClosings(switching: Switching, shorts: readonly PlacedShort[]): readonly FittedShort[] {
+export function inClosings(switching: Switching, protectors: Protectors, shorts: readonly PlacedShort[]): readonly FittedShort[] {
   const waysTo = shortWays(switching)
+  const most = closedTogether(switching)
   return shorts.flatMap(short => {
     const fed = short.at === null ? [] : waysTo(short.at)
-    const all = fed.length === 0 || short.group.length > 1 ? [ALL_CLOSED, ...fed] : fed
-    return all.map(opened => placed(short, opened))
+    if (fed.length === 0 || short.group.length > 1) return [ALL_CLOSED, ...fed].map(opened => placed(short, opened, 'apart'))
+    const together = onlyTogether(short, fed)
+    if (together.length > 0) return together.map(opened => placed(short, opened, 'together'))
+    return fed.map(opened => placed(short, opened, 'apart'))
   })
+
+  /** Positions in which its protector has some of it; none where it has so with sources apart. */
+  function onlyTogether({ at, protector }: PlacedShort, apart: readonly Opened[]): readonly Opened[] {
+    const run = protectors.find(({ name }) => name === protector)?.run
+    const carries = (opened: Opened) => flowsIn(switching, opened, at!).has(run)
+    return run === undefined || apart.some(carries) ? [] : most.filter(carries)
+  }
 }
 
 const ALL_CLOSED: Opened = new Set()
 
+/** Runs that may have some of what a short draws. */
+function flowsIn({ runs, sources }: Switching, opened: Opened, at: NonNullable<PlacedShort['at']>): ReadonlySet<string | undefined> {
+  const short = { id: '', ...at }
+  return new Set([...sharingLoop([...runs.filter(({ id }) => !opened.has(id)), ...sources], short)].map(({ id }) => id))
+}
+
 /** What is open has nothing of the short in it. */
-function placed(short: PlacedShort, opened: Opened): FittedShort {
-  return { ...short, opened: [...opened], runs: short.runs.filter(id => !opened.has(id)) }
+function placed(short: PlacedShort, opened: Opened, sources: FittedShort['sources']): FittedShort {
+  return { ...short, opened: [...opened], sources, runs: short.runs.filter(id => !opened.has(id)) }
 }

@@ -5,7 +5,8 @@ import { type BareWay, bareWays, farPoints, type Stretch } from '../../trade/cir
 import type { PlaceRules } from '../../trade/circuit/protection-place.ts'
 import { BUS, type JobCircuit, type JobRun, namedRuns, protectorMark } from './circuit-wiring.ts'
 
-interface Piece extends Stretch {
+/** A run, or a piece of one. */
+export interface Piece extends Stretch {
   readonly lengthM: Given | null
   /** Of a piece beside a protector: its run, the end it reaches to, its share of the wire. */
   readonly cut: Cut | null
@@ -63,7 +64,7 @@ export function bareWireOf(circuit: JobCircuit, places: PlaceRules): BareWire {
   }
 }
 
-function plainRun({ id, run: { from, to, wire, through } }: { readonly id: string; readonly run: JobRun }): Piece {
+export function plainRun({ id, run: { from, to, wire, through } }: { readonly id: string; readonly run: JobRun }): Piece {
   return {
     id,
     from,

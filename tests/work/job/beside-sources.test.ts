@@ -4,7 +4,9 @@ import { judgeJob } from '../../../src/work/job/judge-job.ts'
 
 const WIRE = 'wire: { size: 4 mm2, length: 2 m, ambient: 30 °C, insulation: 105 °C, bundle: 1 }'
 
-function judged(...runs: readonly string[]) {
+const judged = (...runs: readonly string[]) => judgedWith('second battery', ...runs)
+
+function judgedWith(what: string, ...runs: readonly string[]) {
   const { errors, findings } = judgeJob(
     'job.yaml',
     `fettle: 1
@@ -12,7 +14,7 @@ job: { title: Two sources, practice: general }
 circuit:
   source: { bus: 13 V, low: 12 V, high: 14 V, resistance: 20 mohm, ground: frame }
   altitude: 0 m
-  other-sources: [{ what: second battery, voltage: 12.8 V, resistance: 30 mohm, from: frame, to: second }]
+  other-sources: [{ what: ${what}, voltage: 12.8 V, resistance: 30 mohm, from: frame, to: second }]
   runs:
 ${runs.map(run => `    - ${run}`).join('\n')}
   loads:
@@ -50,12 +52,44 @@ it('what is in series with a relay that joins two sources, drawn open, is not ju
   expect(found('protect/overloaded', '.F2')).toEqual(['pass'])
 })
 
-it('a heater is not asked what it gets with the source of the bus cut off', () => {
-  // By hand: 60 W at 12 V are 2.4 ohm; behind 1.03 ohm the second battery leaves it (12.8 / 3.43)² 2.4 = 33.4 W, less than 40 W.
-  const weak = (state: string) =>
-    judged(`{ from: bus, to: h, ${SWITCH('Q1', state)} }`, '{ from: second, to: h, bond: 1 ohm }')('heater/weak', '.heater')
-  expect(weak('closed')).toEqual(['pass'])
-  expect(weak('open')).toEqual(['fail'])
+// By hand: 60 W at 12 V are 2.4 ohm; behind 1.03 ohm the second source leaves it (12.8 / 3.43)² 2.4 = 33.4 W, less than 40 W.
+const weakOf = (what: string, state: string) =>
+  judgedWith(what, `{ from: bus, to: h, ${SWITCH('Q1', state)} }`, '{ from: second, to: h, bond: 1 ohm }')('heater/weak', '.heater')
+
+it.each(['second battery', 'charger', 'solar battery'])('a heater is asked what it gets of a %s with that of the bus cut off', what => {
+  expect([weakOf(what, 'closed'), weakOf(what, 'open')]).toEqual([['fail'], ['fail']])
+})
+
+it.each(['solar panel', 'solar panel with MPPT'])('of a %s it is not, but where that alone feeds it as drawn', what => {
+  expect([weakOf(what, 'closed'), weakOf(what, 'open')]).toEqual([['pass'], ['fail']])
+})
+
+// By hand: 12 V over 1 + 0.022 + 2.4 ohm leave 29.5 W on low; the panel behind 3 ohm, (12.8 / 5.43)² 2.4 = 13.3 W.
+it('what a panel alone gives hides no low setting of the bus', () => {
+  const found = judgedWith(
+    'solar panel',
+    `{ from: bus, to: a, ${SWITCH('Q1')} }`,
+    `{ from: a, to: h, ${SWITCH('HI')} }`,
+    `{ from: a, to: d, ${SWITCH('LO')} }`,
+    '{ from: d, to: h, bond: 1 ohm }',
+    '{ from: second, to: h, bond: 3 ohm }'
+  )
+  expect(found('heater/weak', '.heater')).toEqual(['fail'])
+})
+
+// A link relay between two batteries, the heater on the second: with the engine off the relay is off, and it has that one alone.
+it.each([
+  ['both on', 'closed', 'closed'],
+  ['the link off', 'open', 'closed'],
+  ['the heater off', 'closed', 'open'],
+  ['both off', 'open', 'open']
+])('a heater behind a link is asked what the second battery alone gives it, drawn with %s', (_, link, own) => {
+  const found = judged(
+    `{ from: bus, to: q, ${SWITCH('K9', link)} }`,
+    '{ from: second, to: q, bond: 1 ohm }',
+    `{ from: q, to: h, ${SWITCH('S1', own)} }`
+  )
+  expect(found('heater/weak', '.heater')).toEqual(['fail'])
 })
 
 it.each([

@@ -52,7 +52,7 @@ describe('what switches in the feed', () => {
 
 describe('a circuit that another position of its switches feeds from another source', () => {
   const LIES = 'ambient: 40 °C, insulation: 105 °C, bundle: 2'
-  const burns = (states: readonly [string, string], aux = 'from: b2+, to: a+') => {
+  const burns = (states: readonly [string, string], aux = 'from: b2+, to: a+', fuses = '') => {
     const text = `
 fettle: 1
 job: { title: two batteries, practice: road }
@@ -67,7 +67,7 @@ circuit:
       through:
         - { fuse: F1, rating: 10 A, style: blade, at: 25 °C, along: 0 m, resistance: 6 mohm }
         - { switch: S1, rating: 20 A, state: ${states[0]}, resistance: 4 mohm }
-    - { ${aux}, name: aux, wire: { size: 1 mm2, length: 2 m, ${LIES} }, through: [{ switch: S2, rating: 20 A, state: ${states[1]}, resistance: 4 mohm }] }
+    - { ${aux}, name: aux, wire: { size: 1 mm2, length: 2 m, ${LIES} }, through: [${fuses}{ switch: S2, rating: 20 A, state: ${states[1]}, resistance: 4 mohm }] }
     - { from: a-, to: chassis, wire: { size: 2.5 mm2, length: 2 m, ${LIES} } }
   loads: [{ load: A, power: 60 W, voltage: 12 V, from: a+, to: a-, kind: resistive }]
 `
@@ -82,8 +82,20 @@ circuit:
   ])('drawn %s it burns the wire of the other', (states, says) => {
     expect(burns(states)).toMatchObject({ verdict: 'fail', says: expect.stringMatching(says) })
   })
-  it('what would join two sources is not judged, and it is told why', () => {
-    expect(burns(['closed', 'open'], 'from: b2+, to: bus')).toMatchObject({
+  // By hand: without the switch, 12.8 V over 5 + 39 + 1 mohm are 284 A cold, and a little less at 30 °C; through F2 in the middle 12.8 V
+  // over 5 + 20 + 1 mohm are 492 A.
+  it.each([
+    ['', /^switch S2 at its b2\+ side shorted to ground: run aux \(b2\+ to switch S2\) carries 2[678]\d A/],
+    [
+      '{ fuse: F2, rating: 10 A, style: blade, at: 25 °C, along: 1 m }, ',
+      /^F2 at its b2\+ side shorted .*: run aux \(b2\+ to F2\) carries 4[678]\d A/
+    ]
+  ])('what would join two sources burns where no protector stands before it: %j', (fuses, says) => {
+    expect(burns(['closed', 'open'], 'from: b2+, to: bus', fuses)).toMatchObject({ verdict: 'fail', says: expect.stringMatching(says) })
+  })
+  it('what is fused at both ends and would join two sources is not judged, and it is told why', () => {
+    const fuses = ['F2', 'F3'].map((mark, i) => `{ fuse: ${mark}, rating: 10 A, style: blade, at: 25 °C, along: ${2 * i} m }, `).join('')
+    expect(burns(['closed', 'open'], 'from: b2+, to: bus', fuses)).toMatchObject({
       verdict: 'not-judged',
       says: 'whether aux burns is not known: switch S2, drawn open: what it carries when closed is not known',
       change: expect.stringContaining('judge it with switch S2 closed')

@@ -18,7 +18,7 @@ circuit:
 const FIT = circuitFitOf(job!, job!.circuit!)
 const LAMP = new Set(['lamp'])
 const NONE = new Set<string>()
-const DRAWN = { fit: FIT, fed: LAMP }
+const DRAWN = { fit: FIT, fed: LAMP, lasting: LAMP }
 const bus = (value: number, low = value, high = value) => ({ ...FIT, busV: new Given(value, { low, high }) })
 
 describe('beside 2.4 A from 12 V', () => {
@@ -31,16 +31,21 @@ describe('beside 2.4 A from 12 V', () => {
     ['no more even at the high end', bus(11.9, 11.8, 12), NONE, false],
     ['less at the low end alone', bus(12, 11.9, 12), LAMP, true]
   ] as const)('%s', (_, fit, fed, counts) => {
-    expect(new MostCarried(DRAWN).isLess({ fit, fed })).toBe(counts)
+    expect(new MostCarried(DRAWN).isLess({ fit, fed, lasting: fed })).toBe(counts)
   })
 
   it('another load fed', () => {
-    expect(new MostCarried({ ...DRAWN, fed: NONE }).isLess(DRAWN)).toBe(true)
+    expect(new MostCarried({ ...DRAWN, fed: NONE, lasting: NONE }).isLess(DRAWN)).toBe(true)
   })
 
   it('more is lost though less flows: 6 ohm of a feed take more of what 3 ohm leave than 1 ohm does', () => {
     const feed = FIT.runs.map(run => ({ ...run, parts: [{ of: 'joint' as const, jointOhm: new Given(6) }] }))
-    expect(new MostCarried(DRAWN).isLess({ fit: { ...FIT, runs: feed }, fed: LAMP })).toBe(true)
+    expect(new MostCarried(DRAWN).isLess({ fit: { ...FIT, runs: feed }, fed: LAMP, lasting: LAMP })).toBe(true)
+  })
+
+  it('less power, though a panel alone gave less still', () => {
+    const most = new MostCarried(DRAWN)
+    expect([most.isLess({ fit: bus(6), fed: LAMP, lasting: NONE }), most.isLess({ ...DRAWN, fit: bus(11.9) })]).toEqual([true, true])
   })
 
   it('each is counted once, and what was carried is known', () => {

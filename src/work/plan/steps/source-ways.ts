@@ -1,4 +1,4 @@
-import { type Kind, kindsOf } from './source-kinds.ts'
+import { type Kind, kindsOf } from '../../../job/source-kinds.ts'
 
 /** How a kind is made dead before any lead is off, at which end a lead then comes off, and the other way round; null where there is nothing to do. */
 interface Ways {

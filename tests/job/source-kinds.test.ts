@@ -1,6 +1,6 @@
 // table: what a source is by its name, by what a mechanic would say it is; invented names
 import { expect, it } from 'vitest'
-import { kindsOf } from '../../../src/work/plan/steps/source-kinds.ts'
+import { isPanel, kindsOf } from '../../src/job/source-kinds.ts'
 
 it.each([
   ['house LiFePO4 12 V', ['battery']],
@@ -91,4 +91,18 @@ it.each([
   ['', ['unknown']]
 ])('%s: %j', (what, kinds) => {
   expect(kindsOf(what)).toEqual(kinds)
+})
+
+it.each([
+  ['solar panel', true],
+  ['solar panel with MPPT', true],
+  ['solar battery', false],
+  ['panel and battery', false],
+  ['alternator and solar', false],
+  ['MPPT controller', false],
+  ['second battery', false],
+  ['charger', false],
+  ['aux', false]
+])('%s is a panel and no more: %s', (what, panel) => {
+  expect(isPanel(what)).toBe(panel)
 })

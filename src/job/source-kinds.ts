@@ -14,6 +14,12 @@ export function kindsOf(what: string): readonly Kind[] {
   return ['battery', ...ORDER.filter(kind => charging.has(kind))]
 }
 
+/** Whether it gives what the sun gives, and there is surely nothing beside it. */
+export function isPanel(what: string): boolean {
+  const kinds = kindsOf(what)
+  return kinds.includes('panel') && kinds.every(kind => kind === 'panel' || kind === 'controller')
+}
+
 const ORDER: readonly Kind[] = ['charged', 'charged by engine', 'driven']
 
 /** What charges a battery, where that is told; one that is only called charged may be full and alone. */
