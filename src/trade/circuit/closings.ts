@@ -1,6 +1,11 @@
 /** The runs that are open in one position of the switches. */
 export type Opened = ReadonlySet<string>
 
+/** What is left of runs when these are open. */
+export function closedRuns<R extends { readonly id: string }>(runs: readonly R[], open: Opened): readonly R[] {
+  return runs.filter(({ id }) => !open.has(id))
+}
+
 export interface Closing {
   /** What is open before anything is closed. */
   readonly start: Opened

@@ -1,4 +1,4 @@
-import type { Opened } from './closings.ts'
+import { closedRuns, type Opened } from './closings.ts'
 import { fewestClosed } from './fewest-closed.ts'
 import { loadWay } from './load-way.ts'
 import { sharingLoop } from './same-loop.ts'
@@ -11,7 +11,7 @@ export function fedLoads(switching: Switching, position: Opened): ReadonlySet<st
 
 /** Whether a source drives a current through a load. */
 export function isFed({ runs, loads, sources }: Pick<Switching, 'runs' | 'loads' | 'sources'>, position: Opened, load: string): boolean {
-  return loadWay({ runs: runs.filter(({ id }) => !position.has(id)), loads }, sources, load) !== null
+  return loadWay({ runs: closedRuns(runs, position), loads }, sources, load) !== null
 }
 
 export interface Beside {

@@ -1,6 +1,7 @@
-import type { Opened } from './closings.ts'
+import { closedRuns, type Opened } from './closings.ts'
 import { loadWay } from './load-way.ts'
 import { regionsOf } from './regions.ts'
+import { shortedIn } from './shorting-runs.ts'
 import type { Switching } from './switching.ts'
 
 /** Whether a position shorts no source and puts none together that are not so as drawn. */
@@ -17,19 +18,14 @@ export function unshortedIn(switching: Switching): (position: Opened) => boolean
 
 /** Whether the current of each load that is fed goes from its `to` to its `from`. */
 export function turnedIn({ runs, loads, sources }: Switching, position: Opened): ReadonlyMap<string, boolean> {
-  const closed = runs.filter(({ id }) => !position.has(id))
+  const closed = closedRuns(runs, position)
   const ways = loads.map(({ name }) => ({ name, way: loadWay({ runs: closed, loads }, sources, name) }))
   return new Map(ways.flatMap(({ name, way }) => (way === null ? [] : [[name, way.passes.some(one => one.load === name && one.turned)]])))
 }
 
-function shortedIn({ runs, sources }: Switching, position: Opened): number {
-  const { region } = regionsOf(runs.filter(({ id }) => !position.has(id)))
-  return sources.filter(({ from, to }) => region(from) === region(to)).length
-}
-
 /** Rounds through sources and runs alone: a source shorted, or beside another. */
 function roundsOf({ runs, sources }: Switching, position: Opened): number {
-  const { region } = regionsOf(runs.filter(({ id }) => !position.has(id)))
+  const { region } = regionsOf(closedRuns(runs, position))
   const joined = regionsOf([])
   return sources.filter(({ from, to }) => !joined.join(region(from), region(to))).length
 }

@@ -1,4 +1,4 @@
-import { keyOf, type Opened } from './closings.ts'
+import { closedRuns, keyOf, type Opened } from './closings.ts'
 import { alone, fedLoads, needed } from './fed-loads.ts'
 import { leadsBeside } from './leads-beside.ts'
 import { allClosed, mostFed } from './most-closed.ts'
@@ -40,7 +40,7 @@ function waysToLoads(switching: Switching, beside: readonly string[], start: Ope
 
 /** Nothing on but what joins sources: one charges the other with what no load takes then. */
 function betweenSources({ runs, sources, switchable }: Switching, start: Opened): Opened {
-  const lines = [...runs.filter(({ id }) => !start.has(id)), ...sources]
+  const lines = [...closedRuns(runs, start), ...sources]
   const joins = new Set(sources.flatMap(source => [...sharingLoop(lines, source)]))
   const kept = new Set(runs.flatMap(run => (joins.has(run) ? [run.id] : [])))
   return new Set([...start, ...switchable.filter(id => !kept.has(id))])

@@ -1,4 +1,4 @@
-import type { Opened } from './closings.ts'
+import { closedRuns, type Opened } from './closings.ts'
 import { isFed } from './fed-loads.ts'
 import { nothingInVain } from './fewest-closed.ts'
 import type { SourceLine } from './load-way.ts'
@@ -17,7 +17,7 @@ interface Fed {
 export function waysAlone(switching: Switching, beside: readonly string[], { start, line, loads }: Fed): readonly Opened[] {
   if (beside.length === 0) return []
   const { runs, sources } = switching
-  const closed = runs.filter(({ id }) => !start.has(id))
+  const closed = closedRuns(runs, start)
   const named = [...loads, line].map(one => ({ ...one, name: one.id }))
   const feeding = sources.filter(source => isFedBy(start, source))
   const isFedAlike = (opened: Opened) => feeding.every(source => isFedBy(opened, source))

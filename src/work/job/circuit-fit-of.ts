@@ -6,6 +6,7 @@ import { loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import { altitudeOf, itemOhm, warmsItself } from '../../job/taken.ts'
 import { type ByThreads, byThreads } from '../../trade/circuit/by-threads.ts'
+import { closedRuns } from '../../trade/circuit/closings.ts'
 import { AS_SOLID, conductorOf, usualKind } from '../../trade/circuit/conductor.ts'
 import { guardings, looseEnd, returnPoints, type Wiring } from '../../trade/circuit/guarding.ts'
 import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
@@ -97,7 +98,7 @@ export function threadsOf(circuit: JobCircuit, wiring: Wiring = wiringOf(circuit
 /** What hangs on a run hangs on it whatever threads there are beside it. */
 function guardedBy(wiring: Wiring, { open }: ByThreads): Guards['guarding'] {
   if (open.size === 0) return guardings(wiring)
-  return new Map([...guardings(wiring), ...guardings({ ...wiring, runs: wiring.runs.filter(({ id }) => !open.has(id)) })])
+  return new Map([...guardings(wiring), ...guardings({ ...wiring, runs: closedRuns(wiring.runs, open) })])
 }
 
 /** Sources as ways: no run is without a name. */

@@ -1,5 +1,5 @@
 import type { CircuitFit } from '../../fitting/circuit.ts'
-import type { Opened } from '../../trade/circuit/closings.ts'
+import { closedRuns, type Opened } from '../../trade/circuit/closings.ts'
 import { guardings, type Wiring } from '../../trade/circuit/guarding.ts'
 import { type LoadWay, loadWay } from '../../trade/circuit/load-way.ts'
 import type { Guards } from './circuit-guards.ts'
@@ -13,7 +13,7 @@ export function openRuns({ runs }: Pick<CircuitFit, 'runs'>): Opened {
 export function guardsIn(guards: Guards, open: Opened): Guards {
   if (open.size === 0) return guards
   const { wiring, threads, guarding } = guards
-  const closed = wiring.runs.filter(({ id }) => !open.has(id))
+  const closed = closedRuns(wiring.runs, open)
   const counted = closed.filter(({ id }) => !threads.open.has(id))
   return {
     ...guards,
@@ -30,7 +30,7 @@ export function countedIn({ wiring, threads }: Pick<Guards, 'wiring' | 'threads'
 /** How a load comes by its current with some runs open; one that they cut off, as if they were closed. */
 export function wayIn({ wiring, threads }: Guards, open: Opened, name: string): LoadWay | null {
   const counted = wiring.runs.filter(({ id }) => !threads.open.has(id))
-  const closed = counted.filter(({ id }) => !open.has(id))
+  const closed = closedRuns(counted, open)
   return wayBy(closed) ?? (open.size === 0 ? null : wayBy(counted))
 
   function wayBy(runs: Wiring['runs']): LoadWay | null {

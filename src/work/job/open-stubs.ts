@@ -1,5 +1,6 @@
 import type { Cut } from '../../fitting/circuit-faults.ts'
 import { type BareWay, bareWays, placeOf } from '../../trade/circuit/bare-wire.ts'
+import { closedRuns } from '../../trade/circuit/closings.ts'
 import { liveEnds } from '../../trade/circuit/live-ends.ts'
 import { greatestBareMm, PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
@@ -16,7 +17,7 @@ export function openStubs({ job, circuit, fit, guards: { wiring, bare }, positio
   const open = openRuns(fit)
   const runs = namedRuns(circuit)
   const starts = liveEnds(wiring)
-  const closed = runs.filter(({ id }) => !open.has(id)).map(plainRun)
+  const closed = closedRuns(runs, open).map(plainRun)
   const ways = starts.map(start => bareWays(start, new Set([wiring.ground, ...starts]), closed))
   const places = PROTECTOR_PLACES[job.job.practice]
   return runs.flatMap(({ id, run }) => {

@@ -1,5 +1,5 @@
 import type { FittedShort } from '../../fitting/circuit.ts'
-import type { Opened } from '../../trade/circuit/closings.ts'
+import { closedRuns, type Opened } from '../../trade/circuit/closings.ts'
 import { sharingLoop } from '../../trade/circuit/same-loop.ts'
 import { closedTogether, shortWays } from '../../trade/circuit/short-ways.ts'
 import type { Switching } from '../../trade/circuit/switching.ts'
@@ -38,7 +38,7 @@ const ALL_CLOSED: Opened = new Set()
 /** Runs that may have some of what a short draws. */
 function flowsIn({ runs, sources }: Switching, opened: Opened, at: NonNullable<PlacedShort['at']>): ReadonlySet<string | undefined> {
   const short = { id: '', ...at }
-  return new Set([...sharingLoop([...runs.filter(({ id }) => !opened.has(id)), ...sources], short)].map(({ id }) => id))
+  return new Set([...sharingLoop([...closedRuns(runs, opened), ...sources], short)].map(({ id }) => id))
 }
 
 /** What is open has nothing of the short in it. */

@@ -5,6 +5,7 @@ import { silently } from '../../formula/working.ts'
 import type { SubjectOf } from '../../rules/rule.ts'
 import type { none } from '../../rules/switch/none.ts'
 import { OFF_RATIO } from '../../trade/circuit/backwards-watch.ts'
+import { closedRuns } from '../../trade/circuit/closings.ts'
 import type { Wiring } from '../../trade/circuit/guarding.ts'
 import { fedThrough, leadingRound, staysFed } from '../../trade/circuit/switched-by.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
@@ -71,7 +72,7 @@ function switchedBy(judged: CircuitJudged, name: string): ReturnType<typeof swit
 /** The circuit in each position in which a source drives a current through a load. */
 function feedingPositions({ fit, positions, guards: { wiring } }: CircuitJudged, name: string): readonly Wiring[] {
   return [openRuns(fit), ...positions.tried.map(({ open }) => open)]
-    .map(open => ({ ...wiring, runs: wiring.runs.filter(({ id }) => !open.has(id)) }))
+    .map(open => ({ ...wiring, runs: closedRuns(wiring.runs, open) }))
     .filter(position => fedThrough(position, name, []) !== null)
 }
 

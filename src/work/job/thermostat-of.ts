@@ -2,6 +2,7 @@ import type { Given } from '../../formula/given.ts'
 import { loadName, markedItem } from '../../job/circuit-names.ts'
 import { isMissing, type Missing } from '../../rules/missing.ts'
 import type { Uncut } from '../../rules/warm/thermostat-not-wired.ts'
+import { closedRuns } from '../../trade/circuit/closings.ts'
 import type { Wiring } from '../../trade/circuit/guarding.ts'
 import { switchPositions } from '../../trade/circuit/switch-positions.ts'
 import { fedThrough, leadingRound, staysFed } from '../../trade/circuit/switched-by.ts'
@@ -85,7 +86,7 @@ function positionsIn(circuit: JobCircuit): readonly Wiring[] {
   const wiring = wiringOf(circuit)
   const switching = switchingOf(circuit, wiring)
   const positions = [new Set(switching.open), ...switchPositions(switching)]
-  return positions.map(position => ({ ...wiring, runs: wiring.runs.filter(({ id }) => !position.has(id)) }))
+  return positions.map(position => ({ ...wiring, runs: closedRuns(wiring.runs, position) }))
 }
 
 /** The metal at which the power goes off; null where no thermostat is given, or the one given is in no wire of a heater. */

@@ -2,7 +2,7 @@ import { loadId, runId, SOURCE, sourceId } from '../../fitting/circuit-parts.ts'
 import { silently } from '../../formula/working.ts'
 import { loadName, markedItem } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
-import type { Opened } from '../../trade/circuit/closings.ts'
+import { closedRuns, type Opened } from '../../trade/circuit/closings.ts'
 import { conductorOf, conductorsOf, usualKind } from '../../trade/circuit/conductor.ts'
 import * as copper from '../../trade/circuit/copper.ts'
 import { conductorOhmPerM } from '../../trade/circuit/wire-resistance.ts'
@@ -17,7 +17,7 @@ const MOST_RATIO = 4
 /** The circuit of a job, as faults are looked for in it: what is switched off shows none. */
 export function drawnOf(circuit: Circuit, open: Opened): Drawn {
   const { ground } = circuit.source
-  const runs = namedRuns(circuit).filter(({ id }) => !open.has(id))
+  const runs = closedRuns(namedRuns(circuit), open)
   return {
     ground,
     sources: [
