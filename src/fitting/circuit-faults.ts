@@ -6,7 +6,7 @@ import { settle } from '../trade/circuit/settle.ts'
 import { ohmAt } from '../trade/circuit/warmth.ts'
 import type { CircuitFit } from './circuit.ts'
 import { drawnCircuit } from './circuit-fit.ts'
-import { carries, jointsOhm, loadId, runId, SOURCE, wireOf, wireOhm as wireOhmAt } from './circuit-parts.ts'
+import { carries, jointsOhm, loadId, runId, SOURCE, wireOf } from './circuit-parts.ts'
 
 /** A run with a wire, in two where a protector sits: a short may stand there. */
 export interface Cut {
@@ -25,8 +25,6 @@ export interface FaultRoles {
   readonly points: readonly string[]
   /** Runs in two: a piece of the wire at one end, then the protector with the rest. */
   readonly cuts: readonly Cut[]
-  /** Pieces of runs that are open: each hangs on its end, and a short may stand where it stops. */
-  readonly stubs: readonly Cut[]
   /** By load: what stands over it where it is fed. */
   readonly fedV: ReadonlyMap<string, number>
   readonly cranking: { readonly currentA: number; readonly at: string; readonly straps: readonly string[] } | null
@@ -37,12 +35,11 @@ export interface FaultRoles {
  * before the fault, a wire as warm as it was; an open contact stays open,
  * and all threads conduct.
  */
-export function faultsGiven(fit: Plain<CircuitFit>, { threads, points, cuts, stubs, fedV, cranking }: FaultRoles): FaultGiven {
+export function faultsGiven(fit: Plain<CircuitFit>, { threads, points, cuts, fedV, cranking }: FaultRoles): FaultGiven {
   const circuit = drawnCircuit(fit)
   const settled = settle(circuit)
   const whole: readonly PlainElement[] = circuit.parts.flatMap(part => linear(part, settled) ?? [])
-  const conducting = cuts.reduce((so, cut) => inTwo(so, cut, wireOhm(whole, cut.run, fit)), whole)
-  const elements = [...conducting, ...stubs.flatMap(stub => hanging(conducting, stub, fit))]
+  const elements = cuts.reduce((so, cut) => inTwo(so, cut, wireOhm(whole, cut.run, fit)), whole)
   const there = new Set(elements.map(({ id }) => id))
   const nodes = new Set(elements.flatMap(({ from, to }) => [from, to]))
   const known = (ids: readonly string[]) => ids.map(runId).filter(id => there.has(id))
@@ -52,10 +49,7 @@ export function faultsGiven(fit: Plain<CircuitFit>, { threads, points, cuts, stu
     fedV: Object.fromEntries([...fedV].map(([name, volts]) => [loadId(name), volts])),
     protectors: fit.protectors.map(({ run, style, ratingA }) => ({ id: runId(run), style, ratingA })).filter(({ id }) => there.has(id)),
     capacities: capacitiesOf(fit)
-      .flatMap(one => [
-        one,
-        ...[...cuts, ...stubs].flatMap(({ run, piece }) => (runId(run) === one.id ? [{ ...one, id: runId(piece) }] : []))
-      ])
+      .flatMap(one => [one, ...cuts.flatMap(({ run, piece }) => (runId(run) === one.id ? [{ ...one, id: runId(piece) }] : []))])
       .filter(({ id }) => there.has(id)),
     threads: known(threads),
     points: points.filter(point => nodes.has(point)),
@@ -77,20 +71,6 @@ function inTwo(elements: readonly PlainElement[], { run, end, share, piece, poin
     const rest = { ...one, [end]: point, resistanceOhm: Math.max(0, one.resistanceOhm - pieceOhm) }
     return [{ kind: 'resistor', id: runId(piece), ...ends, resistanceOhm: pieceOhm }, rest]
   })
-}
-
-/** On a point that something else leads to, where its run conducts nothing. */
-function hanging(
-  elements: readonly PlainElement[],
-  { run: id, end, share, piece, point }: Cut,
-  fit: Plain<CircuitFit>
-): readonly PlainElement[] {
-  const run = fit.runs.find(one => one.id === id)!
-  const wired = wireOf(run)
-  const from = run[end]
-  if (wired === undefined || elements.some(one => one.id === runId(id)) || !elements.some(one => one.from === from || one.to === from))
-    return []
-  return [{ kind: 'resistor', id: runId(piece), from, to: point, resistanceOhm: share * wireOhmAt(wired, wired.conductorC) }]
 }
 
 function capacitiesOf({ runs }: Plain<CircuitFit>): FaultGiven['capacities'] {

@@ -41,7 +41,7 @@ function sized(predictor: Predictor, fault: Fault, readings: readonly number[], 
   const { sizes } = fault
   const fitted = (size: number, slopes = predictor.slopesOf(fault, size)) => {
     const predicted = { values: predictor.valuesOf(fault, size), slopes }
-    return { size, name: null, logShare: 0, predicted, logLikelihood: logLikelihoodOf(predictor, predicted, readings) }
+    return { size, name: null, logShare: 0, predicted, logLikelihood: logLikelihoodOf(predictor, predicted, readings, fault.kind) }
   }
   switch (sizes.by) {
     case 'none':

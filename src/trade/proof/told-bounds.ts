@@ -1,3 +1,4 @@
+import type { FaultKind } from './fault.ts'
 import { dot, type Gaussian } from './gaussian.ts'
 import { gaussianOf, type Predicted, type Predictor } from './predictor.ts'
 import { deviationRatio } from './spread.ts'
@@ -12,10 +13,25 @@ export interface Told {
 /** Half the width of bounds, in standard deviations of what lies between them. */
 const EDGE = 1 / deviationRatio({ halfWidthRatio: 1 })
 
-/** Log of how likely the readings are. A bell curve reaches far beyond its bounds: a source told to lie between two does not. */
-export function logLikelihoodOf(predictor: Predictor, predicted: Predicted, readings: readonly number[]): number {
+/**
+ * A source that is off beside another fault is no less likely than this, in logarithms: three in a hundred are off, and one in a
+ * hundred of those gives what it is found to give. Common practice, no published source.
+ */
+const MOST_AGAINST = -Math.log(0.03 * 0.01)
+
+/**
+ * Log of how likely the readings are. A bell curve reaches far beyond its bounds: a source told to lie between two does not, and what
+ * lies far beyond is not in order. Beside another fault it speaks no more against one than against another.
+ */
+export function logLikelihoodOf(
+  predictor: Predictor,
+  predicted: Predicted,
+  readings: readonly number[],
+  kind: FaultKind | 'healthy'
+): number {
   const gaussian = gaussianOf(predictor, predicted)
-  return gaussian.logDensity(readings) - 0.5 * beyondTold(predictor, predicted, gaussian, readings)
+  const against = 0.5 * beyondTold(predictor, predicted, gaussian, readings)
+  return gaussian.logDensity(readings) - (kind === 'healthy' ? against : Math.min(against, MOST_AGAINST))
 }
 
 /** How far off the readings lie, in standard deviations squared. */

@@ -10,7 +10,6 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
 import { fedVolts } from './fed-volts.ts'
 import { unseenLack } from './in-position.ts'
-import { openStubs } from './open-stubs.ts'
 import { offWalks, walkedPositions } from './walked-positions.ts'
 import { figureLack, type Lack } from './wire-lacks.ts'
 
@@ -31,15 +30,13 @@ export function circuitWalk(judged: CircuitJudged): CircuitWalk {
   const { wiring, unguarded, protectors, bare } = guards
   const points = new Set([...wiring.runs, ...wiring.loads].flatMap(({ from, to }) => [from, to]))
   const { cranking } = circuit
-  const stubs = openStubs(judged)
   const roles = {
     threads: namedRuns(circuit).flatMap(({ id, run }) => (run.threads === 'yes' ? [id] : [])),
     points: [
       ...[...points].filter(point => !bare.points.has(point) || bare.far.has(point) || unguarded.points.has(point)),
-      ...[...bare.cuts, ...stubs].map(({ point }) => point)
+      ...bare.cuts.map(({ point }) => point)
     ],
     cuts: bare.cuts,
-    stubs,
     fedV: fedVolts(judged),
     cranking:
       cranking === null

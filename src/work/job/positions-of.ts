@@ -20,8 +20,8 @@ import { nearestFeeding } from './nearest-feeding.ts'
 import { unanswered } from './placed.ts'
 import { positionFit } from './position-fit.ts'
 import { positionName } from './position-name.ts'
-import { shortingFinding } from './shorting-finding.ts'
 import { switchingOf } from './switching-of.ts'
+import { joiningFinding, shortingFinding } from './unjudged-positions.ts'
 import { unseenRuns } from './unseen-runs.ts'
 
 type Bounds = BoundsOf<ReturnType<typeof circuitFit>>
@@ -75,14 +75,12 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
   if (tried.length === 0 && asDrawn.size === 0) return { worked: [drawn], tried, unseen: new Map(), unanswered: shorting }
   const most = new MostCarried(drawn)
   const found = tried.map(one => ({ ...one, ...inPosition(one) }))
+  const never = switching.open.filter(id => !most.carried(id) && !isSeen(id))
   return {
     worked: [drawn, ...found.flatMap(({ position }) => position ?? [])],
     tried,
-    unseen: unseenRuns(switching, {
-      never: switching.open.filter(id => !most.carried(id) && !isSeen(id)),
-      carried: id => most.carried(id)
-    }),
-    unanswered: [...found.flatMap(({ failed }) => failed ?? []).slice(0, 1), ...shorting]
+    unseen: unseenRuns(switching, { never, carried: id => most.carried(id) }),
+    unanswered: [...found.flatMap(({ failed }) => failed ?? []).slice(0, 1), ...shorting, ...joiningFinding(circuit, switching, never)]
   }
 
   function inPosition({ state, open, fed, lasting }: Feeding): { readonly position: Position | null; readonly failed: Finding | null } {

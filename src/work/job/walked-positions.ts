@@ -21,13 +21,23 @@ interface WalkedPosition extends Omit<Tried, 'state'> {
 }
 
 /** As it is drawn, and every position that was looked at. One without an answer is a finding of its own. */
-export function walkedPositions({ fit, positions }: CircuitJudged, roles: FaultRoles): readonly [WalkedPosition, ...WalkedPosition[]] {
+export function walkedPositions(judged: CircuitJudged, roles: FaultRoles): readonly [WalkedPosition, ...WalkedPosition[]] {
+  const { fit, positions } = judged
   const drawn = nominalPlain(fit)
-  const others = positions.tried.flatMap(one => {
+  const others = [...positions.tried, ...joined(judged)].flatMap(one => {
     const given = givenIn(drawn, one.open, roles)
     return given === null ? [] : [{ ...one, given }]
   })
   return [{ state: undefined, open: openRuns(fit), starts: 'yes', given: faultsGiven(drawn, roles) }, ...others]
+}
+
+/** What joins two sources and is drawn open is closed in none of those: sooner or later it is, and a fault comes then, too. */
+function joined({ circuit, fit, positions: { unseen } }: CircuitJudged): readonly Tried[] {
+  const drawn = openRuns(fit)
+  return fit.closedTogether
+    .map(ids => new Set(ids))
+    .filter(open => [...drawn].some(id => unseen.get(id) === id && !open.has(id)))
+    .map(open => ({ state: positionName(circuit, drawn, open), open, starts: 'yes' }))
 }
 
 function givenIn(drawn: Plain<CircuitFit>, open: Opened, roles: FaultRoles): FaultGiven | null {

@@ -5,8 +5,7 @@ import { type BareWay, bareWays, farPoints, type Stretch } from '../../trade/cir
 import type { PlaceRules } from '../../trade/circuit/protection-place.ts'
 import { BUS, type JobCircuit, type JobRun, namedRuns, protectorMark } from './circuit-wiring.ts'
 
-/** A run, or a piece of one. */
-export interface Piece extends Stretch {
+interface Piece extends Stretch {
   readonly lengthM: Given | null
   /** Of a piece beside a protector: its run, the end it reaches to, its share of the wire. */
   readonly cut: Cut | null
@@ -64,7 +63,7 @@ export function bareWireOf(circuit: JobCircuit, places: PlaceRules): BareWire {
   }
 }
 
-export function plainRun({ id, run: { from, to, wire, through } }: { readonly id: string; readonly run: JobRun }): Piece {
+function plainRun({ id, run: { from, to, wire, through } }: { readonly id: string; readonly run: JobRun }): Piece {
   return {
     id,
     from,

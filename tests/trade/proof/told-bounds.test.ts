@@ -1,14 +1,19 @@
 // table: how far beyond its bounds readings put a source, by hand on meters that are off by one volt
 import { describe, expect, it } from 'vitest'
-import { HEALTHY } from '../../../src/trade/proof/fault.ts'
+import { type FaultKind, HEALTHY } from '../../../src/trade/proof/fault.ts'
 import type { Predicted } from '../../../src/trade/proof/predictor.ts'
 import { farOff, logLikelihoodOf, type Told } from '../../../src/trade/proof/told-bounds.ts'
 import { addingUp } from './adding-up.ts'
 
-const asked = (told: readonly Told[], slopes: Predicted['slopes'], readings: readonly number[]) => {
+const asked = (
+  told: readonly Told[],
+  slopes: Predicted['slopes'],
+  readings: readonly number[],
+  kind: FaultKind | 'healthy' = 'healthy'
+) => {
   const predictor = { ...addingUp(readings.length).first, told }
   const predicted = { values: readings.map(() => 0), slopes }
-  return { far: farOff(predictor, predicted, readings), log: logLikelihoodOf(predictor, predicted, readings) }
+  return { far: farOff(predictor, predicted, readings), log: logLikelihoodOf(predictor, predicted, readings, kind) }
 }
 
 // A deviation of the source moves the reading by 2 V, the meter by 1 V: a variance of 4 + 1. Of x volts the source has 2x/5 deviations,
@@ -28,6 +33,12 @@ describe('one reading, which the source moves twice as much as the meter', () =>
     const { far, log } = asked(SOURCE, [[2]], [volts])
     expect(far).toBeCloseTo(volts ** 2 / 5 + more, 10)
     expect(log).toBeCloseTo(-0.5 * (volts ** 2 / 5 + more) - 0.5 * Math.log(5) - 0.5 * Math.log(2 * Math.PI), 10)
+  })
+
+  it('beside another fault it speaks no more against it than a source that is off beside it does: 3 of 100, and one of 100 voltages', () => {
+    const plain = (volts: number) => -(volts ** 2) / 10 - 0.5 * Math.log(5) - 0.5 * Math.log(2 * Math.PI)
+    expect(asked(SOURCE, [[2]], [12], 'bad-ground').log).toBeCloseTo(plain(12) + Math.log(0.0003), 10)
+    expect(asked(SOURCE, [[2]], [5], 'bad-ground').log).toBe(asked(SOURCE, [[2]], [5]).log)
   })
 
   it('what is no source keeps its tails', () => {

@@ -244,6 +244,24 @@ it('switches that would short the source together are named, in a position that 
 })
 
 it.each([
+  ['turned to one is told of, as nothing is judged with both', ['', ', state: open'], 'caution'],
+  ['turned to both is judged so', ['', ''], undefined]
+])('a selector of two batteries %s', (_, [first, second], verdict) => {
+  const { job } = judged({
+    runs: [FEED, `from: a, to: s, ${SWITCHED('ONE', first)}`, `from: aux, to: s, ${SWITCHED('TWO', second)}`],
+    loads: [heater('one', 's', 'frame')],
+    sources: '  other-sources: [{ what: second battery, voltage: 12.8 V, resistance: 20 mohm, from: frame, to: aux }]\n'
+  })
+  const found = job.findings.find(({ rule, says }) => rule === 'circuit/no-answer' && says.includes('together'))
+  expect(found?.verdict).toBe(verdict)
+  if (verdict !== undefined)
+    expect(found).toMatchObject({
+      says: 'with switch ONE, switch TWO on at once sources are together that are apart as drawn: that is not judged',
+      change: expect.stringContaining('draw them so and judge that, too')
+    })
+})
+
+it.each([
   ['a switch that the body leads round is', ['S1'], 'switch S1'],
   ['two beside each other that it leads round are', ['S1', 'S2'], 'switch S1 and switch S2']
 ])('%s named with what leads round', (_, marks, named) => {
