@@ -53,13 +53,14 @@ const OFF_IT = '(?:cover|lid|boot|label|tag|marking)'
 const ONLY = String.raw`(?:^|[,;:(])\s*(?:the |its )?`
 const END = String.raw`(?=\W*$|\s*[,;:.()])`
 const OUT_OF_USE = new RegExp(
-  String.raw`(?<!\bnot )\b(?:${[
+  String.raw`(?<!\b(?:not|no longer) )\b(?:${[
     'by-?passed|bridged|jumpered|strapped|shorted(?: out)?|linked out|not fitted|defeated',
-    `(?<!${ONLY}(?:${OFF_IT}|jumper|by-?pass)s? )removed`,
+    `(?<!${ONLY}(?:${OFF_IT}|jumper|by-?pass|bridge)s? )removed`,
     `(?<!${ONLY}${OFF_IT}s? )missing(?! (?:the |its )?${OFF_IT}s?\\b)`,
-    `(?:welded|soldered|stuck|jammed|wedged|taped|tied|failed|locked|permanently|hard-? ?wired) (?:closed|shut|on${END})`,
+    `(?:welded|soldered|seized|stuck|jammed|wedged|taped|tied|failed|locked|permanently|hard-? ?wired) (?:closed|shut|on${END})`,
     '(?:welded|soldered) together',
-    String.raw`(?:welded|pulled(?: out)?)(?=\W*$)`
+    '(?<!\\bno )jumper (?:across|fitted|in place|over)',
+    String.raw`(?:welded|contacts soldered|pulled(?: out)?)(?=\W*$)`
   ].join('|')})\b`,
   'i'
 )

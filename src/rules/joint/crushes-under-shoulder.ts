@@ -3,7 +3,7 @@ import { SOURCES } from '../../formula/source.ts'
 import { bearingPressureMpa as facts } from '../../trade/joint/bearing.ts'
 import type { CastMetal } from '../../trade/joint/casting-alloys.ts'
 import { atMost, figure, type Lack, missing, neverFails, notJudged, plainly } from '../judge.ts'
-import type { Rule } from '../rule.ts'
+import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
   readonly bearingPressureMpa: Bounded | null
@@ -35,7 +35,7 @@ export const crushesUnderShoulder: Rule<Subject> = {
         change: 'give casting.alloy'
       }
     const { metal, tensileMpa, yieldMpa } = castingMetal
-    if (metal === 'iron') return neverFails(atMost(facts, bearingPressureMpa, { value: tensileMpa, reason: IRON }))
+    if (metal === 'iron') return onIron(bearingPressureMpa, tensileMpa)
     if (bearingPressureMpa.high > tensileMpa)
       return atMost(facts, bearingPressureMpa, { value: tensileMpa, reason: 'tensile strength of the casting' })
     return yieldMpa === null
@@ -50,8 +50,16 @@ export const crushesUnderShoulder: Rule<Subject> = {
 const UNKNOWN =
   'what the face stands is not known: its alloy is not given, or no table here has it (the mark on the casting, or the maker, who knows what the face stands)'
 
-/** It breaks without a yield, and is pressed in at three or four times what it breaks at when it is pulled: from memory of iron founders' tables. */
-const IRON = 'what grey iron stands when it is pulled; pressed it stands more'
+/** It breaks without a yield, and is pressed in at three or four times what it breaks at when it is pulled: from memory of tables of grey iron. */
+function onIron(pressureMpa: Bounded, tensileMpa: number): Judged {
+  const pressed = { value: PRESSED * tensileMpa, reason: 'four times what grey iron stands when it is pulled; memory' }
+  if (pressureMpa.high > pressed.value) return atMost(facts, pressureMpa, pressed)
+  return neverFails(
+    atMost(facts, pressureMpa, { value: tensileMpa, reason: 'what grey iron stands when it is pulled; pressed it stands more' })
+  )
+}
+
+const PRESSED = 4
 
 function noYield({ high }: Bounded): string {
   return `no yield of this casting was found in print; the pressure on its face is ${figure(high, facts)}`
