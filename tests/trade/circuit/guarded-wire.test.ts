@@ -96,6 +96,16 @@ describe('a rating is wanted', () => {
     expect(rejected({ insulationC: spread(105, 60, 105) })).toBe(true)
     expect(rejected({})).toBe(false)
   })
+  it('a wire inside its table is not asked how hot it gets: AWG 22 has 5 A at most (FAA AC 43.13-1B table 11-3), and three quarters of 4 A are 3 A', () => {
+    const inside = {
+      practice: 'aircraft',
+      conductor: wire('AWG 22', 'solid'),
+      ambientC: new Given(57),
+      bundleCount: new Given(15)
+    } as const
+    expect(chosen({ ...inside, loadA: new Given(3) }).ratingA).toBe(4)
+    expect(chosen({ ...inside, loadA: new Given(3), ambientC: new Given(58) }).ratingA).toBeNull()
+  })
   it('says what speaks against those that come nearest', () => {
     const none = noRating(chosen({ faultA: spread(40, 13.6, 1100) }), 'blade')
     expect(none.says).toMatch(/^no rating of a .* does it\. 10 A: a fault of 1100 A is more than the 1000 A it can open$/)
