@@ -54,12 +54,12 @@ const ONLY = String.raw`(?:^|[,;:(])\s*(?:the |its )?`
 const END = String.raw`(?=\W*$|\s*[,;:.()])`
 const OUT_OF_USE = new RegExp(
   String.raw`(?<!\b(?:not|no longer) )\b(?:${[
-    'by-?passed|bridged|jumpered|strapped|shorted(?: out)?|linked out|not fitted|defeated',
+    'by-?passed|bridged|jumpered|strapped|shorted(?: out)?|linked out|(?:not|no longer) fitted|defeated',
     `(?<!${ONLY}(?:${OFF_IT}|jumper|by-?pass|bridge)s? )removed`,
     `(?<!${ONLY}${OFF_IT}s? )missing(?! (?:the |its )?${OFF_IT}s?\\b)`,
     `(?:welded|soldered|seized|stuck|jammed|wedged|taped|tied|failed|locked|permanently|hard-? ?wired) (?:closed|shut|on${END})`,
     '(?:welded|soldered) together',
-    '(?<!\\bno )jumper (?:across|fitted|in place|over)',
+    '(?<!\\bno )jumper(?: wire| lead)? (?:across|fitted|in place|over)',
     String.raw`(?:welded|contacts soldered|pulled(?: out)?)(?=\W*$)`
   ].join('|')})\b`,
   'i'

@@ -8,6 +8,8 @@ import type { Judged, Rule } from '../rule.ts'
 
 interface Subject {
   readonly walk: readonly StatedFault[]
+  /** Single faults in positions of the switches of which nobody tells whether they may be. */
+  readonly perhaps?: readonly StatedFault[]
   /** Wires whose capacity is known: without any nothing can be said. */
   readonly known: number
   /** Wires of which nobody knows what they carry, and why. */
@@ -27,22 +29,38 @@ export const burns: Rule<Subject> = {
   why: 'With the engine strap off the starter goes home through the thinnest wire that leads there.',
   change: 'protect that wire for what it carries, or leave it no second way to the 0 V point',
   source: SOURCES.kirchhoff,
-  judge: ({ walk, known, unknown, silent, unsaid = [] }) => {
+  judge: ({ walk, perhaps = [], known, unknown, silent, unsaid = [] }) => {
     if (known === 0)
       return unknown.length > 0
         ? unknownOf(unknown)
         : notJudged('wire', 'draw the wire of each run, its insulation and how warm its place is')
-    const found = walk.flatMap(one =>
-      one.overloads.filter(({ clearedS }) => !Number.isFinite(clearedS)).map(over => ({ ...over, name: statedName(one) }))
-    )
-    const worst = found.toSorted((a, b) => b.currentA / b.ampacityA - a.currentA / a.ampacityA)[0]
+    const worst = worstOf(walk)
     if (worst === undefined && unknown.length > 0) return unknownOf(unknown)
-    if (worst === undefined) return placed(`${walkedText(walk)}: none does`, unsaid)
-    const { name, id, currentA, ampacityA } = worst
-    const says = `${name}: ${id} carries ${threeDigits(currentA)} A, it is good for ${threeDigits(ampacityA)} A`
+    if (worst === undefined)
+      return worstOf(perhaps) === undefined ? placed(`${walkedText(walk)}: none does`, unsaid) : unsure(worstOf(perhaps)!)
+    const says = overText(worst)
     if (silent.length > 0) return { ...plainly('not-judged', `${says}; when ${silent.join(', ')} opens is not known`), change: ASK }
     return plainly('fail', `${says}, and nothing is sure to clear it`)
   }
+}
+
+type Over = StatedFault['overloads'][number] & { readonly name: string }
+
+/** Of what nothing is sure to clear, the wire that is furthest above what it is good for. */
+function worstOf(walk: readonly StatedFault[]): Over | undefined {
+  const found = walk.flatMap(one =>
+    one.overloads.filter(({ clearedS }) => !Number.isFinite(clearedS)).map(over => ({ ...over, name: statedName(one) }))
+  )
+  return found.toSorted((a, b) => b.currentA / b.ampacityA - a.currentA / a.ampacityA)[0]
+}
+
+function overText({ name, id, currentA, ampacityA }: Over): string {
+  return `${name}: ${id} carries ${threeDigits(currentA)} A, it is good for ${threeDigits(ampacityA)} A`
+}
+
+function unsure(worst: Over): Judged {
+  const says = `${overText(worst)}, and nothing is sure to clear it; whether the switches can stand so is not told`
+  return { ...plainly('not-judged', says), change: 'draw them so where they can; else see that they cannot' }
 }
 
 /** The reason of the first; those of another reason are named. */

@@ -10,11 +10,13 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
 import { fedVolts } from './fed-volts.ts'
 import { unseenLack } from './in-position.ts'
-import { offWalks, walkedPositions } from './walked-positions.ts'
+import { offWalks, perhapsTogether, walkedPositions } from './walked-positions.ts'
 import { figureLack, type Lack } from './wire-lacks.ts'
 
 export interface CircuitWalk {
   readonly walk: readonly StatedFault[]
+  /** The same in positions of which nobody tells whether they may be. */
+  readonly perhaps: readonly StatedFault[]
   /** Wires whose capacity is known, and those whose is not. */
   readonly known: number
   readonly unknown: readonly UnknownWire[]
@@ -54,7 +56,8 @@ export function circuitWalk(judged: CircuitJudged): CircuitWalk {
       parts.some(({ of }) => of === 'wire') && !known.has(runId(id)) ? [{ id, lacks: lackOf(judged, id) }] : []
     )
     const walk = [...positions.flatMap(({ state, given }) => walkedAs(state, given)), ...offWalks(circuit, positions)]
-    return { walk, known: known.size, unknown, silent: silentOf(circuit, protectors), unsaid: bare.unsaid }
+    const perhaps = perhapsTogether(judged, roles).flatMap(({ state, given }) => walkedAs(state, given))
+    return { walk, perhaps, known: known.size, unknown, silent: silentOf(circuit, protectors), unsaid: bare.unsaid }
   })
 }
 

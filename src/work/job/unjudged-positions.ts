@@ -16,7 +16,7 @@ const APART = 'see that they cannot be on at once: one change-over switch that b
 
 /** Nor is one that puts sources together which are apart as drawn, as a selector turned to both; what no position closes is told where it stands. */
 export function joiningFinding(circuit: JobCircuit, switching: Switching, never: readonly string[]): readonly Finding[] {
-  const joining = joiningRuns(switching)
+  const joining = joiningRuns(switching, never)
   if (joining === null || joining.some(id => never.includes(id))) return []
   const says = `with ${namesIn(circuit, joining)} on at once sources are together that are apart as drawn: that is not judged`
   return [caution(says, TOGETHER)]

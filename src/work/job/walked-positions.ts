@@ -24,20 +24,36 @@ interface WalkedPosition extends Omit<Tried, 'state'> {
 export function walkedPositions(judged: CircuitJudged, roles: FaultRoles): readonly [WalkedPosition, ...WalkedPosition[]] {
   const { fit, positions } = judged
   const drawn = nominalPlain(fit)
-  const others = [...positions.tried, ...joined(judged)].flatMap(one => {
-    const given = givenIn(drawn, one.open, roles)
-    return given === null ? [] : [{ ...one, given }]
-  })
+  const others = givenAll(drawn, [...positions.tried, ...togetherIn(judged, 'closes what no other closes')], roles)
   return [{ state: undefined, open: openRuns(fit), starts: 'yes', given: faultsGiven(drawn, roles) }, ...others]
 }
 
-/** What joins two sources and is drawn open is closed in none of those: sooner or later it is, and a fault comes then, too. */
-function joined({ circuit, fit, positions: { unseen } }: CircuitJudged): readonly Tried[] {
+/** Those in which sources are together that are apart as drawn, where each switch was looked at without: nobody tells whether they may be. */
+export function perhapsTogether(judged: CircuitJudged, roles: FaultRoles): readonly WalkedPosition[] {
+  return givenAll(nominalPlain(judged.fit), togetherIn(judged, 'closes nothing more'), roles)
+}
+
+/** Everything closed that can be without a source shorted. What joins two sources and is drawn open is closed in no other: sooner or later it is. */
+function togetherIn(
+  { circuit, fit, positions: { tried, unseen } }: CircuitJudged,
+  wanted: 'closes what no other closes' | 'closes nothing more'
+) {
+  if (circuit['other-sources'].length === 0) return []
   const drawn = openRuns(fit)
+  const seen = new Set([drawn, ...tried.map(({ open }) => open)].map(keyOf))
+  const isWanted = (open: Opened) =>
+    [...drawn].some(id => unseen.get(id) === id && !open.has(id)) === (wanted === 'closes what no other closes')
   return fit.closedTogether
     .map(ids => new Set(ids))
-    .filter(open => [...drawn].some(id => unseen.get(id) === id && !open.has(id)))
-    .map(open => ({ state: positionName(circuit, drawn, open), open, starts: 'yes' }))
+    .filter(open => !seen.has(keyOf(open)) && isWanted(open))
+    .map((open): Tried => ({ state: positionName(circuit, drawn, open), open, starts: 'yes' }))
+}
+
+function givenAll(drawn: Plain<CircuitFit>, positions: readonly Tried[], roles: FaultRoles): readonly WalkedPosition[] {
+  return positions.flatMap(one => {
+    const given = givenIn(drawn, one.open, roles)
+    return given === null ? [] : [{ ...one, given }]
+  })
 }
 
 function givenIn(drawn: Plain<CircuitFit>, open: Opened, roles: FaultRoles): FaultGiven | null {

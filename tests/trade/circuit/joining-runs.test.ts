@@ -20,8 +20,11 @@ it.each([
   ['none of one source', [BATTERY], SELECTOR, ['TWO'], null],
   ['none where each has loads of its own', [BATTERY, SECOND], ['ONE bus h', 'TWO plus g'], ['TWO'], null],
   ['a relay between them', [BATTERY, SECOND], ['LINK bus plus', 'ON plus h'], ['LINK'], ['LINK']],
+  ['a selector beside a relay that no position closes', [BATTERY, SECOND], ['LINK bus plus', ...SELECTOR], ['LINK', 'TWO'], ['ONE', 'TWO']],
   ['not two that only a short would put together', [BATTERY, 'turned bus 0'], ['LINK bus a', 'feed a h'], ['LINK'], null]
 ])('%s', (_, sources, runs, open, expected) => {
   const switchable = lines(runs).flatMap(({ id }) => (id === id.toUpperCase() ? [id] : []))
-  expect(joiningRuns({ runs: lines(runs), loads: lines(['h h 0', 'g g 0']), sources: lines(sources), switchable, open })).toEqual(expected)
+  expect(joiningRuns({ runs: lines(runs), loads: lines(['h h 0', 'g g 0']), sources: lines(sources), switchable, open }, ['LINK'])).toEqual(
+    expected
+  )
 })
