@@ -36,8 +36,10 @@ export const burns: Rule<Subject> = {
         : notJudged('wire', 'draw the wire of each run, its insulation and how warm its place is')
     const worst = worstOf(walk)
     if (worst === undefined && unknown.length > 0) return unknownOf(unknown)
-    if (worst === undefined)
-      return worstOf(perhaps) === undefined ? placed(`${walkedText(walk)}: none does`, unsaid) : unsure(worstOf(perhaps)!)
+    if (worst === undefined) {
+      const maybe = worstOf(perhaps)
+      return maybe === undefined ? placed(`${walkedText(walk)}: none does`, unsaid) : unsure(maybe)
+    }
     const says = overText(worst)
     if (silent.length > 0) return { ...plainly('not-judged', `${says}; when ${silent.join(', ')} opens is not known`), change: ASK }
     return plainly('fail', `${says}, and nothing is sure to clear it`)

@@ -11,18 +11,15 @@ const LOST = {
 } as const satisfies { readonly [T in Takes]: object }
 
 /** A range misread or a prefix lost, by tens; leads the wrong way round. */
-function factorsOf(takes: Takes) {
-  const { small, large } = LOST[takes]
-  return [
-    { size: 0.001, name: `thousand times too small: ${small}` },
-    { size: 0.01, name: 'hundred times too small' },
-    { size: 0.1, name: 'ten times too small' },
-    { size: 10, name: 'ten times too large' },
-    { size: 100, name: 'hundred times too large' },
-    { size: 1000, name: `thousand times too large: ${large}` },
-    { size: -1, name: 'leads the wrong way round' }
-  ]
-}
+const FACTORS = [
+  [0.001, 'thousand times too small', 'small'],
+  [0.01, 'hundred times too small', null],
+  [0.1, 'ten times too small', null],
+  [10, 'ten times too large', null],
+  [100, 'hundred times too large', null],
+  [1000, 'thousand times too large', 'large'],
+  [-1, 'leads the wrong way round', null]
+] as const
 const LEADS = { leastOhm: 0.3, mostOhm: 10 }
 
 /** What may be wrong with how the readings were taken. */
@@ -43,7 +40,10 @@ function misreadAt(i: number, takes: Takes, place: string): Fault {
     kind: 'misread',
     at: place,
     says: `meter on a wrong range or misread: ${place}`,
-    sizes: { by: 'list', of: factorsOf(takes) },
+    sizes: {
+      by: 'list',
+      of: FACTORS.map(([size, name, lost]) => ({ size, name: lost === null ? name : `${name}: ${LOST[takes][lost]}` }))
+    },
     sizeSays: 'shown against true',
     unit: '',
     changes: unchanged,
