@@ -1,9 +1,8 @@
+import { answered } from './answered.ts'
 import { bends } from './bends.ts'
 import { isMore, type Loose, placesFrom } from './climb.ts'
 import type { Corner, Search, Toward } from './corners.ts'
 import { change, type Evaluator } from './evaluator.ts'
-import { NoAnswer } from './no-answer.ts'
-import { OutsideRange } from './outside-range.ts'
 import { type Values, withAt } from './values.ts'
 
 /** What stands at a corner and around it, worked out once for all results. */
@@ -14,17 +13,14 @@ export interface Looked extends Toward {
   readonly along: readonly (readonly Values[])[]
 }
 
-/** Every result at a corner and along each loose input from there; nothing where one of these points has no answer. */
-export function lookedAt(corner: Corner, evaluator: Evaluator, loose: readonly Loose[]): Looked | undefined {
+/** Every result at a corner and along each loose input from there; null where one of these points has no answer. */
+export function lookedAt(corner: Corner, evaluator: Evaluator, loose: readonly Loose[]): Looked | null {
   const values = placed(corner, evaluator, loose)
-  try {
+  return answered(() => {
     const base = evaluator.at(values)
     const along = loose.map(one => wayFrom({ values, base }, one, corner.searches, evaluator.at))
     return { toward: corner.toward, values, base, along }
-  } catch (error) {
-    if (error instanceof OutsideRange || error instanceof NoAnswer) return undefined
-    throw error
-  }
+  })
 }
 
 /** All results at the nominal and at the far end of one input; just inside the end it stands at too, where a result bends on the way. */

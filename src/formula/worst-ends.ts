@@ -30,7 +30,7 @@ export function worstEnds(evaluator: Evaluator, inputs: Inputs): (leaf: number) 
   const ends = { low: [] as End[], high: [] as End[] }
   for (const corner of cornersOf(searches)) {
     const looked = lookedAt(corner, evaluator, inputs.loose)
-    const moved = looked === undefined ? undefined : once(() => movedAt(evaluator, inputs.assumed, looked.values, looked.base))
+    const moved = looked === null ? null : once(() => movedAt(evaluator, inputs.assumed, looked.values, looked.base))
     const around = { evaluator, inputs, looked, moved }
     for (const search of corner.searches) (search.sign < 0 ? ends.low : ends.high)[search.leaf] = endOf(search, around)
   }
@@ -40,14 +40,14 @@ export function worstEnds(evaluator: Evaluator, inputs: Inputs): (leaf: number) 
 interface Around {
   readonly evaluator: Evaluator
   readonly inputs: Inputs
-  readonly looked: Looked | undefined
-  readonly moved: (() => readonly (readonly boolean[])[]) | undefined
+  readonly looked: Looked | null
+  readonly moved: (() => readonly (readonly boolean[])[]) | null
 }
 
 function endOf(search: Search, around: Around): End {
   const { evaluator, inputs, looked, moved } = around
   const { leaf, sign } = search
-  if (looked !== undefined && moved !== undefined && isWorst(search, looked))
+  if (looked !== null && moved !== null && isWorst(search, looked))
     return { values: valuesAt(search, looked, around), best: sign * looked.base[leaf]!, turned: [], moves: k => moved()[k]![leaf]! }
   const { values, best, turned } = climb(placed(search, evaluator, inputs.loose), inputs.loose, at => sign * evaluator.at(at)[leaf]!)
   const climbed = { values, best, turned: turned.filter(given => !isUnturned(given, values, search, inputs.loose)) }

@@ -29,13 +29,13 @@ export const tooHot: Rule<Subject> = {
   judge: ({ hot, limit, heldC, thermostatC, hotAirC, steadyHigh, uncounted }) => {
     if (isMissing(hot)) return notJudgedFor(hot)
     if (limit === null) return notJudged('warm.limit', 'ask what the seals, wires and parts beside it stand, and give it with its reason')
-    const isCut = cutBelow(limit.value, { thermostatC, hotAirC }) && !standsAbove({ heldC, thermostatC })
-    const bus = isCut ? {} : { steadyHigh }
-    const off = held(hot, limit, { heldC, thermostatC, hotAirC })
-    if (off !== null) return heldTooHot(steadily(off, bus), limit, { heldC, thermostatC, hotAirC })
+    const cut = { heldC, thermostatC, hotAirC }
+    const bus = cutBelow(limit.value, cut) && !standsAbove(cut) ? {} : { steadyHigh }
+    const off = held(hot, limit, cut)
+    if (off !== null) return heldTooHot(steadily(off, bus), limit, cut)
     if ('hottestC' in hot) {
       const judged = steadily(besideUncounted(atMost(facts, hot.hottestC, limit), { uncounted }), bus)
-      return heldTooHot(judged, limit, { heldC, thermostatC, hotAirC })
+      return heldTooHot(judged, limit, cut)
     }
     const beyond = plainly('fail', `it gets hotter than the ${figure(hot.beyondC, facts)} up to which a film is worked out`)
     return besideUncounted(beyond, { uncounted })

@@ -64,6 +64,7 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   const drawn = guardsIn(guards, open)
   const loads = circuit.loads.map(load => ({ ...loadOf(job, load), way: wayIn(guards, open, loadName(load)) }))
   const switching = switchingOf(circuit, countedIn(guards))
+  const together = closedTogether(switching)
   const fit: CircuitFit = {
     bus: BUS,
     ground: source.ground,
@@ -82,8 +83,8 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     loads,
     protectors: guards.protectors.map(one => ({ ...fittedProtector(guards, one, runs), loads: drawn.guarding.get(one.run)!.loads })),
     switches: switchesOf(circuit, drawn),
-    shorts: inClosings(switching, protectors, fittedShorts(guards, runs, loads)),
-    closedTogether: closedTogether(switching).map(open => [...open]),
+    shorts: inClosings(switching, { protectors, together }, fittedShorts(guards, runs, loads)),
+    closedTogether: together.map(open => [...open]),
     groundPoints: returnPoints(wiring)
   }
   return { fit, guards }

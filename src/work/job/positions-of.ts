@@ -68,8 +68,9 @@ interface Known {
 export function positionsOf({ job, circuit, fitted }: Known): Positions {
   const switching = countedSwitching(circuit, fitted)
   const asDrawn = new Set(switching.open)
-  const drawn: Position = { state: null, fit: fitted.fit, ...workedIn(job, fitted.fit), ...fedIn(circuit, switching, asDrawn) }
-  const tried = triedIn(circuit, switching)
+  const fedIn = feedingIn(circuit, switching)
+  const drawn: Position = { state: null, fit: fitted.fit, ...workedIn(job, fitted.fit), ...fedIn(asDrawn) }
+  const tried = triedIn(circuit, switching, fedIn)
   const nearest = nearestOf(switching, [{ open: asDrawn, fed: drawn.fed }, ...tried])
   const shorting = shortingFinding(circuit, switching)
   if (tried.length === 0 && asDrawn.size === 0) return { worked: [drawn], tried, unseen: new Map(), unanswered: shorting }
@@ -103,23 +104,27 @@ export function positionsOf({ job, circuit, fitted }: Known): Positions {
 /** With the loads that it feeds. */
 type Feeding = Tried & Pick<Position, 'fed' | 'lasting'>
 
-function triedIn(circuit: JobCircuit, switching: Switching): readonly Feeding[] {
+function triedIn(circuit: JobCircuit, switching: Switching, fedIn: FedIn): readonly Feeding[] {
   const asDrawn = new Set(switching.open)
   const starts = startingPositions(switching)
   const keys = new Set(starts.map(keyOf))
   return switchPositions(switching, starts).map(open => ({
     state: positionName(circuit, asDrawn, open),
     open,
-    ...fedIn(circuit, switching, open),
+    ...fedIn(open),
     starts: keys.has(keyOf(open)) ? 'yes' : 'no'
   }))
 }
 
-function fedIn(circuit: JobCircuit, switching: Switching, open: Opened): Pick<Position, 'fed' | 'lasting'> {
+type FedIn = (open: Opened) => Pick<Position, 'fed' | 'lasting'>
+
+function feedingIn(circuit: JobCircuit, switching: Switching): FedIn {
   const panels = circuit['other-sources'].flatMap(({ what }) => (isPanel(what) ? [sourceId(what)] : []))
-  const fed = fedLoads(switching, open)
-  if (panels.length === 0) return { fed, lasting: fed }
-  return { fed, lasting: fedLoads({ ...switching, sources: switching.sources.filter(({ id }) => !panels.includes(id)) }, open) }
+  const without = { ...switching, sources: switching.sources.filter(({ id }) => !panels.includes(id)) }
+  return open => {
+    const fed = fedLoads(switching, open)
+    return { fed, lasting: panels.length === 0 ? fed : fedLoads(without, open) }
+  }
 }
 
 /** Positions that feed a load with the fewest switches changed. */

@@ -1,12 +1,16 @@
 import type { FittedShort } from '../../fitting/circuit.ts'
 import { closedRuns, type Opened } from '../../trade/circuit/closings.ts'
 import { sharingLoop } from '../../trade/circuit/same-loop.ts'
-import { closedTogether, shortWays } from '../../trade/circuit/short-ways.ts'
+import { shortWays } from '../../trade/circuit/short-ways.ts'
 import type { Switching } from '../../trade/circuit/switching.ts'
 import type { RatedProtector } from './circuit-guards.ts'
 import type { PlacedShort } from './fitted-shorts.ts'
 
-type Protectors = readonly Pick<RatedProtector, 'name' | 'run'>[]
+interface Around {
+  readonly protectors: readonly Pick<RatedProtector, 'name' | 'run'>[]
+  /** Positions in which sources may be together. */
+  readonly together: readonly Opened[]
+}
 
 /**
  * Each short in every position of the switches in which it may have the least and a source feeds it: what has to clear it must do so
@@ -14,14 +18,13 @@ type Protectors = readonly Pick<RatedProtector, 'name' | 'run'>[]
  * together each of them has less. What would have nothing of it in any of them, as before a relay that joins two sources and is drawn
  * open, is asked with those sources together.
  */
-export function inClosings(switching: Switching, protectors: Protectors, shorts: readonly PlacedShort[]): readonly FittedShort[] {
+export function inClosings(switching: Switching, { protectors, together }: Around, shorts: readonly PlacedShort[]): readonly FittedShort[] {
   const waysTo = shortWays(switching)
-  const most = closedTogether(switching)
   return shorts.flatMap(short => {
     const fed = short.at === null ? [] : waysTo(short.at)
     if (fed.length === 0 || short.group.length > 1) return [ALL_CLOSED, ...fed].map(opened => placed(short, opened, 'apart'))
-    const together = onlyTogether(short, fed)
-    if (together.length > 0) return together.map(opened => placed(short, opened, 'together'))
+    const joined = onlyTogether(short, fed)
+    if (joined.length > 0) return joined.map(opened => placed(short, opened, 'together'))
     return fed.map(opened => placed(short, opened, 'apart'))
   })
 
@@ -29,7 +32,7 @@ export function inClosings(switching: Switching, protectors: Protectors, shorts:
   function onlyTogether({ at, protector }: PlacedShort, apart: readonly Opened[]): readonly Opened[] {
     const run = protectors.find(({ name }) => name === protector)?.run
     const carries = (opened: Opened) => flowsIn(switching, opened, at!).has(run)
-    return run === undefined || apart.some(carries) ? [] : most.filter(carries)
+    return run === undefined || apart.some(carries) ? [] : together.filter(carries)
   }
 }
 

@@ -24,29 +24,31 @@ interface WalkedPosition extends Omit<Tried, 'state'> {
 export function walkedPositions(judged: CircuitJudged, roles: FaultRoles): readonly [WalkedPosition, ...WalkedPosition[]] {
   const { fit, positions } = judged
   const drawn = nominalPlain(fit)
-  const others = givenAll(drawn, [...positions.tried, ...togetherIn(judged, 'closes what no other closes')], roles)
+  const together = togetherIn(judged).filter(({ open }) => closesMore(judged, open))
+  const others = givenAll(drawn, [...positions.tried, ...together], roles)
   return [{ state: undefined, open: openRuns(fit), starts: 'yes', given: faultsGiven(drawn, roles) }, ...others]
 }
 
 /** Those in which sources are together that are apart as drawn, where each switch was looked at without: nobody tells whether they may be. */
 export function perhapsTogether(judged: CircuitJudged, roles: FaultRoles): readonly WalkedPosition[] {
-  return givenAll(nominalPlain(judged.fit), togetherIn(judged, 'closes nothing more'), roles)
+  const together = togetherIn(judged).filter(({ open }) => !closesMore(judged, open))
+  return givenAll(nominalPlain(judged.fit), together, roles)
 }
 
-/** Everything closed that can be without a source shorted. What joins two sources and is drawn open is closed in no other: sooner or later it is. */
-function togetherIn(
-  { circuit, fit, positions: { tried, unseen } }: CircuitJudged,
-  wanted: 'closes what no other closes' | 'closes nothing more'
-) {
+/** Everything closed that can be without a source shorted, where that was not looked at. */
+function togetherIn({ circuit, fit, positions: { tried } }: CircuitJudged): readonly Tried[] {
   if (circuit['other-sources'].length === 0) return []
   const drawn = openRuns(fit)
   const seen = new Set([drawn, ...tried.map(({ open }) => open)].map(keyOf))
-  const isWanted = (open: Opened) =>
-    [...drawn].some(id => unseen.get(id) === id && !open.has(id)) === (wanted === 'closes what no other closes')
   return fit.closedTogether
     .map(ids => new Set(ids))
-    .filter(open => !seen.has(keyOf(open)) && isWanted(open))
-    .map((open): Tried => ({ state: positionName(circuit, drawn, open), open, starts: 'yes' }))
+    .filter(open => !seen.has(keyOf(open)))
+    .map(open => ({ state: positionName(circuit, drawn, open), open, starts: 'yes' }))
+}
+
+/** Whether it closes what is drawn open and closed in no other, as what joins two sources: sooner or later that is closed. */
+function closesMore({ fit, positions: { unseen } }: CircuitJudged, open: Opened): boolean {
+  return [...openRuns(fit)].some(id => unseen.get(id) === id && !open.has(id))
 }
 
 function givenAll(drawn: Plain<CircuitFit>, positions: readonly Tried[], roles: FaultRoles): readonly WalkedPosition[] {
