@@ -15,23 +15,32 @@ export interface Extremes {
   readonly limits: Limits
 }
 
-/**
- * The two loadings that try the limits hardest: all loads before the forward limit at their greatest and the others at their least,
- * and the same behind the rearward limit. If these two keep their limits, every loading between does.
- */
+/** The two loadings that bring the centre as far forward and as far to the rear as can be: every loading between lies between. */
 export function extremes({ empty, loads, limits }: Plain<Extremes>) {
-  const forward = loaded(empty, loads, ({ armM }) => armM < limits.forwardM)
-  const rearward = loaded(empty, loads, ({ armM }) => armM > limits.rearwardM)
+  const forward = drawn(empty, loads, -1)
+  const rearward = drawn(empty, loads, 1)
   return {
     forward: { marginM: marginsAt(forward.centreM, limits).forwardMarginM, ...forward },
     rearward: { marginM: marginsAt(rearward.centreM, limits).rearwardMarginM, ...rearward }
   }
 }
 
-function loaded(empty: Plain<Item>, loads: readonly Plain<Load>[], full: (load: Plain<Load>) => boolean) {
-  const { massKg, momentKgM } = together([
-    empty,
-    ...loads.map(load => ({ massKg: full(load) ? load.greatestKg : load.leastKg, armM: load.armM }))
-  ])
+/** A load beyond the centre draws it on: from the outermost inwards each is at its greatest until one no longer does; the others are at their least. */
+function drawn(empty: Plain<Item>, loads: readonly Plain<Load>[], side: 1 | -1) {
+  const outermost = loads.toSorted((a, b) => side * (b.armM - a.armM))
+  let most = centreOf([empty, ...outermost.map(least)])
+  for (const [i, { armM }] of outermost.entries()) {
+    if (side * (armM - most.centreM) <= 0) break
+    most = centreOf([empty, ...outermost.map((load, k) => (k <= i ? { ...load, massKg: load.greatestKg } : least(load)))])
+  }
+  return most
+}
+
+function least({ leastKg, armM }: Plain<Load>): Plain<Item> {
+  return { massKg: leastKg, armM }
+}
+
+function centreOf(items: readonly Plain<Item>[]) {
+  const { massKg, momentKgM } = together(items)
   return { massKg, centreM: moment.centreM({ momentKgM, massKg }) }
 }

@@ -1,6 +1,6 @@
 import type { CircuitFit, Run, RunPart } from '../../fitting/circuit.ts'
-import { sourceId } from '../../fitting/circuit-parts.ts'
-import { Given } from '../../formula/given.ts'
+import { carries, sourceId, wireOf } from '../../fitting/circuit-parts.ts'
+import { Given, nominalPlain } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
@@ -44,6 +44,12 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
   refuseTurnedSource(circuit, wiring)
   const threads = threadsOf(circuit, wiring)
   const protectors = ratedProtectors(named)
+  const runs = named.map(
+    ({ id, run }): Run => ({
+      ...runOf(job, circuit, { id, run }),
+      counted: threads.open.has(id) ? 'no' : 'yes'
+    })
+  )
   const guards: Guards = {
     wiring,
     threads,
@@ -51,14 +57,8 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     groups: feedingGroups(wiring, protectors, wireLengths(named)),
     unguarded: unguardedOf(wiring),
     protectors,
-    bare: bareWireOf(circuit, PROTECTOR_PLACES[job.job.practice])
+    bare: bareWireOf(circuit, PROTECTOR_PLACES[job.job.practice], id => carriedA(runs, id))
   }
-  const runs = named.map(
-    ({ id, run }): Run => ({
-      ...runOf(job, circuit, { id, run }),
-      counted: threads.open.has(id) ? 'no' : 'yes'
-    })
-  )
   const { source } = circuit
   const open = openRuns({ runs })
   const drawn = guardsIn(guards, open)
@@ -88,6 +88,13 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     groundPoints: returnPoints(wiring)
   }
   return { fit, guards }
+}
+
+/** What the wire of a run carries for good; null where it is not told how it lies. */
+function carriedA(runs: readonly Run[], id: string): number | null {
+  const wire = wireOf(nominalPlain(runs.find(run => run.id === id)!))
+  const current = wire === undefined ? null : carries(wire)
+  return current?.kind === 'ampacity' ? current.ampacityA : null
 }
 
 /** What comes back through the threads of a part. */

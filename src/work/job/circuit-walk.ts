@@ -10,6 +10,7 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
 import { fedVolts } from './fed-volts.ts'
 import { unseenLack } from './in-position.ts'
+import { unsaidPlaces } from './unsaid-places.ts'
 import { offWalks, perhapsTogether, walkedPositions } from './walked-positions.ts'
 import { figureLack, type Lack } from './wire-lacks.ts'
 
@@ -57,7 +58,7 @@ export function circuitWalk(judged: CircuitJudged): CircuitWalk {
     )
     const walk = [...positions.flatMap(({ state, given }) => walkedAs(state, given)), ...offWalks(circuit, positions)]
     const perhaps = perhapsTogether(judged, roles).flatMap(({ state, given }) => walkedAs(state, given))
-    return { walk, perhaps, known: known.size, unknown, silent: silentOf(circuit, protectors), unsaid: bare.unsaid }
+    return { walk, perhaps, known: known.size, unknown, silent: silentOf(circuit, protectors), unsaid: unsaidPlaces(guards, fit.runs) }
   })
 }
 

@@ -19,6 +19,8 @@ export interface GroupAt {
 export interface FeedingGroups {
   /** For every run that sources feed without a load between, by its end. */
   readonly runs: ReadonlyMap<string, readonly GroupAt[]>
+  /** For every run with a protector of its own: what lets current to its ends from outside. */
+  readonly before: ReadonlyMap<string, readonly GroupAt[]>
   /** For every load: what lets its current through. Null where nothing does. */
   readonly loads: ReadonlyMap<string, Group | null>
 }
@@ -29,8 +31,10 @@ export function feedingGroups(wiring: Required<Wiring>, protectors: readonly Rat
   const groupOf = (by: Feeders): Group | null =>
     by === null ? null : { protectors: by.flatMap(run => smallest.get(run) ?? []), unknown: by.filter(run => !smallest.has(run)) }
   const groupAt = ({ end, by }: FedAt): GroupAt => ({ end, group: groupOf(by) })
+  const protecting = wiring.runs.filter(({ protects }) => protects === 'yes')
   const found: FeedingGroups = {
     runs: new Map(wiring.runs.map(run => [run.id, fedAt(wiring, guards, run).map(groupAt)])),
+    before: new Map(protecting.map(run => [run.id, fedAt(wiring, guards, { ...run, protects: 'no' }).map(groupAt)])),
     loads: new Map(wiring.loads.map(({ name }) => [name, groupOf(feedersOfLoad(wiring, guards, name))]))
   }
   return found

@@ -80,7 +80,8 @@ function weakest(held: readonly Held[], { style }: RatedProtector): Held | undef
   return unknown.find(({ wire }) => wire.lies === null) ?? unknown[0] ?? worst?.one
 }
 
-function limitA({ lies, conductor }: RunWire, kind: 'fuse' | 'breaker'): number | null {
+/** What a protector may be rated for that alone has to hold a wire; null where that is not known. */
+export function limitA({ lies, conductor }: RunWire, kind: 'fuse' | 'breaker'): number | null {
   if (lies === null) return null
   const { limit } = nominalOf({ lies }, x => ({
     limit: wireLimit({ ...x.lies, conductor: conductorBySize(conductor.size), kind }).wireLimitA

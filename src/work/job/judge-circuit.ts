@@ -26,6 +26,7 @@ import { bodyFindings } from './judge-bodies.ts'
 import { judgeProtectors } from './judge-protectors.ts'
 import { judgeWires } from './judge-wires.ts'
 import { mostLifted } from './most-lifted.ts'
+import { partedCircuit } from './parted-circuit.ts'
 import type { Placed } from './placed.ts'
 import { openNames } from './position-name.ts'
 import { type Position, positionsOf } from './positions-of.ts'
@@ -45,7 +46,8 @@ export function judgeCircuit(judged: CircuitJudged): readonly Placed[] {
   ]
 }
 
-export function circuitJudged(job: Job, circuit: JobCircuit): CircuitJudged {
+export function circuitJudged(job: Job, drawn: JobCircuit): CircuitJudged {
+  const circuit = partedCircuit(drawn, PROTECTOR_PLACES[job.job.practice])
   const fitted = fittedCircuit(job, circuit)
   const positions = positionsOf({ job, circuit, fitted })
   const [{ bounds }] = positions.worked

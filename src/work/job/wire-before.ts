@@ -4,8 +4,9 @@ import { type JobItem, unsaidAlong } from '../../job/circuit-names.ts'
 import { type BareWay, bareWays, farPoints, type Stretch } from '../../trade/circuit/bare-wire.ts'
 import type { PlaceRules } from '../../trade/circuit/protection-place.ts'
 import { BUS, type JobCircuit, type JobRun, namedRuns, protectorMark } from './circuit-wiring.ts'
+import { fedPoint, isLimited } from './limited-sources.ts'
 
-interface Piece extends Stretch {
+export interface Piece extends Stretch {
   readonly lengthM: Given | null
   /** Of a piece beside a protector: its run, the end it reaches to, its share of the wire. */
   readonly cut: Cut | null
@@ -34,17 +35,22 @@ export interface WireBefore {
   readonly unsaidM: Given | null
 }
 
-/** What stands before the protectors of a circuit, from every source that it has. */
-export function bareWireOf(circuit: JobCircuit, places: PlaceRules): BareWire {
+/** What stands before the protectors of a circuit, from every source that may drive more than its wire carries. */
+export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carriesA: (run: string) => number | null): BareWire {
   const { ground } = circuit.source
-  const starts = [...new Set([BUS, ...circuit['other-sources'].map(({ from, to }) => (to === ground ? from : to))])]
+  const starts = [...new Set([BUS, ...circuit['other-sources'].map(one => fedPoint(one, ground))])]
   const stops = new Set([ground, ...starts])
   const runs = namedRuns(circuit)
   const reached = new Set(starts.flatMap(start => [...bareWays(start, stops, runs.map(plainRun)).keys()]))
   const parted = runs.map(({ id, run }) => partedRun(id, run, reached))
   const pieces = parted.flatMap(one => one.pieces)
-  const ways = starts.map(start => bareWays(start, stops, pieces))
-  const far = new Set(ways.flatMap(some => farPoints(some, ground, pieces, places)))
+  const ends = starts.map(start => {
+    const way = bareWays(start, stops, pieces)
+    return { start, way, far: farPoints(way, ground, pieces, places) }
+  })
+  const counting = ends.filter(({ start, way, far }) => start === BUS || far.length === 0 || !isLimited(circuit, { start, way }, carriesA))
+  const ways = counting.map(({ way }) => way)
+  const far = new Set(counting.flatMap(one => one.far))
   const cuts = pieces.flatMap(({ cut }) => (cut !== null && far.has(cut.point) ? [cut] : []))
   const seen = parted.flatMap(one => one.protectors.flatMap(each => beforeOf(each, ways)))
   // One that two sources reach, each at its end: the longer counts.

@@ -1,0 +1,36 @@
+import type { BareWay } from '../../trade/circuit/bare-wire.ts'
+import type { JobCircuit } from './circuit-wiring.ts'
+import type { Piece } from './wire-before.ts'
+
+type Source = JobCircuit['other-sources'][number]
+
+/** The point that a source beside the bus feeds. */
+export function fedPoint({ from, to }: Source, ground: string): string {
+  return to === ground ? from : to
+}
+
+/**
+ * Whether the wire that leads on from a source without a protector carries for good all that such sources can drive, as that of a
+ * panel behind its controller: against that nothing has to open. What is inside a battery limits nothing, nor does what nobody told.
+ */
+export function isLimited(
+  { source: { ground }, 'other-sources': others }: JobCircuit,
+  { start, way }: { readonly start: string; readonly way: ReadonlyMap<string, BareWay<Piece>> },
+  carriesA: (run: string) => number | null
+): boolean {
+  const here = others.filter(one => fedPoint(one, ground) === start)
+  if (here.length === 0 || !here.every(one => Number.isFinite(mostA(one)))) return false
+  const allA = others
+    .map(mostA)
+    .filter(Number.isFinite)
+    .reduce((sum, one) => sum + one)
+  const wires = [...way.values()].flatMap(({ stretches }) => stretches.filter(({ lengthMm }) => lengthMm > 0))
+  return wires.every(({ id, cut }) => (carriesA(cut?.run ?? id) ?? 0) >= allA)
+}
+
+/** At a dead short. */
+function mostA({ voltage, resistance }: Source): number {
+  return resistance.assumed === undefined && resistance.low > 0
+    ? Math.max(voltage.high, -voltage.low) / resistance.low
+    : Number.POSITIVE_INFINITY
+}

@@ -1,0 +1,116 @@
+import { Given } from '../../formula/given.ts'
+import type { JobItem } from '../../job/circuit-names.ts'
+import { type FedAt, fedAt } from '../../trade/circuit/fed-by.ts'
+import { greatestBareMm, type PlaceRules } from '../../trade/circuit/protection-place.ts'
+import { type JobCircuit, type JobRun, namedRuns, protectorMark, wiringOf } from './circuit-wiring.ts'
+
+/** Before an item of a run, in the order along its wire: there it is taken in two. */
+interface Cut {
+  readonly before: number
+  readonly atM: Given
+  readonly point: string
+}
+
+const NOUGHT = new Given(0)
+
+/**
+ * The circuit in which wire that leads to a fuse or breaker from another one is a run of its own, as if it had been drawn so: the one
+ * before has to hold it. Wire that nothing stands before is left where it is, and so is what is shorter than a protector may be away.
+ */
+export function partedCircuit(circuit: JobCircuit, places: PlaceRules): JobCircuit {
+  const named = namedRuns(circuit)
+  const parted = named.map(({ id, run }) => {
+    const ordered = alongOf(run)
+    if (ordered === null || run.wire === null) return [run]
+    const nearMm = greatestBareMm(run.wire.sheathed === 'yes' ? places.sheathed : places.open)
+    const far = ordered.filter(({ item, atM }) => isTold(item) && !(1000 * atM.high <= nearMm && ordered.length === 1))
+    return far.length === 0 ? [run] : inPieces(id, run, ordered, cutsOf(ordered, run, { nearMm, ends: endsOf(circuit, id) }))
+  })
+  return parted.every(pieces => pieces.length === 1) ? circuit : { ...circuit, runs: parted.flat() }
+}
+
+interface Along {
+  readonly item: JobItem
+  readonly atM: Given
+}
+
+function isTold(item: JobItem): boolean {
+  return protectorMark(item) !== null
+}
+
+/** What a run leads through, in the order along its wire; null where nobody said where a protector sits. What is none sits behind the one that is named before it. */
+function alongOf({ through }: JobRun): readonly Along[] | null {
+  if (through.some(item => isTold(item) && item.along === null)) return null
+  let last = NOUGHT
+  const placed = through.map(item => {
+    if (isTold(item)) last = item.along!
+    return { item, atM: last }
+  })
+  return placed.toSorted((a, b) => a.atM.value - b.atM.value)
+}
+
+/** What feeds the wire of a run from outside, by its end. */
+function endsOf(circuit: JobCircuit, id: string): readonly FedAt[] {
+  const wiring = wiringOf(circuit)
+  return fedAt(wiring, new Map(), { ...wiring.runs.find(run => run.id === id)!, protects: 'no' })
+}
+
+function cutsOf(
+  ordered: readonly Along[],
+  { from, to, wire }: JobRun,
+  { nearMm, ends }: { readonly nearMm: number; readonly ends: readonly FedAt[] }
+) {
+  const places = [...ordered.entries()].filter(([, { item }]) => isTold(item))
+  const isFar = (a: Given, b: Given) => 1000 * minus(b, a).high > nearMm
+  return places.flatMap(([i, { item, atM }], k): readonly Cut[] => {
+    const name = protectorMark(item)!
+    const [last, next] = [places[k - 1]?.[1], places[k + 1]?.[1]]
+    const [far, farther] = [isFar(last?.atM ?? NOUGHT, atM), isFar(atM, next?.atM ?? wire!.length)]
+    // One that sits at an end that is fed holds the wire behind it, and what comes in at the other end holds it, too.
+    const first = far && (last === undefined ? isHeld('from') && !(isFed('to') && !farther && next === undefined) : isFed('from'))
+    const second = farther && (next === undefined ? isHeld('to') && !(isFed('from') && !far && last === undefined) : !isFed('from'))
+    return [
+      ...(first ? [{ before: i, atM, point: `${name} at its ${from} side` }] : []),
+      ...(second ? [{ before: i + 1, atM, point: `${name} at its ${to} side` }] : [])
+    ]
+  })
+
+  function isFed(end: FedAt['end']): boolean {
+    return ends.some(one => one.end === end)
+  }
+
+  /** Fed, and not past any way without a protector. */
+  function isHeld(end: FedAt['end']): boolean {
+    return ends.some(one => one.end === end && one.by !== null)
+  }
+}
+
+/** Its longest piece keeps its name. */
+function inPieces(id: string, run: JobRun, ordered: readonly Along[], cuts: readonly Cut[]): readonly JobRun[] {
+  if (cuts.length === 0) return [run]
+  const wire = run.wire!
+  const stops = [{ before: 0, atM: NOUGHT, point: run.from }, ...cuts, { before: ordered.length, atM: wire.length, point: run.to }]
+  const pieces = cuts.concat(stops.at(-1)!).map((end, k): JobRun => {
+    const start = stops[k]!
+    const through = ordered
+      .slice(start.before, end.before)
+      .map(({ item, atM }) => (isTold(item) ? { ...item, along: minus(atM, start.atM) } : item))
+    const length = minus(end.atM, start.atM)
+    const name = `${id} (${start.point} to ${end.point})`
+    return { ...run, name, from: start.point, to: end.point, wire: { ...wire, length }, through, bond: null, metal: null, threads: 'no' }
+  })
+  const longest = pieces.reduce((most, one) => (one.wire!.length.value > most.wire!.length.value ? one : most))
+  const { bond, metal, threads } = run
+  return pieces.map(one => (one === longest ? { ...one, name: id, bond, metal, threads } : one.wire!.length.high > 0 ? one : bare(one)))
+}
+
+/** A protector with no wire of its own. */
+function bare({ through, ...run }: JobRun): JobRun {
+  return { ...run, wire: null, through: through.map(item => ({ ...item, along: null })) }
+}
+
+function minus(a: Given, b: Given): Given {
+  if (b === NOUGHT) return a
+  const [least, most] = [Math.max(0, a.low - b.high), Math.max(0, a.high - b.low)]
+  return new Given(Math.max(0, a.value - b.value), { low: least, high: most, assumed: a.assumed ?? b.assumed, at: b.at })
+}

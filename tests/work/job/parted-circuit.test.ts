@@ -1,0 +1,123 @@
+// example: wire that leads from one fuse to another, drawn as one run and as two; an invented circuit, figures by hand with Ohm's law
+import { describe, expect, it } from 'vitest'
+import { judgeJob } from '../../../src/work/job/judge-job.ts'
+
+const LIES = 'ambient: 30 °C, insulation: 105 °C, bundle: 1'
+const wire = (mm2: number, length: string) => `wire: { size: ${mm2} mm2, length: ${length}, ${LIES} }`
+const fuse = (mark: string, amps: number, along = '') =>
+  `{ fuse: ${mark}, rating: ${amps} A, style: blade, breaking-capacity: 5 kA, at: 25 °C, resistance: 2 mohm${along && `, along: ${along}`} }`
+const S1 = '{ switch: S1, rating: 30 A, resistance: 4 mohm }'
+const MAIN = `from: bus, to: board, ${wire(10, '0.8 m')}, through: [${fuse('F1', 40, '0.1 m')}]`
+const HEATER = 'load: heater, power: 36 W, voltage: 12 V, kind: resistive, inrush: { times: 1.1, lasts: 2 s }, from: h+, to: h-'
+
+function judged(
+  runs: readonly string[],
+  {
+    others = '',
+    loads = [HEATER],
+    practice = 'road'
+  }: { readonly others?: string; readonly loads?: readonly string[]; readonly practice?: string } = {}
+) {
+  const { errors, findings } = judgeJob(
+    'job.yaml',
+    `
+fettle: 1
+job: { title: one run or two, practice: ${practice} }
+circuit:
+  source: { bus: 12.6 V, low: 12 V, high: 14.4 V, resistance: 12 mohm, ground: frame }
+  altitude: 0 m
+${others}
+  runs:
+${runs.map(run => `    - { ${run} }\n`).join('')}  loads:
+${loads.map(load => `    - { ${load} }\n`).join('')}`
+  )
+  expect(errors).toEqual([])
+  return (rule: string, thing: string) => findings.find(one => one.rule === rule && one.thing === thing)
+}
+
+const BACK = `from: h-, to: frame, ${wire(2.5, '1 m')}`
+const far = (along: string) => [MAIN, `from: board, to: h+, ${wire(1, '12 m')}, through: [${S1}, ${fuse('F2', 5, along)}]`, BACK]
+const cut = [
+  MAIN,
+  `from: board, to: n, name: board-h+, ${wire(1, '11.8 m')}, through: [${S1}]`,
+  `from: n, to: h+, ${wire(1, '0.2 m')}, through: [${fuse('F2', 5, '0 m')}]`,
+  BACK
+]
+
+describe('a fuse beside its heater leaves the wire to it to the fuse at the board', () => {
+  const [one, two] = [judged(far('11.8 m')), judged(cut)]
+  it.each([
+    ['protect/over-wire', 'circuit.F1'],
+    ['protect/over-wire', 'circuit.F2'],
+    ['protect/far-end-short', 'circuit.F1'],
+    ['wire/short-circuit', 'circuit.board-h+'],
+    ['protect/inrush', 'circuit.F2'],
+    ['drop/too-much', 'circuit.heater']
+  ])('%s of %s says the same of one run as of two', (rule, thing) => {
+    const { verdict, value, limit } = two(rule, thing)!
+    expect(one(rule, thing)).toMatchObject({ verdict, value, limit })
+  })
+  it('40 A are more than 1 mm² stands, and a short before the fuse burns it', () => {
+    expect(one('protect/over-wire', 'circuit.F1')).toMatchObject({ verdict: 'fail', says: expect.stringContaining('F1, a medium blade fuse of 40 A') })
+    expect(one('circuit/burns', 'circuit')).toMatchObject({
+      verdict: 'fail',
+      says: expect.stringContaining('F2 at its board side shorted to ground: run board-h+ carries')
+    })
+    expect(two('circuit/burns', 'circuit')?.verdict).toBe('fail')
+  })
+  it('at the board it has to hold all of it', () => {
+    const near = judged(far('0.1 m'))
+    expect(near('protect/over-wire', 'circuit.F1')?.verdict).toBe('pass')
+    expect(near('circuit/burns', 'circuit')?.verdict).toBe('pass')
+  })
+  it('where nobody said where it sits that is a caution', () => {
+    expect(judged(far(''))('circuit/burns', 'circuit')).toMatchObject({
+      verdict: 'caution',
+      says: expect.stringContaining("F2 taken at the source's end of the run")
+    })
+  })
+  it('wire that the fuse at the board holds needs no word of it', () => {
+    const thick = far('').map(run => run.replace('1 mm2', '10 mm2'))
+    expect(judged(thick)('circuit/burns', 'circuit')?.verdict).toBe('pass')
+  })
+})
+
+describe('two fuses in one run', () => {
+  it('the second holds nothing of the wire before it', () => {
+    const both = judged([
+      `from: bus, to: h+, ${wire(1, '4 m')}, through: [${fuse('F1', 40, '0.1 m')}, ${S1}, ${fuse('F2', 5, '3.9 m')}]`,
+      BACK
+    ])
+    expect(both('protect/over-wire', 'circuit.F1')).toMatchObject({ verdict: 'fail', says: expect.stringContaining('F1, a medium blade fuse of 40 A') })
+  })
+  const link = (mm2: number) =>
+    judged(
+      [MAIN, `from: board, to: h+, ${wire(4, '3 m')}, through: [${fuse('F2', 5, '0 m')}, ${S1}]`, BACK].concat(
+        `from: bus, to: aux, name: link, ${wire(mm2, '3 m')}, through: [${fuse('FA', 30, '0.1 m')}, ${fuse('FB', 30, '2.9 m')}]`
+      ),
+      { others: '  other-sources: [{ what: second battery, voltage: 12.6 V, resistance: 15 mohm, from: frame, to: aux }]' }
+    )
+  it('one at each end of what joins two batteries hold the wire between them', () => {
+    for (const mark of ['FA', 'FB']) expect(link(10)('protect/over-wire', `circuit.${mark}`)?.verdict).toBe('pass')
+  })
+  it('neither holds it where it is too thin for both', () => {
+    for (const mark of ['FA', 'FB']) expect(link(1)('protect/over-wire', `circuit.${mark}`)?.verdict).toBe('fail')
+  })
+})
+
+describe('a panel on the far end of a wire that a fuse stands at the near end of', () => {
+  const panel = (resistance: string, practice = 'boat') =>
+    judged(
+      [MAIN, `from: board, to: h+, ${wire(2.5, '3 m')}, through: [${fuse('F2', 5, '0 m')}, ${S1}]`, BACK].concat(
+        `from: bus, to: roof, ${wire(4, '5 m')}, through: [${fuse('FP', 15, '0.1 m')}]`
+      ),
+      { practice, others: `  other-sources: [{ what: solar panel, voltage: 14.4 V${resistance}, from: frame, to: roof }]` }
+    )
+  // 14.4 V over 2.4 ohm are 6 A at a dead short, over 0.1 ohm 144 A: 4 mm² carries more than the one and less than the other.
+  it('drives no more than its wire carries, and asks for none of its own', () => {
+    expect(panel(', resistance: 2.4 ohm')('protect/too-far', 'circuit.FP')?.verdict).toBe('pass')
+  })
+  it('asks for one where it may drive more', () => {
+    expect(panel(', resistance: 0.1 ohm')('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
+  })
+})
