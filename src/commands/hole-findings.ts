@@ -14,6 +14,7 @@ import { wallBroken } from '../rules/hole/wall-broken.ts'
 import { wallThin } from '../rules/hole/wall-thin.ts'
 import { neverFails } from '../rules/judge.ts'
 import { asked } from '../rules/rule.ts'
+import { startFindings } from '../rules/start-findings.ts'
 import { leavesNone } from '../rules/thread-doubts.ts'
 import type { hole } from '../trade/hole/hole.ts'
 import type { Tap } from '../trade/hole/taps.ts'
@@ -61,6 +62,7 @@ export function holeFindings(words: Asked, drillMm: Given, r: Results): readonly
       ? []
       : [asked(threadTooShort, { best: r.best, wide: widened(words, drillMm) })]),
     ...(taps.some(({ centreMm }) => centreMm !== null) ? [asked(tapCentreMeetsPoint, { majorMm: thread.majorMm, taps: r.taps })] : []),
+    ...startFindings(taps),
     ...(tapClearMm === null ? [] : [asked(tapMeetsEnd, { ...r, tapClearMm })])
   ]
 }

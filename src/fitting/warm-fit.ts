@@ -8,7 +8,7 @@ import { allW } from '../trade/heat/heated-parts.ts'
 import * as heating from '../trade/heat/heating.ts'
 import { heldBy, type Thermostat } from '../trade/heat/held-by.ts'
 import { surfaceMarginK } from '../trade/heat/moist-air.ts'
-import { powerWindow } from '../trade/heat/power-window.ts'
+import { type PowerWindow, powerWindow } from '../trade/heat/power-window.ts'
 import type { Target } from '../trade/heat/read-target.ts'
 import { steppedToTargetS } from '../trade/heat/stepped-time.ts'
 import { pairOf, settledPair, twoNode } from '../trade/heat/two-node.ts'
@@ -107,6 +107,8 @@ export interface WindowFit {
   readonly limitC: Given
   readonly still: Loss
   readonly ratedV: Given
+  /** What a heater gives of its rating, by its tolerance: both ends are met by one that is bought. */
+  readonly ratingRatios: PowerWindow['ratingRatios']
   readonly lowV: Given
   readonly highV: Given
   readonly follows: Follows | null
@@ -117,7 +119,7 @@ export interface WindowFit {
 }
 
 export function windowFit(
-  { air, target, moving, hotC, limitC, still, ratedV, lowV, highV, follows, body, strongest }: Plain<WindowFit>,
+  { air, target, moving, hotC, limitC, still, ratedV, ratingRatios, lowV, highV, follows, body, strongest }: Plain<WindowFit>,
   ice: OverIce | null
 ) {
   const around = coldAround(air)
@@ -127,6 +129,7 @@ export function windowFit(
     cold: { targetC, around, loss: moving, busV: lowV },
     hot: { limitC, around: { airC: hotC, machineC: hotC, altitudeM: air.altitudeM }, loss: still, busV: highV },
     ratedV,
+    ratingRatios,
     follows,
     jointKPerW: body === null ? 0 : strongest / jointWPerK(body)
   })

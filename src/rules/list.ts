@@ -16,6 +16,7 @@ import { drillOutsideLimits } from './hole/drill-outside-limits.ts'
 import { metalBelowThin } from './hole/metal-below-thin.ts'
 import { noDrillFits } from './hole/no-drill-fits.ts'
 import { oldHoleTooLarge } from './hole/old-hole-too-large.ts'
+import { startsCrooked } from './hole/starts-crooked.ts'
 import { tapCentreMeetsPoint } from './hole/tap-centre-meets-point.ts'
 import { tapMeetsEnd } from './hole/tap-meets-end.ts'
 import { threadTooShort } from './hole/thread-too-short.ts'
@@ -86,6 +87,9 @@ export const HOLE_RULES: readonly Rule<HoleSubject>[] = [
   outsideWrenchRange
 ]
 
+/** Asked of taps that somebody named. */
+const TAP_RULES = [startsCrooked]
+
 export const JOINT_RULES: readonly Rule<JointSubject>[] = [
   castingStrips,
   partStrips,
@@ -144,6 +148,7 @@ export function askedBy(id: string): 'a quick sum' | '"fettle prove"' | undefine
 /** Every rule, whatever it is asked about. */
 export const RULES: readonly Omit<Rule<never>, 'judge'>[] = [
   ...HOLE_RULES,
+  ...TAP_RULES,
   ...JOINT_RULES,
   ...LOAD_RULES,
   ...HEATER_RULES,

@@ -36,7 +36,7 @@ describe('two ways out', () => {
 
 // Source: invented block, hand arithmetic: 18 W hold 0.60 W/K at 34 °C in air of 4 °C; 14 V make 1.36 times of what is rated for 12 V (common practice).
 describe('a fixed power', () => {
-  const held = { lossWPerK: 0.6, airC: 4, ratedV: 12 }
+  const held = { lossWPerK: 0.6, airC: 4, ratedV: 12, ratingRatio: 1 }
   it.each([
     [12, 18],
     [14, 18 / 1.36]

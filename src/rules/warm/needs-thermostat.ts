@@ -29,13 +29,19 @@ export const needsThermostat: Rule<Subject> = {
     if (thermostatC !== null && over === null) return plainly('pass', 'a thermostat is fitted', ['warm', 'thermostat'])
     if (isMissing(window)) return notJudgedFor(window)
     const [least, greatest] = figuresApart(window.leastPowerW.high, window.greatestPowerW.low, leastPowerW)
+    const room = roomIn(window)
     const says =
-      window.spanW.low > 0
+      room.low > 0
         ? `rated powers from ${least} to ${greatest} meet both cold moving and hot still air`
         : `no fixed power meets both: cold moving air asks for ${least} at least, hot still air allows ${greatest} at most`
-    const judged = steadily(atLeast(facts, window.spanW, { value: 0 }, `${says}${thermostatC === null ? '' : over}`), bus)
+    const judged = steadily(atLeast(facts, room, { value: 0 }, `${says}${thermostatC === null ? '' : over}`), bus)
     return thermostatC === null ? judged : { ...judged, change: sooner({ heldC, thermostatC }) }
   }
+}
+
+/** Whoever buys a heater does not know where between its bounds the loss lies: one power has to do at both ends of them. */
+function roomIn({ leastPowerW, greatestPowerW, spanW }: Exclude<Subject['window'], Missing>): Bounded {
+  return { ...spanW, low: Math.min(spanW.low, greatestPowerW.low - leastPowerW.high) }
 }
 
 /** Why a thermostat is no way out: it opens too late, or the heated part stands too far above the casting that it sits on. */

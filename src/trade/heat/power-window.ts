@@ -10,13 +10,15 @@ export interface PowerWindow {
   /** What the part or a seal may reach in the hottest air that stands. */
   readonly hot: { readonly limitC: number; readonly around: Around; readonly loss: Plain<Loss>; readonly busV: number }
   readonly ratedV: number
+  /** What a heater gives of its rating, by its tolerance. */
+  readonly ratingRatios: readonly [least: number, greatest: number]
   readonly follows: { readonly resistanceChangePerK: number; readonly hotC: number } | null
   /** How much hotter than the casting the hottest heated part gets by one watt of all heaters. */
   readonly jointKPerW: number
 }
 
 /** Rated powers. The losses are those at target and limit, where the power has to hold. */
-export function powerWindow({ cold, hot, ratedV, follows, jointKPerW }: PowerWindow) {
+export function powerWindow({ cold, hot, ratedV, ratingRatios, follows, jointKPerW }: PowerWindow) {
   const { targetC } = cold
   const limitC = castingAtLimitC(hot, jointKPerW)
   const coldWPerK = lossAtWPerK(cold.loss, cold.around, targetC)
@@ -24,8 +26,23 @@ export function powerWindow({ cold, hot, ratedV, follows, jointKPerW }: PowerWin
   const asRatedW = (powerW: number, castingC: number, castingW: number) =>
     follows === null ? powerW : fixed.asRatedW({ powerW, ...follows, partC: castingC + jointKPerW * castingW })
   const [coldK, hotK] = [targetC - cold.around.airC, limitC - hot.around.airC]
-  const leastW = fixed.leastPowerW({ lossWPerK: coldWPerK, targetC, airC: cold.around.airC, ratedV, busV: cold.busV })
-  const greatestW = fixed.greatestPowerW({ lossWPerK: hotWPerK, limitC, airC: hot.around.airC, ratedV, busV: hot.busV })
+  const [leastRatio, greatestRatio] = ratingRatios
+  const leastW = fixed.leastPowerW({
+    lossWPerK: coldWPerK,
+    targetC,
+    airC: cold.around.airC,
+    ratedV,
+    busV: cold.busV,
+    ratingRatio: leastRatio
+  })
+  const greatestW = fixed.greatestPowerW({
+    lossWPerK: hotWPerK,
+    limitC,
+    airC: hot.around.airC,
+    ratedV,
+    busV: hot.busV,
+    ratingRatio: greatestRatio
+  })
   const leastPowerW = asRatedW(leastW, targetC, coldWPerK * coldK)
   const greatestPowerW = asRatedW(greatestW, limitC, hotWPerK * hotK)
   return { leastPowerW, greatestPowerW, spanW: fixed.spanW({ leastPowerW, greatestPowerW }) }

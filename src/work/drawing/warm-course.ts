@@ -18,7 +18,7 @@ export function warmCourse(job: WarmJob, powerW: number): WarmCourse | null {
   const given = new Given(powerW)
   const tree = coldTree({
     job,
-    heaters: [{ name: '', powerW: given, ratedV: given, hotW: given, atV: null, highV: null, follows: null }],
+    heaters: [{ name: '', powerW: given, ratedV: given, ratingRatios: [1, 1], hotW: given, atV: null, highV: null, follows: null }],
     test: fittedTest(job.warm)
   })
   if (isMissing(tree)) return null

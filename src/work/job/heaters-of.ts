@@ -18,6 +18,8 @@ export interface WarmingHeater {
   /** On a hot day, at most. */
   readonly hotW: Given
   readonly ratedV: Given
+  /** What it gives of its rating, by its tolerance. */
+  readonly ratingRatios: readonly [least: number, greatest: number]
   /** Null where no circuit feeds it. */
   readonly atV: Bounded | null
   readonly highV: number | null
@@ -60,9 +62,10 @@ function ratedOf({ holes, parts }: Job, name: string) {
 function heaterOf(job: Job, name: string, load: FedLoads[number] | undefined): WarmingHeater {
   const rated = ratedOf(job, name)
   if (rated === null) throw new Error('a job whose heater is not rated came to be warmed')
-  const heater = { name, ratedV: rated.voltage, follows: followsOf(rated) }
-  if (load !== undefined) return { ...fedBy(load), ...heater }
   const { value, low, high, at } = rated.power
+  const ratingRatios = value > 0 ? ([low / value, high / value] as const) : ([1, 1] as const)
+  const heater = { name, ratedV: rated.voltage, ratingRatios, follows: followsOf(rated) }
+  if (load !== undefined) return { ...fedBy(load), ...heater }
   const powerW = new Given(value, { low, high, at, assumed: 'default: its rated power, as no circuit feeds it' })
   return { powerW, hotW: powerW, atV: null, highV: null, ...heater }
 }

@@ -8,6 +8,7 @@ import type { Finding } from '../../rules/finding.ts'
 import { HOLE_RULES } from '../../rules/list.ts'
 import { asked } from '../../rules/rule.ts'
 import { threadNotEngaged } from '../../rules/seat/thread-not-engaged.ts'
+import { startFindings } from '../../rules/start-findings.ts'
 import type { HoleSubject } from '../../rules/subjects.ts'
 import { truingDrill } from '../../trade/hole/truing-drill.ts'
 import { wallNeeds } from '../../trade/hole/wall.ts'
@@ -42,6 +43,7 @@ export function judgeHole(job: Job, hole: JobHole): JudgedThing {
         part,
         mm => behind(subject, fit, mm)
       ),
+      ...startFindings(fit.hole.taps),
       ...held.findings
     ]
   }

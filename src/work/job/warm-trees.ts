@@ -104,7 +104,7 @@ function strongestOf(heatersW: readonly number[]): number {
 }
 
 /** The lowest and the highest voltage that any of the heaters sees: exact numbers, since both ends are met in one year. */
-function busOf(heaters: readonly WarmingHeater[]): Pick<WindowFit, 'ratedV' | 'lowV' | 'highV' | 'follows'> | Missing {
+function busOf(heaters: readonly WarmingHeater[]): Pick<WindowFit, 'ratedV' | 'ratingRatios' | 'lowV' | 'highV' | 'follows'> | Missing {
   const ends = heaters.flatMap(({ atV }) => (atV === null ? [] : [atV]))
   const rated = new Set(heaters.map(({ ratedV }) => ratedV.value))
   if (ends.length < heaters.length) return { field: 'circuit', measure: 'draw every run from the source to the heater and back' }
@@ -116,6 +116,10 @@ function busOf(heaters: readonly WarmingHeater[]): Pick<WindowFit, 'ratedV' | 'l
   return {
     follows: first.follows,
     ratedV: new Given([...rated][0]!),
+    ratingRatios: [
+      Math.min(...heaters.map(({ ratingRatios }) => ratingRatios[0])),
+      Math.max(...heaters.map(({ ratingRatios }) => ratingRatios[1]))
+    ],
     lowV: new Given(Math.min(...ends.map(({ low }) => low))),
     highV: new Given(Math.max(...heaters.map(({ highV }) => highV ?? 0)))
   }

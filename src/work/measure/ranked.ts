@@ -44,14 +44,14 @@ function weightOf({ turns, opens, settles, moveRatio }: Ranked): number {
   return 3 * turns.length + 2 * opens.length + settles.length + moveRatio / 2
 }
 
-/** Without these every rule is judged all the same, and no example of them fits every bus. */
-const BUS_ENDS = ['circuit.source.low', 'circuit.source.high']
+/** Without these every rule is judged all the same, and no example of them fits every bus or every thread. */
+const NEVER_MISSED = /^circuit\.source\.(low|high)$|^holes\.[^.]+\.drill\.size$/
 
 /** Several unknowns may stand in the way of one rule: a field is tried in a job that knows the others, each as its example has it. */
 function filledUp(start: Trial, candidates: readonly Candidate[]) {
   let put = thoseThatGo(
     start,
-    candidates.filter(({ taken, field, path }) => taken === null && field.example !== undefined && !BUS_ENDS.includes(path.join('.')))
+    candidates.filter(({ taken, field, path }) => taken === null && field.example !== undefined && !NEVER_MISSED.test(path.join('.')))
   )
   const filled = new Map<Candidate, readonly string[]>()
   let whole = verdictsOf(withExamples(start, put))
@@ -97,7 +97,12 @@ function blamedAt(at: string, put: readonly Candidate[]): readonly Candidate[] {
 }
 
 function withExamples(start: Trial, put: readonly Candidate[]): Trial {
-  return put.reduce((trial, one) => withField(trial, one, one.field.example!), start)
+  return put.reduce((trial, one) => withField(trial, one, exampleOf(one)), start)
+}
+
+/** What goes by the size of a thread as that of this one, its stronger end. */
+function exampleOf({ field: { example, usualTimes }, usual }: Candidate): string {
+  return usualTimes === undefined ? example! : usual!.at(-1)!
 }
 
 function openedBy(before: Verdicts | undefined, after: Verdicts | undefined): readonly string[] {

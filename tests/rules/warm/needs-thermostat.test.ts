@@ -9,7 +9,7 @@ const NONE = { thermostatC: null, heldC: null, limit: { value: 110 } }
 const fitted = (heldC: number) => ({ thermostatC: 60, heldC: sharp(heldC), limit: { value: 110 } })
 
 const window = (spanW: ReturnType<typeof sharp>) => ({
-  window: { leastPowerW: between(30, 36), greatestPowerW: between(34, 60), spanW },
+  window: { leastPowerW: between(30, 36), greatestPowerW: between(spanW.low > 0 ? 39 : 36 + spanW.low, 60), spanW },
   ...NONE
 })
 
@@ -22,11 +22,20 @@ it.each([
 })
 
 it('says the powers that meet both, or that none does', () => {
-  expect(asked(needsThermostat, window(sharp(3))).says).toBe('rated powers from 36.0 W to 34.0 W meet both cold moving and hot still air')
+  expect(asked(needsThermostat, window(sharp(3))).says).toBe('rated powers from 36.0 W to 39.0 W meet both cold moving and hot still air')
   expect(asked(needsThermostat, window(sharp(-2))).says).toBe(
     'no fixed power meets both: cold moving air asks for 36.0 W at least, hot still air allows 34.0 W at most'
   )
   expect(asked(needsThermostat, window(sharp(-2))).change).toMatch(/thermostat, or an interlock/)
+})
+
+it('one power has to do wherever between its bounds the loss lies', () => {
+  const apart = { ...NONE, window: { leastPowerW: between(30, 36), greatestPowerW: between(35, 60), spanW: between(5, 24) } }
+  expect(asked(needsThermostat, apart)).toMatchObject({
+    verdict: 'fail',
+    value: -1,
+    says: expect.stringContaining('no fixed power meets both')
+  })
 })
 
 it('with a thermostat passes whatever the window', () => {

@@ -10,6 +10,7 @@ const window: PowerWindow = {
   cold: { targetC: 5, around: around(-20), loss: surface(30), busV: 11 },
   hot: { limitC: 105, around: around(45), loss: surface(10), busV: 15 },
   ratedV: 12,
+  ratingRatios: [1, 1],
   follows: null,
   jointKPerW: 0
 }
@@ -20,6 +21,11 @@ describe('rated power', () => {
     expect(leastPowerW).toBeCloseTo(30 * (12 / 11) ** 2, 9)
     expect(greatestPowerW).toBeCloseTo(24 * (12 / 15) ** 2, 9)
     expect(spanW).toBeCloseTo(greatestPowerW - leastPowerW, 12)
+  })
+  it('what gives 5 % less or more than it is rated for must be rated higher in the cold and lower in the heat', () => {
+    const { leastPowerW, greatestPowerW } = powerWindow({ ...window, ratingRatios: [0.95, 1.05] })
+    expect(leastPowerW).toBeCloseTo((30 * (12 / 11) ** 2) / 0.95, 9)
+    expect(greatestPowerW).toBeCloseTo((24 * (12 / 15) ** 2) / 1.05, 9)
   })
   it('by a loss from a heat test: 1.2·25 W and 0.4·60 W', () => {
     const tested = {
