@@ -1,6 +1,8 @@
 // property: whatever a command prints the name of can be explained
+import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { COMMANDS } from '../../src/commands/list.ts'
+import { judgeJob } from '../../src/work/job/judge-job.ts'
 import { KNOWN_RESULTS } from '../../src/work/results/known-results.ts'
 import { inExampleFolder, outputOf, wordsOf } from '../docs/example-output.ts'
 
@@ -33,11 +35,20 @@ describe.each(COMMANDS.filter(({ name }) => LISTED.includes(name)))('$name', ({ 
 it('finds a result by its place in a job, and a bare id in every room that has it', async () => {
   expect((await outputOf(['explain', 'holes.left:hole.tip-depth'])).out).toMatch(/^result {4}hole\.tip-depth: /)
   expect((await outputOf(['explain', 'stress-area'])).out).toContain('joint.stress-area')
-  expect((await outputOf(['explain', 'power'])).out.match(/^result/gm)!.length).toBe(2)
+  expect((await outputOf(['explain', 'power'])).out.match(/^result/gm)!.length).toBe(3)
 })
 
 it('tells a name that nothing has, with the nearest', async () => {
   const { exit, err } = await outputOf(['explain', 'hole.tip-deph'])
   expect(exit).toBe(2)
   expect(err).toContain('did you mean hole.tip-depth?')
+})
+
+it('explains every result of the example jobs', async () => {
+  for (const file of readdirSync('.').filter(name => name.endsWith('.yaml') && !name.includes('bench'))) {
+    const { results } = judgeJob(file, readFileSync(file, 'utf8'))
+    const ids = [...new Set(results.map(({ id }) => id.split(':').at(-1)!))].filter(id => !BY_NAME.test(id))
+    expect(ids.length).toBeGreaterThan(0)
+    for (const id of ids) expect((await outputOf(['explain', id])).err, id).toBe('')
+  }
 })

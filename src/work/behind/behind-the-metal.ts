@@ -1,4 +1,5 @@
 import type { Job } from '../../job/read-job.ts'
+import { KEPT_GAS, LIQUID } from './fluids.ts'
 import { plainWords } from './plain-words.ts'
 
 type Told = Pick<Job, 'ask-first'>
@@ -56,4 +57,14 @@ export function mayDrain(told: Told): boolean {
   return !plainWords(what)
     .split(' ')
     .every(word => WATER_WORDS.has(word))
+}
+
+/** A gas, or what becomes one, that nobody lets out: it is taken back by those who may. */
+export function isTakenBack({ 'ask-first': { 'behind-the-metal': what } }: Told): boolean {
+  return what !== null && KEPT_GAS.test(plainWords(what))
+}
+
+/** Surely a liquid in an open vessel. */
+export function isLiquid({ 'ask-first': { 'behind-the-metal': what } }: Told): boolean {
+  return what !== null && LIQUID.test(plainWords(what))
 }

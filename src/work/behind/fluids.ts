@@ -31,6 +31,8 @@ export const GAS = named(
 )
 export const FUEL = named(LIQUID_FUELS, FUEL_GASES, OTHER_FUELS)
 export const FUEL_GAS = named(FUEL_GASES, BURNING_GASES)
+/** Never let out: it burns, poisons, or may not go into the air. */
+export const KEPT_GAS = named(FUEL_GASES, BURNING_GASES, OTHER_GASES)
 export const AIR = named('air', 'airline|compressors?|pneumatics?')
 export const OXYGEN = named(OXYGEN_NAMES, 'lox|oxy|nitrox|enriched air')
 export const INERT = named(INERT_NAMES, 'inert')

@@ -1,15 +1,13 @@
 import { type MassFit, massFit } from '../../fitting/mass-fit.ts'
 import { type BoundsOf, boundsOf } from '../../formula/bounds.ts'
 import { Given } from '../../formula/given.ts'
-import { SOURCES } from '../../formula/source.ts'
 import type { Job } from '../../job/read-job.ts'
-import { type ResultMap, resultsBy } from '../../report/result-map.ts'
+import { resultsBy } from '../../report/result-map.ts'
 import { doubted } from '../../rules/judge.ts'
 import { MASS_RULES } from '../../rules/list.ts'
 import { asked, type SubjectOf } from '../../rules/rule.ts'
-import * as moment from '../../trade/mass/moment.ts'
 import { negligibleChangeKg } from '../../trade/mass/negligible.ts'
-import { MASS_RESULTS } from '../results/mass-results.ts'
+import { LOADED_RESULTS, MASS_RESULTS } from '../results/mass-results.ts'
 import { type JudgedThing, prefixed } from './judged-thing.ts'
 
 /** What the rules are asked about. */
@@ -55,14 +53,6 @@ function fewerThanHoles(holes: Job['holes'], { adds }: JobMass): readonly string
 }
 
 type Loaded = NonNullable<BoundsOf<ReturnType<typeof massFit>>['loaded']>
-
-const loadedCentreM = { ...moment.centreM, source: SOURCES['adverse-loading'] }
-
-/** The two loadings that try the limits hardest. */
-const LOADED_RESULTS: ResultMap<NonNullable<ReturnType<typeof massFit>['loaded']>> = {
-  'centre.forward': [loadedCentreM, r => r.forward.centreM, 'centre of mass, loaded as far forward as can be', 'arm'],
-  'centre.rearward': [loadedCentreM, r => r.rearward.centreM, 'centre of mass, loaded as far to the rear as can be', 'arm']
-}
 
 function subjectOf({ before, limits }: JobMass, { after, loaded }: BoundsOf<ReturnType<typeof massFit>>): MassSubject {
   const negligible = negligibleChangeKg(before.mass.low)

@@ -58,7 +58,10 @@ describe('a fuse beside its heater leaves the wire to it to the fuse at the boar
     expect(one(rule, thing)).toMatchObject({ verdict, value, limit })
   })
   it('40 A are more than 1 mm² stands, and a short before the fuse burns it', () => {
-    expect(one('protect/over-wire', 'circuit.F1')).toMatchObject({ verdict: 'fail', says: expect.stringContaining('F1, a medium blade fuse of 40 A') })
+    expect(one('protect/over-wire', 'circuit.F1')).toMatchObject({
+      verdict: 'fail',
+      says: expect.stringContaining('F1, a medium blade fuse of 40 A')
+    })
     expect(one('circuit/burns', 'circuit')).toMatchObject({
       verdict: 'fail',
       says: expect.stringContaining('F2 at its board side shorted to ground: run board-h+ carries')
@@ -88,7 +91,10 @@ describe('two fuses in one run', () => {
       `from: bus, to: h+, ${wire(1, '4 m')}, through: [${fuse('F1', 40, '0.1 m')}, ${S1}, ${fuse('F2', 5, '3.9 m')}]`,
       BACK
     ])
-    expect(both('protect/over-wire', 'circuit.F1')).toMatchObject({ verdict: 'fail', says: expect.stringContaining('F1, a medium blade fuse of 40 A') })
+    expect(both('protect/over-wire', 'circuit.F1')).toMatchObject({
+      verdict: 'fail',
+      says: expect.stringContaining('F1, a medium blade fuse of 40 A')
+    })
   })
   const link = (mm2: number) =>
     judged(

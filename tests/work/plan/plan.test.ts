@@ -170,6 +170,30 @@ describe('what is behind the metal', () => {
     expect(of.cautions.some(one => /vapour/.test(one))).toBe(told)
   })
 
+  it.each(['ammonia', 'refrigerant R134a', 'LPG', 'natural gas'])('%s is let out by nobody, and no nose clears it', behind => {
+    const of = plan({ behind })
+    expect(saying(of, /let the pressure off, and drain|^flush and air|^fill up again/)).toEqual([])
+    for (const wanted of [
+      /taken back, and its pressure off, by whoever is licensed/,
+      /the nose does not tell/,
+      /filled in again by whoever is licensed/
+    ])
+      expect(saying(of, wanted), String(wanted)).toHaveLength(1)
+  })
+
+  it('what stands beside such a gas is drained as well', () => {
+    const of = plan({ behind: 'petrol and LP, one engine' })
+    for (const wanted of [/taken back, and its pressure off/, /drain or lower/, /^flush and air/, /^fill up again/])
+      expect(saying(of, wanted), String(wanted)).toHaveLength(1)
+  })
+
+  it.each([
+    ['engine oil', null],
+    ['fuel', expect.stringContaining('is not let out')]
+  ])('what may be a gas is said to be kept: %s', (behind, caution) => {
+    expect(saying(plan({ behind }), /drain or lower/)[0]?.caution ?? null).toEqual(caution)
+  })
+
   it('the water that a boat lies in is shut out, not drained', () => {
     const of = plan({ behind: 'sea water, open to the sea below the water line' })
     expect(saying(of, /close the seacock/)).toHaveLength(1)
@@ -256,15 +280,18 @@ describe('a leak test (its order and its cautions: common practice, no published
     ['its own vacuum', 'vacuum']
   ]
 
+  /** A gas by those who may. */
+  const FILLED = /fill up again|filled in again by/
+
   it.each([...always.map(medium => [medium, 'petrol']), ...own, ...unsure])(
     'with %s, where %s is, stands before filling and before the battery',
     (medium, behind) => {
       const of = tested(medium, behind)
       expect(saying(of, /test for leaks/)).toHaveLength(1)
       expect(at(of, /test for leaks/)).toBeGreaterThan(at(of, /count the plugs and rags that come out/))
-      expect(at(of, /test for leaks/)).toBeLessThan(at(of, /fill up again/))
-      expect(at(of, /fill up again/)).toBeLessThan(at(of, /battery's ground lead back on/))
-      expect(at(of, /now that it is full: dry/)).toBe(at(of, /fill up again/) + 1)
+      expect(at(of, /test for leaks/)).toBeLessThan(at(of, FILLED))
+      expect(at(of, FILLED)).toBeLessThan(at(of, /battery's ground lead back on/))
+      expect(at(of, /now that it is full: dry/)).toBe(at(of, FILLED) + saying(of, FILLED).length)
       expect(at(of, /once it is warm: dry/)).toBeGreaterThan(at(of, /battery's ground lead back on/))
     }
   )
@@ -543,4 +570,8 @@ it('contacts of a relay that a thermostat works stand where they are, and their 
   const text = readFileSync('examples/snow-groomer-warming.yaml', 'utf8')
   const relay = planned(text.replace('{ thermostat: T4,', '{ what: thermostat contacts of relay T4,'))
   expect(saying(relay, /^mount thermostat contacts of relay T4 in the feed.* the thermostat that works it on the casting/)).toHaveLength(1)
+})
+
+it('glasses and tools for the chips come before the first hole, and not without one', () => {
+  expect(saying(plan(), /eye protection/)).toHaveLength(1)
 })

@@ -11,7 +11,20 @@ export const drilling: HoleStepsOf = (hole, { job }) => {
   const stop = ofResult(hole.result('hole.tip-depth'), 'depth-down', 'collar to tip')
   if (stop === null) return undefined
   const stayed = stopStayed(hole, stop, job.tools['stop-error'].high)
-  return drillsMm(hole).flatMap((drillMm, i) => [opened(hole, drillMm, i === 0), stayed])
+  const drilled = drillsMm(hole).flatMap((drillMm, i) => [opened(hole, drillMm, i === 0), stayed])
+  return leavesWall(hole) ? [...drilled, oldWall(hole)] : drilled
+}
+
+/** The old hole may be as wide as the drill. */
+function leavesWall({ result }: HoleInWork): boolean {
+  const opening = result('hole.opening')
+  return typeof opening?.value === 'number' && (opening.low ?? opening.value) <= 0
+}
+
+function oldWall({ place }: HoleInWork): Step {
+  return step('drill', place, 'clean the old wall and look at it: where this drill has not cut, that is what will be tapped', {
+    caution: 'rust, scale or a torn wall: stop; a larger thread, an insert, or a drill that cuts all round and stays inside the limits'
+  })
 }
 
 function opened({ place, hole }: HoleInWork, drillMm: number, first: boolean): Step {
