@@ -6,5 +6,5 @@ import { asked } from './rule.ts'
 /** Of taps that somebody named: the usual ones begin with a taper tap. */
 export function startFindings([first]: readonly Tap[]): readonly Finding[] {
   if (first === undefined || first.chamferTurns.assumed !== undefined) return []
-  return [asked(startsCrooked, { first: { name: first.name, chamferTurns: first.chamferTurns.low } })]
+  return [asked(startsCrooked, { first: { name: first.name, chamferTurns: first.chamferTurns.value } })]
 }

@@ -9,23 +9,35 @@ export function fedPoint({ from, to }: Source, ground: string): string {
   return to === ground ? from : to
 }
 
+interface Lead {
+  readonly start: string
+  readonly way: ReadonlyMap<string, BareWay<Piece>>
+  /** Of all runs. */
+  readonly pieces: readonly Piece[]
+}
+
 /**
- * Whether the wire that leads on from a source without a protector carries for good all that such sources can drive, as that of a
+ * Whether a source has a lead of its own up to a protector, and that carries for good all that such sources can drive, as that of a
  * panel behind its controller: against that nothing has to open. What is inside a battery limits nothing, nor does what nobody told.
  */
 export function isLimited(
-  { source: { ground }, 'other-sources': others }: JobCircuit,
-  { start, way }: { readonly start: string; readonly way: ReadonlyMap<string, BareWay<Piece>> },
+  { source: { ground }, 'other-sources': others, loads }: JobCircuit,
+  { start, way, pieces }: Lead,
   carriesA: (run: string) => number | null
 ): boolean {
   const here = others.filter(one => fedPoint(one, ground) === start)
   if (here.length === 0 || !here.every(one => Number.isFinite(mostA(one)))) return false
+  const points = [...way.keys()]
+  const atPoint = (point: string) => pieces.filter(({ from, to }) => from === point || to === point).length
+  const isLead = points.every(
+    point => atPoint(point) === (point === start ? 1 : 2) && loads.every(({ from, to }) => from !== point && to !== point)
+  )
   const allA = others
     .map(mostA)
     .filter(Number.isFinite)
     .reduce((sum, one) => sum + one)
   const wires = [...way.values()].flatMap(({ stretches }) => stretches.filter(({ lengthMm }) => lengthMm > 0))
-  return wires.every(({ id, cut }) => (carriesA(cut?.run ?? id) ?? 0) >= allA)
+  return isLead && wires.every(({ id, cut }) => (carriesA(cut?.run ?? id) ?? 0) >= allA)
 }
 
 /** At a dead short. */

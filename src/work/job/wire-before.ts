@@ -48,7 +48,9 @@ export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carriesA: (r
     const way = bareWays(start, stops, pieces)
     return { start, way, far: farPoints(way, ground, pieces, places) }
   })
-  const counting = ends.filter(({ start, way, far }) => start === BUS || far.length === 0 || !isLimited(circuit, { start, way }, carriesA))
+  const counting = ends.filter(
+    ({ start, way, far }) => start === BUS || far.length === 0 || !isLimited(circuit, { start, way, pieces }, carriesA)
+  )
   const ways = counting.map(({ way }) => way)
   const far = new Set(counting.flatMap(one => one.far))
   const cuts = pieces.flatMap(({ cut }) => (cut !== null && far.has(cut.point) ? [cut] : []))

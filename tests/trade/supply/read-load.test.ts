@@ -49,3 +49,8 @@ it.each([
   const outcome = readLoad(text)
   expect(!outcome.ok && outcome.fault.accepted).toMatch(accepted)
 })
+
+it('takes no current for one, and refuses less', () => {
+  expect(readLoad('heater=0 A').ok).toBe(true)
+  expect(readLoad('heater=-0.005 A').ok).toBe(false)
+})

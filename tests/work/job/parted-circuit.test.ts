@@ -126,4 +126,8 @@ describe('a panel on the far end of a wire that a fuse stands at the near end of
   it('asks for one where it may drive more', () => {
     expect(panel(', resistance: 0.1 ohm')('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
   })
+  it('on the board is a way without a fuse into all that hangs there', () => {
+    const others = '  other-sources: [{ what: solar panel, voltage: 14.4 V, resistance: 2.4 ohm, from: frame, to: board }]'
+    expect(judged(far('11.8 m'), { practice: 'boat', others })('protect/too-far', 'circuit.F2')?.verdict).toBe('fail')
+  })
 })
