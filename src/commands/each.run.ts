@@ -11,6 +11,7 @@ import type { Description, Live, Run, Shell } from './describe.ts'
 import { each as description } from './each.ts'
 import { linesOf, type NumberedLine } from './lines.ts'
 import { COMMANDS } from './list.ts'
+import { Around, type Plain, plainLine } from './plain-lines.ts'
 import type { QuickRun } from './quick-sum.ts'
 import { PIPED, reasonOf } from './read-job-file.ts'
 import { readOptions } from './read-options.ts'
@@ -59,8 +60,22 @@ interface Answered {
 /** Nothing, or a remark. */
 const IDLE = /^\s*(#|$)/
 
-/** The first use of a command waits for its work to be loaded; after that nothing waits. */
+/** What stands around the numbers of the plainest form of a command, once one of them was put together. */
+const arounds = new Map<string, Around>()
+
 function answerTo(line: NumberedLine, file: string, strict: boolean): Answered | Promise<Answered> {
+  const plain = plainLine(line, name => plains.get(name))
+  if (plain === undefined) return answerInFull(line, file, strict)
+  const known = arounds.get(plain.name)
+  if (known !== undefined) return { text: known.document(plain), exit: 0 }
+  const answer = answerInFull(line, file, strict)
+  const around = answer instanceof Promise ? null : Around.of(answer.text, plain)
+  if (around !== null) arounds.set(plain.name, around)
+  return answer
+}
+
+/** The first use of a command waits for its work to be loaded; after that nothing waits. */
+function answerInFull(line: NumberedLine, file: string, strict: boolean): Answered | Promise<Answered> {
   if (IDLE.test(line.text) && !line.tooLong) return { text: '', exit: 0 }
   const words = line.tooLong ? undefined : splitLine(line.text.replace(/^\uFEFF/, ''))
   if (words === undefined) return faulty({ found: 'a line without end', accepted: 'one quick command on a line' }, line, file)
@@ -103,11 +118,14 @@ const QUICK = 'a command that works out one sum, as "torque 155 in-lb"'
 type Work = QuickRun | 'of jobs'
 
 const works = new Map<Description, Work>()
+/** By the name of the command. */
+const plains = new Map<string, Plain>()
 
 async function loaded(command: Description): Promise<Work> {
   const { run } = await command.load()
   const work: Work = 'quick' in run ? (run as QuickRun) : 'of jobs'
   works.set(command, work)
+  if (work !== 'of jobs' && work.plain !== undefined) plains.set(command.name, work.plain)
   return work
 }
 

@@ -6,6 +6,7 @@ import { documentOf, type Locate } from '../report/json.ts'
 import { answerInputs, takenInputs } from './answer-inputs.ts'
 import type { Description, Rows, Run, Shell, Typed } from './describe.ts'
 import { exitOf } from './exit.ts'
+import type { Plain } from './plain-lines.ts'
 import type { Asked, Parts } from './sum.ts'
 import { placeOf, type Readers, type Words, wordReader } from './words.ts'
 
@@ -15,6 +16,8 @@ type Wanted = Pick<Shell, 'working' | 'strict'>
 export interface QuickRun extends Run {
   readonly quick: (typed: Typed, wanted: Wanted) => { readonly answer: Answer; readonly exit: number }
   readonly locate: Locate
+  /** For a command that is asked for its plainest form by the thousand. */
+  readonly plain?: Plain
 }
 
 /** Why a word was taken that nobody gave; undefined where somebody did. */

@@ -6,14 +6,15 @@ import { bad, good, type Outcome } from '../quantity/fault.ts'
 import { findUnit } from '../quantity/find-unit.ts'
 import { inUnit } from '../quantity/in-unit.ts'
 import { nearest } from '../quantity/near.ts'
+import { plainNumber } from '../quantity/plain-number.ts'
 import { quoted } from '../quantity/quoted.ts'
 import type { Result } from '../report/answer.ts'
 import { resultOf } from '../report/result.ts'
 import { asked } from '../rules/rule.ts'
 import { outsideWrenchRange } from '../rules/torque/outside-wrench-range.ts'
 import { type Adapter, fastenerNm, pulled, straightNm, wrenchSetting, wrenchSettingNm } from '../trade/joint/torque-wrench.ts'
-import type { Run } from './describe.ts'
-import { quickSum } from './quick-sum.ts'
+import type { PlainSum } from './plain-lines.ts'
+import { type QuickRun, quickSum } from './quick-sum.ts'
 import { refusal, refused } from './refusal.ts'
 import { sum } from './sum.ts'
 import { torque as description } from './torque.ts'
@@ -31,7 +32,7 @@ const UNITS = [
 type Unit = (typeof UNITS)[number][1]
 const FACTS = UNITS.map(([, , says]) => fact('torqueNm', { says, symbol: 'T', source: SOURCES['torque-units'] }))
 
-export const run: Run = quickSum(description, { to: readUnit }, words => {
+const whole = quickSum(description, { to: readUnit }, words => {
   const adapter = adapterOf(words)
   if (refused(adapter)) return adapter
   // Set by whoever asks for the answer first: an adapter may leave no lever.
@@ -46,6 +47,15 @@ export const run: Run = quickSum(description, { to: readUnit }, words => {
     findings: () => (words.tool === null ? [] : [asked(outsideWrenchRange, { settingNm: asChosen(settingNm()), tool: words.tool })])
   })
 })
+
+/** A conversion and nothing else. */
+function plain(words: string): PlainSum | undefined {
+  const given = plainNumber('torque', words)
+  if (given === undefined || !(given <= straightNm.inputs.settingNm[2])) return undefined
+  return { given, results: UNITS.map(([, unit]) => inUnit('torque', unit, given)) }
+}
+
+export const run: QuickRun = Object.assign(whole, { plain })
 
 type TorqueWords = Words<typeof description.rows, { readonly to: typeof readUnit }>
 

@@ -63,7 +63,7 @@ const TWO_DRAWN: Drawn = {
 }
 
 /** An invented meter. */
-export const GOOD_METER: Meter = { accuracyPercent: 0.5, digitsCount: 2, resolution: 0.001 }
+const GOOD_METER: Meter = { accuracyPercent: 0.5, digitsCount: 2, resolution: 0.001 }
 
 export function volts(red: string, black: string, meter = GOOD_METER): TestPoint {
   return { takes: 'volts', red, black, passingA: null, meter }
