@@ -9,6 +9,7 @@ import type { WallNeeds } from '../trade/hole/wall.ts'
 import type { Wide } from '../trade/hole/wide.ts'
 import type { CastMetal } from '../trade/joint/casting-alloys.ts'
 import type { BodyUnknown } from './body-doubts.ts'
+import type { Finding } from './finding.ts'
 import type { Lack, Limit } from './judge.ts'
 import type { UnknownWire, Unsure } from './missing.ts'
 import type { ThreadPlace } from './thread-doubts.ts'
@@ -88,7 +89,7 @@ export interface CircuitSubject {
   readonly known: number
   readonly unknown: readonly UnknownWire[]
   readonly silent: readonly string[]
-  readonly unsaid?: readonly string[]
+  readonly unsaid: readonly { readonly name: string; readonly at: Finding['at'] }[]
   readonly heaterHoles: readonly string[]
   readonly loadNames: readonly string[]
   readonly marks: readonly string[]

@@ -2,9 +2,15 @@ import { SOURCES } from '../../formula/source.ts'
 import { statedName, walkedText } from '../../trade/circuit/fault-words.ts'
 import type { StatedFault } from '../../trade/circuit/switched-walk.ts'
 import { threeDigits } from '../../trade/circuit/three-digits.ts'
+import type { Finding } from '../finding.ts'
 import { notJudged, plainly } from '../judge.ts'
 import { isMissing, type UnknownWire } from '../missing.ts'
 import type { Judged, Rule } from '../rule.ts'
+
+interface Unsaid {
+  readonly name: string
+  readonly at: Finding['at']
+}
 
 interface Subject {
   readonly walk: readonly StatedFault[]
@@ -17,7 +23,7 @@ interface Subject {
   /** Fuses and breakers whose opening times nobody publishes, or whose rating is not given: what they clear is not known. */
   readonly silent: readonly string[]
   /** Fuses and breakers of which nobody said at which end of their run they sit: taken at that of the source. */
-  readonly unsaid?: readonly string[]
+  readonly unsaid?: readonly Unsaid[]
 }
 
 const ASK = "give rating and a style whose opening times are published, or hold the maker's curve against this current"
@@ -82,8 +88,9 @@ function reasonOf({ lacks }: UnknownWire): string {
 }
 
 /** Wire before a protector that sits at the far end of its run is nobody's to save. */
-function placed(says: string, unsaid: readonly string[]): Judged {
+function placed(says: string, unsaid: readonly Unsaid[]): Judged {
   if (unsaid.length === 0) return plainly('pass', says)
-  const doubt = `${unsaid.join(', ')} taken at the source's end of the run: at which end is not said`
-  return { ...plainly('caution', `${says}; ${doubt}`), change: 'say with along where on the wire of its run a fuse or breaker sits' }
+  const doubt = `${unsaid.map(({ name }) => name).join(', ')} taken at the source's end of the run: at which end is not said`
+  const change = 'say with along where on the wire of its run a fuse or breaker sits'
+  return { ...plainly('caution', `${says}; ${doubt}`), change, assumes: unsaid.map(({ at }) => at) }
 }

@@ -10,7 +10,7 @@ import type { CircuitJudged } from './circuit-judged.ts'
 import { type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
 import { fedVolts } from './fed-volts.ts'
 import { unseenLack } from './in-position.ts'
-import { unsaidPlaces } from './unsaid-places.ts'
+import { type UnsaidPlace, unsaidPlaces } from './unsaid-places.ts'
 import { offWalks, perhapsTogether, walkedPositions } from './walked-positions.ts'
 import { figureLack, type Lack } from './wire-lacks.ts'
 
@@ -24,7 +24,7 @@ export interface CircuitWalk {
   /** Fuses and breakers of which nobody knows when they open. */
   readonly silent: readonly string[]
   /** Fuses and breakers of which nobody said at which end of their run they sit. */
-  readonly unsaid: readonly string[]
+  readonly unsaid: readonly UnsaidPlace[]
 }
 
 /** Every single fault of a circuit, worst first, at the nominal. A short before every protector, but no further from the source than one may stand, is none of them. */
@@ -58,7 +58,14 @@ export function circuitWalk(judged: CircuitJudged): CircuitWalk {
     )
     const walk = [...positions.flatMap(({ state, given }) => walkedAs(state, given)), ...offWalks(circuit, positions)]
     const perhaps = perhapsTogether(judged, roles).flatMap(({ state, given }) => walkedAs(state, given))
-    return { walk, perhaps, known: known.size, unknown, silent: silentOf(circuit, protectors), unsaid: unsaidPlaces(guards, fit.runs) }
+    return {
+      walk,
+      perhaps,
+      known: known.size,
+      unknown,
+      silent: silentOf(circuit, protectors),
+      unsaid: unsaidPlaces(circuit, guards, fit.runs)
+    }
   })
 }
 

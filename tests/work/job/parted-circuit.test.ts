@@ -79,6 +79,13 @@ describe('a fuse beside its heater leaves the wire to it to the fuse at the boar
       says: expect.stringContaining("F2 taken at the source's end of the run")
     })
   })
+  it('nor where the one before it stands in the same run', () => {
+    const runs = [`from: bus, to: h+, ${wire(1, '4 m')}, through: [${fuse('F1', 40, '0.1 m')}, ${S1}, ${fuse('F2', 5)}]`, BACK]
+    expect(judged(runs)('circuit/burns', 'circuit')).toMatchObject({
+      verdict: 'caution',
+      assumes: [['circuit', 'runs', 0, 'through', 2, 'along']]
+    })
+  })
   it('wire that the fuse at the board holds needs no word of it', () => {
     const thick = far('').map(run => run.replace('1 mm2', '10 mm2'))
     expect(judged(thick)('circuit/burns', 'circuit')?.verdict).toBe('pass')

@@ -575,3 +575,20 @@ it('contacts of a relay that a thermostat works stand where they are, and their 
 it('glasses and tools for the chips come before the first hole, and not without one', () => {
   expect(saying(plan(), /eye protection/)).toHaveLength(1)
 })
+
+it('a fuse is mounted where the job tells it, and by the practice where it does not', () => {
+  const fused = (along: string) =>
+    planned(`
+fettle: 1
+job: { title: a lamp, practice: road }
+circuit:
+  source: { bus: 12 V, ground: frame }
+  runs:
+    - { from: bus, to: lamp+, wire: { size: 1 mm2, length: 2 m }, through: [{ fuse: F1, rating: 5 A, style: blade${along} }] }
+  loads: [{ load: lamp, resistance: 6 ohm, from: lamp+, to: frame }]
+`)
+  const mounted = (along: string) => saying(fused(along), /^mount fuse F1/).map(({ says }) => says)
+  expect(mounted('')).toEqual([expect.stringContaining('as close as possible to the source')])
+  expect(mounted(', along: 0.1 m')).toEqual(['mount fuse F1 0.1 m from bus on the wire to lamp+'])
+  expect(mounted(', along: 0 m')).toEqual(['mount fuse F1 at bus, on the wire to lamp+'])
+})

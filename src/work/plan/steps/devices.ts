@@ -22,8 +22,13 @@ function protection(all: readonly Device[], { greatestMm, says, source }: PlaceR
     greatestMm === null
       ? null
       : written(ofNumber('placeMm', 'wire between source and protector', greatestMm), `≤ ${showMetricAndInch(greatestMm, 'plain')}`)
-  const names = all.filter(({ does }) => does === 'protects').map(({ what }) => what)
-  if (names.length > 0) return names.map(what => step('wire', '', `mount ${what} ${says}`, { figure, source: source.id }))
+  const protectors = all.filter(({ does }) => does === 'protects')
+  if (protectors.length > 0)
+    return protectors.map(({ what, place }) =>
+      place === null
+        ? step('wire', '', `mount ${what} ${says}`, { figure, source: source.id })
+        : step('wire', '', `mount ${what} ${place}`, { caution: 'there and not elsewhere: what it holds was worked out so' })
+    )
   return [
     step('wire', '', `mount a fuse or breaker ${says}`, {
       figure,

@@ -6,7 +6,7 @@ import { type StepsOf, step } from '../step.ts'
 /** What is behind the metal is out of the way before it is opened; what an emptied place may hold is vapour. */
 export const empty: StepsOf = ({ job }) => {
   if (!mayLeak(job)) return undefined
-  if (isTakenBack(job)) return [TAKEN_BACK, ...(isLiquid(job) ? [LET_OUT, AIR] : []), CLEARED]
+  if (isTakenBack(job)) return [TAKEN_BACK, CLEARED, ...(isLiquid(job) ? [LET_OUT, AIR] : [])]
   return [...(namesOpenWater(job) ? [SHUT_OUT] : []), ...(mayDrain(job) ? [isLiquid(job) ? LET_OUT : LET_OUT_OF_WHAT] : []), AIR]
 }
 
