@@ -21,10 +21,9 @@ export function partedCircuit(circuit: JobCircuit, places: PlaceRules): JobCircu
   const named = namedRuns(circuit)
   const parted = named.map(({ id, run }) => {
     const ordered = alongOf(run)
-    if (ordered === null || run.wire === null) return [run]
+    if (ordered === null || run.wire === null || !ordered.some(({ item }) => isTold(item))) return [run]
     const nearMm = greatestBareMm(run.wire.sheathed === 'yes' ? places.sheathed : places.open)
-    const far = ordered.filter(({ item, atM }) => isTold(item) && !(1000 * atM.high <= nearMm && ordered.length === 1))
-    return far.length === 0 ? [run] : inPieces(id, run, ordered, cutsOf(ordered, run, { nearMm, ends: endsOf(circuit, id) }))
+    return inPieces(id, run, ordered, cutsOf(ordered, run, { nearMm, ends: endsOf(circuit, id) }))
   })
   return parted.every(pieces => pieces.length === 1) ? circuit : { ...circuit, runs: parted.flat() }
 }

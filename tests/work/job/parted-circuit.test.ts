@@ -73,6 +73,11 @@ describe('a fuse beside its heater leaves the wire to it to the fuse at the boar
     expect(near('protect/over-wire', 'circuit.F1')?.verdict).toBe('pass')
     expect(near('circuit/burns', 'circuit')?.verdict).toBe('pass')
   })
+  it.each(['', `${S1}, `])('drawn from the heater to the board as well (%s)', before => {
+    const back = judged([MAIN, `from: h+, to: board, ${wire(1, '12 m')}, through: [${before}${fuse('F2', 5, '0.1 m')}]`, BACK])
+    expect(back('protect/over-wire', 'circuit.F1')?.verdict).toBe('fail')
+    expect(back('circuit/burns', 'circuit')?.verdict).toBe('fail')
+  })
   it('where nobody said where it sits that is a caution', () => {
     expect(judged(far(''))('circuit/burns', 'circuit')).toMatchObject({
       verdict: 'caution',
