@@ -64,7 +64,7 @@ const IDLE = /^\s*(#|$)/
 const arounds = new Map<string, Around>()
 
 function answerTo(line: NumberedLine, file: string, strict: boolean): Answered | Promise<Answered> {
-  const plain = plainLine(line, name => plains.get(name))
+  const plain = plainLine(line, plains)
   if (plain === undefined) return answerInFull(line, file, strict)
   const known = arounds.get(plain.name)
   if (known !== undefined) return { text: known.document(plain), exit: 0 }

@@ -19,11 +19,11 @@ export interface PlainLine extends PlainSum {
 }
 
 /** A line of the plainest form, where its command has a quick way for that. */
-export function plainLine({ text, number, tooLong }: NumberedLine, plainOf: (name: string) => Plain | undefined): PlainLine | undefined {
+export function plainLine({ text, number, tooLong }: NumberedLine, plains: ReadonlyMap<string, Plain>): PlainLine | undefined {
   const found = tooLong ? null : PLAIN_LINE.exec(text)
   if (found === null) return undefined
   const [, name = '', words = ''] = found
-  const sum = plainOf(name)?.(words)
+  const sum = plains.get(name)?.(words)
   return sum && { name, number, words, given: sum.given, results: sum.results }
 }
 

@@ -44,15 +44,16 @@ export function feedersOf(wiring: Wiring, guards: GuardsByRun, point: string, wi
   return valvesTo(valves, ties, START, point)
 }
 
-/**
- * What feeds the wire of a run: at one end, or at both. Its own protector holds what comes in at the end that it sits at; where only
- * one end is fed, wherever it sits.
- */
-export function fedAt(wiring: Wiring, guards: GuardsByRun, run: Wiring['runs'][number]): readonly FedAt[] {
-  const ends = (['from', 'to'] as const).flatMap(end => {
+/** What feeds the ends of a run from outside: at one, or at both. */
+export function fedBefore(wiring: Wiring, guards: GuardsByRun, run: Wiring['runs'][number]): readonly FedAt[] {
+  return (['from', 'to'] as const).flatMap(end => {
     const by = feedersOf(wiring, guards, run[end], run.id)
     return by !== null && by.length === 0 ? [] : [{ end, by }]
   })
+}
+
+/** What feeds its wire. Its own protector holds what comes in at the end that it sits at; where only one end is fed, wherever it sits. */
+export function fedAt(guards: GuardsByRun, run: Wiring['runs'][number], ends: readonly FedAt[]): readonly FedAt[] {
   if (run.protects === 'no') return ends
   const seat = guards.get(run.id)?.seat ?? 'unsaid'
   return ends.map(fed => (ends.length === 1 || seat === 'unsaid' || seat === fed.end ? { ...fed, by: smaller([run.id], fed.by) } : fed))

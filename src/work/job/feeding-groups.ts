@@ -1,4 +1,4 @@
-import { type FedAt, type Feeders, fedAt, feedersOf, type Guard, type Seat } from '../../trade/circuit/fed-by.ts'
+import { type FedAt, type Feeders, fedAt, fedBefore, feedersOf, type Guard, type Seat } from '../../trade/circuit/fed-by.ts'
 import { loadGuards, type Wiring } from '../../trade/circuit/guarding.ts'
 import { loadWay } from '../../trade/circuit/load-way.ts'
 import type { RatedProtector } from './circuit-guards.ts'
@@ -19,7 +19,7 @@ export interface GroupAt {
 export interface FeedingGroups {
   /** For every run that sources feed without a load between, by its end. */
   readonly runs: ReadonlyMap<string, readonly GroupAt[]>
-  /** For every run with a protector of its own: what lets current to its ends from outside. */
+  /** What lets current to the ends of a run from outside, its own protector left out. */
   readonly before: ReadonlyMap<string, readonly GroupAt[]>
   /** For every load: what lets its current through. Null where nothing does. */
   readonly loads: ReadonlyMap<string, Group | null>
@@ -31,10 +31,10 @@ export function feedingGroups(wiring: Required<Wiring>, protectors: readonly Rat
   const groupOf = (by: Feeders): Group | null =>
     by === null ? null : { protectors: by.flatMap(run => smallest.get(run) ?? []), unknown: by.filter(run => !smallest.has(run)) }
   const groupAt = ({ end, by }: FedAt): GroupAt => ({ end, group: groupOf(by) })
-  const protecting = wiring.runs.filter(({ protects }) => protects === 'yes')
+  const before = wiring.runs.map(run => ({ run, ends: fedBefore(wiring, guards, run) }))
   const found: FeedingGroups = {
-    runs: new Map(wiring.runs.map(run => [run.id, fedAt(wiring, guards, run).map(groupAt)])),
-    before: new Map(protecting.map(run => [run.id, fedAt(wiring, guards, { ...run, protects: 'no' }).map(groupAt)])),
+    runs: new Map(before.map(({ run, ends }) => [run.id, fedAt(guards, run, ends).map(groupAt)])),
+    before: new Map(before.map(({ run, ends }) => [run.id, ends.map(groupAt)])),
     loads: new Map(wiring.loads.map(({ name }) => [name, groupOf(feedersOfLoad(wiring, guards, name))]))
   }
   return found

@@ -1,6 +1,6 @@
 import { Given } from '../../formula/given.ts'
 import type { JobItem } from '../../job/circuit-names.ts'
-import { type FedAt, fedAt } from '../../trade/circuit/fed-by.ts'
+import { type FedAt, fedBefore, type GuardsByRun } from '../../trade/circuit/fed-by.ts'
 import { greatestBareMm, type PlaceRules } from '../../trade/circuit/protection-place.ts'
 import { type JobCircuit, type JobRun, namedRuns, protectorMark, wiringOf } from './circuit-wiring.ts'
 
@@ -18,40 +18,38 @@ const NOUGHT = new Given(0)
  * before has to hold it. Wire that nothing stands before is left where it is, and so is what is shorter than a protector may be away.
  */
 export function partedCircuit(circuit: JobCircuit, places: PlaceRules): JobCircuit {
-  const named = namedRuns(circuit)
-  const parted = named.map(({ id, run }) => {
+  if (!circuit.runs.some(({ through }) => through.some(({ along }) => along !== null))) return circuit
+  const wiring = wiringOf(circuit)
+  const runs = namedRuns(circuit).flatMap(({ id, run }, i) => {
     const ordered = alongOf(run)
-    if (ordered === null || run.wire === null || !ordered.some(({ item }) => isTold(item))) return [run]
+    if (ordered === null || run.wire === null || !ordered.some(({ item }) => isProtector(item))) return [run]
     const nearMm = greatestBareMm(run.wire.sheathed === 'yes' ? places.sheathed : places.open)
-    return inPieces(id, run, ordered, cutsOf(ordered, run, { nearMm, ends: endsOf(circuit, id) }))
+    return inPieces(id, run, ordered, cutsOf(ordered, run, { nearMm, ends: fedBefore(wiring, NONE, wiring.runs[i]!) }))
   })
-  return parted.every(pieces => pieces.length === 1) ? circuit : { ...circuit, runs: parted.flat() }
+  return runs.length === circuit.runs.length ? circuit : { ...circuit, runs }
 }
+
+/** Whether anything stands before a run is asked, not how much that lets through. */
+const NONE: GuardsByRun = new Map()
 
 interface Along {
   readonly item: JobItem
   readonly atM: Given
 }
 
-function isTold(item: JobItem): boolean {
+function isProtector(item: JobItem): boolean {
   return protectorMark(item) !== null
 }
 
 /** What a run leads through, in the order along its wire; null where nobody said where a protector sits. What is none sits behind the one that is named before it. */
 function alongOf({ through }: JobRun): readonly Along[] | null {
-  if (through.some(item => isTold(item) && item.along === null)) return null
+  if (through.some(item => isProtector(item) && item.along === null)) return null
   let last = NOUGHT
   const placed = through.map(item => {
-    if (isTold(item)) last = item.along!
+    if (isProtector(item)) last = item.along!
     return { item, atM: last }
   })
   return placed.toSorted((a, b) => a.atM.value - b.atM.value)
-}
-
-/** What feeds the wire of a run from outside, by its end. */
-function endsOf(circuit: JobCircuit, id: string): readonly FedAt[] {
-  const wiring = wiringOf(circuit)
-  return fedAt(wiring, new Map(), { ...wiring.runs.find(run => run.id === id)!, protects: 'no' })
 }
 
 function cutsOf(
@@ -59,7 +57,7 @@ function cutsOf(
   { from, to, wire }: JobRun,
   { nearMm, ends }: { readonly nearMm: number; readonly ends: readonly FedAt[] }
 ) {
-  const places = [...ordered.entries()].filter(([, { item }]) => isTold(item))
+  const places = [...ordered.entries()].filter(([, { item }]) => isProtector(item))
   const isFar = (a: Given, b: Given) => 1000 * minus(b, a).high > nearMm
   return places.flatMap(([i, { item, atM }], k): readonly Cut[] => {
     const name = protectorMark(item)!
@@ -93,7 +91,7 @@ function inPieces(id: string, run: JobRun, ordered: readonly Along[], cuts: read
     const start = stops[k]!
     const through = ordered
       .slice(start.before, end.before)
-      .map(({ item, atM }) => (isTold(item) ? { ...item, along: minus(atM, start.atM) } : item))
+      .map(({ item, atM }) => (isProtector(item) ? { ...item, along: minus(atM, start.atM) } : item))
     const length = minus(end.atM, start.atM)
     const name = `${id} (${start.point} to ${end.point})`
     return { ...run, name, from: start.point, to: end.point, wire: { ...wire, length }, through, bond: null, metal: null, threads: 'no' }

@@ -68,3 +68,8 @@ export function ofBounded(
 export function withBand({ text, band }: Figure): string {
   return band === '' ? text : `${text} (${band})`
 }
+
+/** Not a number where there is no such result. */
+export function leastOf(result: Result | undefined): number {
+  return typeof result?.value === 'number' ? (result.low ?? result.value) : Number.NaN
+}

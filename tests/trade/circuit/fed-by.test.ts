@@ -1,6 +1,6 @@
 // example: what feeds points and wires, where ways stand side by side and where there are two sources; invented, by hand
 import { describe, expect, it } from 'vitest'
-import { fedAt, feedersOf, type Guard, type Seat } from '../../../src/trade/circuit/fed-by.ts'
+import { fedAt, fedBefore, feedersOf, type Guard, type Seat } from '../../../src/trade/circuit/fed-by.ts'
 import type { Wiring } from '../../../src/trade/circuit/guarding.ts'
 import { unguardedOf } from '../../../src/trade/circuit/unguarded.ts'
 import { run } from './invented.ts'
@@ -27,8 +27,10 @@ const GUARDS = new Map([
   ['one', guard(20)],
   ['two', guard(40)]
 ])
-const fed = (wiring: Wiring, id: string, guards: ReadonlyMap<string, Guard> = GUARDS) =>
-  fedAt(wiring, guards, wiring.runs.find(one => one.id === id)!)
+const fed = (wiring: Wiring, id: string, guards: ReadonlyMap<string, Guard> = GUARDS) => {
+  const found = wiring.runs.find(one => one.id === id)!
+  return fedAt(guards, found, fedBefore(wiring, guards, found))
+}
 
 describe.each([
   ['two ways from one source', PARALLEL],

@@ -1,6 +1,6 @@
 import type { Step } from '../../../report/plan/plan.ts'
 import type { HoleInWork } from '../../job/judged-job.ts'
-import { ofGiven, ofResult } from '../figure.ts'
+import { leastOf, ofGiven, ofResult } from '../figure.ts'
 import { type HoleStepsOf, step } from '../step.ts'
 import { withWhat } from './feel-again.ts'
 
@@ -43,8 +43,4 @@ function edge({ place, result }: HoleInWork): readonly Step[] {
       }
     )
   ]
-}
-
-function leastOf(result: ReturnType<HoleInWork['result']>): number {
-  return typeof result?.value === 'number' ? (result.low ?? result.value) : Number.NaN
 }

@@ -3,7 +3,7 @@ import type { Figure, Step } from '../../../report/plan/plan.ts'
 import { stepDrills } from '../../../trade/hole/step-drills.ts'
 import type { HoleInWork } from '../../job/judged-job.ts'
 import { drillMmOf } from '../drill-of.ts'
-import { inBoth, ofNumber, ofResult } from '../figure.ts'
+import { inBoth, leastOf, ofNumber, ofResult } from '../figure.ts'
 import { type HoleStepsOf, step } from '../step.ts'
 
 /** An old hole pulls the drill in: up in steps, each to the same stop, and each stop held against what it was set to. */
@@ -12,13 +12,8 @@ export const drilling: HoleStepsOf = (hole, { job }) => {
   if (stop === null) return undefined
   const stayed = stopStayed(hole, stop, job.tools['stop-error'].high)
   const drilled = drillsMm(hole).flatMap((drillMm, i) => [opened(hole, drillMm, i === 0), stayed])
-  return leavesWall(hole) ? [...drilled, oldWall(hole)] : drilled
-}
-
-/** The old hole may be as wide as the drill. */
-function leavesWall({ result }: HoleInWork): boolean {
-  const opening = result('hole.opening')
-  return typeof opening?.value === 'number' && (opening.low ?? opening.value) <= 0
+  // The old hole may be as wide as the drill.
+  return leastOf(hole.result('hole.opening')) <= 0 ? [...drilled, oldWall(hole)] : drilled
 }
 
 function oldWall({ place }: HoleInWork): Step {

@@ -1,3 +1,4 @@
+import type { Job } from '../../../job/read-job.ts'
 import type { Step } from '../../../report/plan/plan.ts'
 import { isLiquid, isTakenBack, mayDrain, mayLeak, namesOpenWater } from '../../behind/behind-the-metal.ts'
 import { type StepsOf, step } from '../step.ts'
@@ -9,7 +10,7 @@ export const fillAgain: StepsOf = ({ job }) => {
   return [...(mayDrain(job) ? [...filled(job), LOOK] : []), ...(namesOpenWater(job) ? [LET_IN] : [])]
 }
 
-function filled(job: Parameters<StepsOf>[0]['job']): readonly Step[] {
+function filled(job: Job): readonly Step[] {
   if (!isTakenBack(job)) return [FILL_UP]
   return isLiquid(job) ? [FILLED_BY, FILL_UP] : [FILLED_BY]
 }
