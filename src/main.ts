@@ -1,5 +1,5 @@
 import { once } from 'node:events'
-import type { Live } from './commands/describe.ts'
+import type { Live, Out } from './commands/describe.ts'
 import { COMMANDS } from './commands/list.ts'
 import { called } from './commands/program.ts'
 import { VERSION } from './version.ts'
@@ -47,7 +47,8 @@ const live: Live = {
 }
 
 async function main(): Promise<number> {
-  const streams = { out: (text: string) => stdout.write(text), err: (text: string) => stderr.write(text), columns, colour, live }
+  const out: Out = (text, bytes) => stdout.write(text, bytes)
+  const streams = { out, err: (text: string) => stderr.write(text), columns, colour, live }
   const result = await called(COMMANDS, argv.slice(2), VERSION, streams)
   if ('exit' in result) return result.exit
   const { errorDocument, faultsText } = await import('./report/refused.ts')

@@ -80,9 +80,12 @@ export interface Live {
   readonly thread?: (piece: string, work: string) => Promise<Worker>
 }
 
+/** Prints a text, or one whose characters are the bytes to be written. */
+export type Out = (text: string, bytes?: 'latin1') => void
+
 /** What every command is given beside its own words. */
 export interface Shell {
-  readonly out: (text: string) => void
+  readonly out: Out
   readonly err: (text: string) => void
   /** Columns of the terminal, or of the page it is piped to. */
   readonly columns: number

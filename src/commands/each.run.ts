@@ -7,6 +7,7 @@ import { quoted } from '../quantity/quoted.ts'
 import type { Answer } from '../report/answer.ts'
 import { errorJson, FORMAT } from '../report/json.ts'
 import { lineText } from '../report/json-line.ts'
+import { bytesOf } from './bytes-of.ts'
 import type { Description, Live, Run, Shell } from './describe.ts'
 import { each as description } from './each.ts'
 import { linesOf, type NumberedLine } from './lines.ts'
@@ -39,13 +40,13 @@ async function answered(file: string, input: Live['input'], { out, strict, live 
       exit = Math.max(exit, own)
       waiting += text
       if (waiting.length < AT_ONCE) continue
-      out(waiting)
+      out(waiting, 'latin1')
       waiting = ''
       await live.drained()
       if (live.stop.aborted) return exit
     }
     // Somebody may wait for the answer before the next question.
-    if (waiting !== '') out(waiting)
+    if (waiting !== '') out(waiting, 'latin1')
     waiting = ''
     await live.drained()
   }
@@ -53,6 +54,7 @@ async function answered(file: string, input: Live['input'], { out, strict, live 
 }
 
 interface Answered {
+  /** As bytes. */
   readonly text: string
   readonly exit: number
 }
@@ -103,7 +105,7 @@ function answerOf({ command, work, words, line, file, strict }: Call): Answered 
   if (!options.ok) return faulty(options.fault, line, file, command.name)
   const { typed, common } = options.value
   const { answer, exit } = work.quick(typed, { working: common['working'] === true, strict: strict || common['strict'] === true })
-  return { text: lineText(placed(answer, line, file), { line: line.number, exit }, work.locate), exit }
+  return { text: bytesOf(lineText(placed(answer, line, file), { line: line.number, exit }, work.locate)), exit }
 }
 
 /** Faults with the line they stand in. */
@@ -132,7 +134,7 @@ async function loaded(command: Description): Promise<Work> {
 function faulty(fault: Fault, line: NumberedLine, file: string, command = ''): Answered {
   const error = { ...fault, where: { ...at(line, file), column: null, path: '' } }
   const document = { format: FORMAT, command, line: line.number, exit: 2, errors: [errorJson(error)] }
-  return { text: `${JSON.stringify(document)}\n`, exit: 2 }
+  return { text: bytesOf(`${JSON.stringify(document)}\n`), exit: 2 }
 }
 
 function at({ number }: NumberedLine, file: string): Pick<Diagnostic['where'], 'file' | 'line'> {

@@ -1,3 +1,4 @@
+import { bytesOf } from './bytes-of.ts'
 import type { NumberedLine } from './lines.ts'
 
 /** The numbers of a document, in their order: what was given, and its results. */
@@ -6,11 +7,11 @@ export interface PlainSum {
   readonly results: readonly number[]
 }
 
-/** What a quick command makes of its plainest form, one number with its unit; undefined of anything that asks for more. */
+/**
+ * What a quick command makes of its plainest form, one number with its unit; undefined of anything that asks for more,
+ * and of anything in it that a shell would look at.
+ */
 export type Plain = (words: string) => PlainSum | undefined
-
-/** A command and one number with its unit, with nothing in it that a shell would look at. */
-const PLAIN_LINE = /^([a-z]+) (\d[\d.]* [^\s"'\\#-][^\s"'\\#]*)$/
 
 export interface PlainLine extends PlainSum {
   readonly name: string
@@ -20,15 +21,15 @@ export interface PlainLine extends PlainSum {
 
 /** A line of the plainest form, where its command has a quick way for that. */
 export function plainLine({ text, number, tooLong }: NumberedLine, plains: ReadonlyMap<string, Plain>): PlainLine | undefined {
-  const found = tooLong ? null : PLAIN_LINE.exec(text)
-  if (found === null) return undefined
-  const [, name = '', words = ''] = found
+  const gap = tooLong ? -1 : text.indexOf(' ')
+  const name = text.slice(0, Math.max(0, gap))
+  const words = text.slice(gap + 1)
   const sum = plains.get(name)?.(words)
   return sum && { name, number, words, given: sum.given, results: sum.results }
 }
 
 /**
- * Documents of one command differ in their numbers alone: one that was put together in full is kept as the text around its numbers,
+ * Documents of one command differ in their numbers alone: one that was put together in full is kept as the bytes around its numbers,
  * and those of further lines are put between.
  */
 export class Around {
@@ -41,7 +42,7 @@ export class Around {
   /** Null where one of them is nought, as what nobody gave may be. */
   static of(document: string, { number, given, words, results }: PlainLine): Around | null {
     if (given === 0 || results.includes(0)) return null
-    const fields = [`"line":${number},`, `"value":${given},`, `"text":"${words}"`, ...results.map(one => `"value":${one},`)]
+    const fields = [`"line":${number},`, `"value":${given},`, `"text":"${bytesOf(words)}"`, ...results.map(one => `"value":${one},`)]
     const pieces: string[] = []
     let at = 0
     for (const field of fields) {
@@ -56,7 +57,7 @@ export class Around {
 
   document({ number, given, words, results }: PlainLine): string {
     const { pieces } = this
-    let text = `${pieces[0]}${number}${pieces[1]}${given}${pieces[2]}${words}`
+    let text = `${pieces[0]}${number}${pieces[1]}${given}${pieces[2]}${bytesOf(words)}`
     for (let i = 0; i < results.length; i++) text += `${pieces[i + 3]}${results[i]}`
     return text + pieces[results.length + 3]
   }

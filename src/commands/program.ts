@@ -1,6 +1,6 @@
 import { Command, CommanderError, Option } from 'commander'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import type { Description, Live, Row, Shell, Typed } from './describe.ts'
+import type { Description, Live, Out, Row, Shell, Typed } from './describe.ts'
 import { FOR_EVERY, HELP } from './every-command.ts'
 import { GivenTwice } from './given-twice.ts'
 
@@ -8,7 +8,7 @@ import { GivenTwice } from './given-twice.ts'
 export type Called = { readonly exit: number } | { readonly errors: readonly Diagnostic[]; readonly command: string }
 
 export interface Streams {
-  readonly out: (text: string) => void
+  readonly out: Out
   readonly err: (text: string) => void
   readonly columns: number
   readonly colour: (wanted: boolean) => boolean

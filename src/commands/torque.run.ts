@@ -4,7 +4,7 @@ import { Given } from '../formula/given.ts'
 import { SOURCES } from '../formula/source.ts'
 import { bad, good, type Outcome } from '../quantity/fault.ts'
 import { findUnit } from '../quantity/find-unit.ts'
-import { inUnit } from '../quantity/in-unit.ts'
+import { tellerOf } from '../quantity/in-unit.ts'
 import { nearest } from '../quantity/near.ts'
 import { plainNumber } from '../quantity/plain-number.ts'
 import { quoted } from '../quantity/quoted.ts'
@@ -48,11 +48,13 @@ const whole = quickSum(description, { to: readUnit }, words => {
   })
 })
 
+const TELLERS = UNITS.map(([, unit]) => tellerOf('torque', unit))
+
 /** A conversion and nothing else. */
 function plain(words: string): PlainSum | undefined {
   const given = plainNumber('torque', words)
   if (given === undefined || !(given <= straightNm.inputs.settingNm[2])) return undefined
-  return { given, results: UNITS.map(([, unit]) => inUnit('torque', unit, given)) }
+  return { given, results: TELLERS.map(tell => tell(given)) }
 }
 
 export const run: QuickRun = Object.assign(whole, { plain })
@@ -91,7 +93,7 @@ function accuracyOf({ 'tool-accuracy': accuracy }: TorqueWords): Given {
 /** The six units; `--to` picks the one that a table shows. */
 function inEveryUnit({ torque, to }: TorqueWords): readonly Result[] {
   return UNITS.map(([id, unit], i) => {
-    const told = (nm: number) => inUnit('torque', unit, nm)
+    const told = TELLERS[i]!
     const value = told(torque.value)
     const [low, high] = torque.low < torque.high ? [told(torque.low), told(torque.high)] : [value, value]
     const bounds = low === high ? value : { ...exactly(value), low, high, rss: [low, high] as const }

@@ -1,5 +1,6 @@
 import { type Scale, scaleOf } from './conversion.ts'
 import { KIND_NAMES, type Kind, rowOf } from './kinds.ts'
+import { QuickRatio } from './quick-ratio.ts'
 import { FOREIGN } from './spellings/foreign.ts'
 import { unitKey } from './unit-key.ts'
 import type { UnitTable } from './unit-row.ts'
@@ -10,6 +11,8 @@ export interface Unit {
   /** True where the number needs no conversion. */
   readonly house: boolean
   readonly scale: Scale
+  /** The same of a scale that begins at nought. */
+  readonly quick: QuickRatio | undefined
 }
 
 interface Index {
@@ -69,11 +72,17 @@ function indexed(kind: Kind): Index {
 
 function unitOf(kind: Kind, label: string): Unit {
   const { house, pure } = rowOf(kind)
+  let quick: QuickRatio | undefined
   return {
     label,
     house: label === house || pure === true,
     get scale() {
       return scaleOf(kind, label)
+    },
+    get quick() {
+      const { times, plus } = scaleOf(kind, label)
+      if (plus.top === 0n) quick ??= new QuickRatio(times)
+      return quick
     }
   }
 }

@@ -1,6 +1,5 @@
 import { findUnit } from './find-unit.ts'
 import type { Kind } from './kinds.ts'
-import { quickProduct } from './quick-product.ts'
 
 /** A number of no great length and a unit, with nothing that could be the sign of a tolerance, a range, a fraction or an exponent. */
 const PLAIN = /^(\d{1,9}(?:\.\d{1,6})?) ?((?![eE])[A-Za-z%°µΩ][A-Za-z0-9·/²°]*(?:[-.][A-Za-z]+)?)$/
@@ -16,6 +15,5 @@ export function plainNumber(kind: Kind, text: string): number | undefined {
   const unit = findUnit(kind, word)
   if (unit === undefined) return undefined
   if (unit.house) return Number(digits)
-  const { times, plus } = unit.scale
-  return plus.top === 0n ? quickProduct(digits, times) : undefined
+  return unit.quick?.times(digits)
 }

@@ -6,6 +6,7 @@ import { called } from '../../src/commands/program.ts'
 import { faultsText } from '../../src/report/refused.ts'
 import { inExampleFolder, wordsOf } from '../docs/example-output.ts'
 import { NASTY } from '../fuzz/mutated-text.ts'
+import { keptIn } from './out-text.ts'
 
 const WORDS = [
   ...NASTY,
@@ -79,7 +80,7 @@ function repeated(base: readonly string[], rows: Description['rows']): readonly 
 
 async function fine(words: readonly string[]): Promise<void> {
   const [out, err]: [string[], string[]] = [[], []]
-  const streams = { out: (text: string) => out.push(text), err: (text: string) => err.push(text), columns: 80, colour: () => false }
+  const streams = { out: keptIn(out), err: (text: string) => err.push(text), columns: 80, colour: () => false }
   const result = await called(COMMANDS, words, 'test', streams).catch((error: unknown) => ({ exit: String(error) }))
   const exit = 'exit' in result ? result.exit : 2
   if ('errors' in result) err.push(faultsText(result.errors))

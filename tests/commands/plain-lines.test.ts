@@ -9,7 +9,7 @@ const number = fc.oneof(
   fc.nat(9_999_999).map(String),
   fc.constantFrom('0', '0.0', '00', '1.', '1..2', '5000000', '5000001', '0.000001', '1234567890')
 )
-const line = fc.tuple(number, fc.constantFrom(...UNITS)).map(([figure, unit]) => `${figure} ${unit}`)
+const line = fc.tuple(number, fc.constantFrom(' ', ''), fc.constantFrom(...UNITS)).map(([figure, gap, unit]) => `${figure}${gap}${unit}`)
 
 async function texts(lines: readonly string[]): Promise<readonly string[]> {
   return (await ran(['each'], `${lines.join('\n')}\n`)).out.trimEnd().split('\n')

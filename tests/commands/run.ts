@@ -1,6 +1,7 @@
 import type { Live } from '../../src/commands/describe.ts'
 import { COMMANDS } from '../../src/commands/list.ts'
 import { called } from '../../src/commands/program.ts'
+import { keptIn } from './out-text.ts'
 
 export interface Ran {
   /** Null where the words were not even read. */
@@ -15,7 +16,7 @@ export interface Ran {
 export async function ran(words: readonly string[], piped = '', live: Partial<Live> = {}): Promise<Ran> {
   const [out, err, told]: [string[], string[], string[]] = [[], [], []]
   const result = await called(COMMANDS, words, 'test', {
-    out: text => out.push(text),
+    out: keptIn(out),
     err: text => err.push(text),
     columns: 100,
     colour: () => false,

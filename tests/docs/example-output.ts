@@ -4,6 +4,7 @@ import { join, resolve } from 'node:path'
 import { afterAll, beforeAll } from 'vitest'
 import { COMMANDS } from '../../src/commands/list.ts'
 import { called } from '../../src/commands/program.ts'
+import { keptIn } from '../commands/out-text.ts'
 
 export interface Output {
   /** Null where the words were not even read. */
@@ -21,7 +22,7 @@ export function wordsOf(example: string): readonly string[] {
 export async function outputOf(words: readonly string[], columns = 80): Promise<Output> {
   const out: string[] = []
   const err: string[] = []
-  const streams = { out: (text: string) => out.push(text), err: (text: string) => err.push(text), columns, colour: () => false }
+  const streams = { out: keptIn(out), err: (text: string) => err.push(text), columns, colour: () => false }
   const result = await called(COMMANDS, words, 'test', streams)
   return { exit: 'exit' in result ? result.exit : null, out: out.join(''), err: err.join('') }
 }

@@ -7,7 +7,7 @@ import { spellingsOf } from '../../src/quantity/find-unit.ts'
 import { KIND_NAMES, rowOf } from '../../src/quantity/kinds.ts'
 import { parseQuantity } from '../../src/quantity/parse-quantity.ts'
 import { plainNumber } from '../../src/quantity/plain-number.ts'
-import { quickProduct } from '../../src/quantity/quick-product.ts'
+import { QuickRatio } from '../../src/quantity/quick-ratio.ts'
 
 const scales = KIND_NAMES.flatMap(kind => Object.keys(rowOf(kind).units).map(label => scaleOf(kind, label).times))
 const ratios = fc.oneof(
@@ -26,7 +26,7 @@ it('a decimal times a ratio is the nearest number there is, or is not told', () 
   let told = 0
   fc.assert(
     fc.property(decimals, ratios, (text, by) => {
-      const quick = quickProduct(text, by)
+      const quick = new QuickRatio(by).times(text)
       if (quick === undefined) return
       told++
       expect(quick).toBe(exactOf(text).times(by).valueOf())
@@ -38,12 +38,12 @@ it('a decimal times a ratio is the nearest number there is, or is not told', () 
 
 it('half way between two numbers is not told', () => {
   // 2 ** 53 + 1 lies half way between two numbers.
-  expect(quickProduct('9007199254740993', new Exact(1n))).toBeUndefined()
-  expect(quickProduct('3002399751580331', new Exact(3n))).toBeUndefined()
+  expect(new QuickRatio(new Exact(1n)).times('9007199254740993')).toBeUndefined()
+  expect(new QuickRatio(new Exact(3n)).times('3002399751580331')).toBeUndefined()
 })
 
 it.each(['', '1e3', '-1', '5/16', '1.2.3', '123456789012345678', '0.0000000000000000000001'])('%s is left to the long way', text => {
-  if (text !== '') expect(quickProduct(text, new Exact(1n))).toBeUndefined()
+  if (text !== '') expect(new QuickRatio(new Exact(1n)).times(text)).toBeUndefined()
   expect(plainNumber('length', `${text} mm`)).toBeUndefined()
 })
 
