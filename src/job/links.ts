@@ -1,5 +1,6 @@
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import { quoted } from '../quantity/quoted.ts'
+import { bottomLinks } from './bottom-links.ts'
 import { circuitLinks, supplyLinks } from './circuit-links.ts'
 import { fitLinks } from './fit-links.ts'
 import { heatLinks } from './heat-links.ts'
@@ -21,13 +22,8 @@ export function brokenLinks({ job, locate }: Pick<ReadJob, 'job' | 'locate'>): r
   return found.map(({ path, ...fault }) => ({ ...fault, where: locate(path) }))
 }
 
-function holeLinks({ parts }: Job, { takes, found, path }: Job['holes'][string]): readonly LinkFault[] {
-  return [
-    ...unknownName(takes, Object.keys(parts), { what: 'part' }, [...path, 'takes']),
-    ...(found.bottom === 'radius' && found['bottom-radius'] === null
-      ? [{ found: 'bottom: radius without its fillet', accepted: 'bottom-radius, as 1 mm', path: [...path, 'found', 'bottom'] }]
-      : [])
-  ]
+function holeLinks({ parts }: Job, hole: Job['holes'][string]): readonly LinkFault[] {
+  return [...unknownName(hole.takes, Object.keys(parts), { what: 'part' }, [...hole.path, 'takes']), ...bottomLinks(hole)]
 }
 
 /** Each tap cuts deeper than the one before it. */

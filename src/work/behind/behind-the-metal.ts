@@ -1,6 +1,7 @@
 import type { Job } from '../../job/read-job.ts'
 import { KEPT_GAS, LIQUID } from './fluids.ts'
-import { plainWords } from './plain-words.ts'
+import { itsLiquid } from './its-liquid.ts'
+import { clausesOf, plainWords } from './plain-words.ts'
 
 type Told = Pick<Job, 'ask-first'>
 
@@ -34,9 +35,18 @@ export function mayLeak({ 'ask-first': { 'behind-the-metal': what } }: Told): bo
   return what === null || !NOTHING.has(plainWords(what))
 }
 
-/** A water line is a pipe too: that of the boat is one that things lie at, below or under. */
-const OPEN_WATER =
-  /\b(sea|lake|river|harbou?r|raw|open) ?water\b|\bwaterline\b|\b(at|below|under) ((the|its) )?water line\b|\b(sea|lake|river|harbou?r|seacock)\b/
+/** Nothing runs out of it, and it may still be under pressure: a reservoir keeps that with the machine off. */
+export function isAir({ 'ask-first': { 'behind-the-metal': what } }: Told): boolean {
+  return what !== null && plainWords(what) === 'air'
+}
+
+/** A water line is a pipe too: that of the boat is one that things lie at, below or under. A harbour crane stands on land. */
+const OPEN_WATER = new RegExp(
+  [
+    '\\b(sea|lake|river|harbou?r|raw|open) ?water\\b|\\bwaterline\\b|\\b(at|below|under) ((the|its) )?water line\\b|\\bseacock\\b',
+    '\\b(sea|lake|river|harbou?r)(?=$| (and|at|behind|below|beneath|or|outside|under)\\b)'
+  ].join('|')
+)
 
 /** What a text about open water and nothing else is made of. Raw water is not: it stands in the pipes of the machine. */
 const WATER_WORDS: ReadonlySet<string> = new Set(
@@ -47,7 +57,7 @@ const WATER_WORDS: ReadonlySet<string> = new Set(
 
 /** Water that the boat lies in, which nobody can drain, is named. */
 export function namesOpenWater({ 'ask-first': { 'behind-the-metal': what } }: Told): boolean {
-  return what !== null && OPEN_WATER.test(plainWords(what))
+  return what !== null && clausesOf(what).some(one => OPEN_WATER.test(one))
 }
 
 /** Something may be there that is let out before the metal is opened, and filled up again: unless it is open water alone. */
@@ -61,7 +71,7 @@ export function mayDrain(told: Told): boolean {
 
 /** A gas, or what becomes one, that nobody lets out: it is taken back by those who may. */
 export function isTakenBack({ 'ask-first': { 'behind-the-metal': what } }: Told): boolean {
-  return what !== null && KEPT_GAS.test(plainWords(what))
+  return what !== null && KEPT_GAS.test(itsLiquid(plainWords(what)))
 }
 
 /** Surely a liquid in an open vessel. */

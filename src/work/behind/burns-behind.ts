@@ -2,32 +2,29 @@ import type { Job } from '../../job/read-job.ts'
 import type { testGas } from '../../rules/leak/test-gas.ts'
 import type { SubjectOf } from '../../rules/rule.ts'
 import { mayLeak } from './behind-the-metal.ts'
-import { COOLANT, FUEL, GAS } from './fluids.ts'
+import { FUEL } from './fluids.ts'
+import { itsLiquid } from './its-liquid.ts'
 import { plainWords } from './plain-words.ts'
 
 /** An engine is named after what it burns, and has coolant and oil in it as well. */
 const ENGINE = /\b(petrol|gasoline|diesel|gas|lpg) (engine|motor)s?\b/gu
-/** Nobody knows what else stands in these. */
-const DOUBTFUL = /\b(oils?|grease|crankcase|sump|bilge|waste|wastewater|sewage|sewer|slurry|unknown|mix\p{L}*)\b/u
 
-/** Coolant of a machine that is named after what it burns, and no word of anything else of it. */
-const ITS_COOLANT = new RegExp(
-  [
-    '^(coolants?|antifreeze|cooling water)',
-    '(( (of|in|from|a|an|the|its|our|old|small|marine|two|four|2|4|stroke))*',
-    ' (petrol|gasoline|diesel|(natural |bio|sewer )?gas|lpg|cng)',
-    ' (engine|motor|generator|genset|tractor|digger|excavator|loader|outboard|truck|van|car|boat)s?',
-    '| of (a|the|its|our) (petrol|gasoline|diesel))$'
-  ].join(''),
-  'u'
+const WATERY = /^(coolants?|antifreeze|glycol|brine|(fresh|sea|salt|rain)?water)$/
+/** What may stand beside a name of coolant or water. Any other word may say what else is in it: a separator's water lies under fuel. */
+const BESIDE: ReadonlySet<string> = new Set(
+  `a an and at from in its of our own the to under up with no open closed fresh hot cold warm engine motor cylinder head block jacket cooling
+   radiator thermostat elbow housing hose hoses pipe pipes line circuit loop gallery passage passages pump raw sea salt river lake harbour rain
+   tap mains drinking ethylene propylene red green blue pink orange yellow bar psi kpa pressure below behind line hull flow return`.split(
+    /\s+/
+  )
 )
+const ITS_TANK = /\b(expansion|header|coolant|water) tank\b/u
 
-/** Whether what is or was behind the metal burns, or its vapour does, as far as its name tells. */
+/** Whether what is or was behind the metal burns, or its vapour does, as far as its name tells: surely not where that says no more than coolant or water. */
 export function burnsBehind(ask: Job['ask-first']): SubjectOf<typeof testGas>['burns'] {
-  const told = plainWords(ask['behind-the-metal'] ?? '')
-  if (ITS_COOLANT.test(told)) return 'no'
-  const words = told.replace(ENGINE, ' ')
-  if (FUEL.test(words)) return 'yes'
+  const told = itsLiquid(plainWords(ask['behind-the-metal'] ?? ''))
+  if (FUEL.test(told.replace(ENGINE, ' '))) return 'yes'
   if (!mayLeak({ 'ask-first': ask })) return 'no'
-  return COOLANT.test(words) && !DOUBTFUL.test(words) && !GAS.test(words) ? 'no' : 'unsure'
+  const words = told.replace(ITS_TANK, 'water').split(' ')
+  return words.some(one => WATERY.test(one)) && words.every(one => WATERY.test(one) || BESIDE.has(one) || /^\d/.test(one)) ? 'no' : 'unsure'
 }

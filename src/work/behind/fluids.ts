@@ -6,12 +6,13 @@ const WATERY = 'coolants?|antifreeze|glycol|brine|\\p{L}*water'
 
 /** What is a gas, or becomes one as soon as it is let out, fuel and refrigerant alike; a glycol named after one is a coolant. */
 const FUEL_GASES =
-  'lp\\p{L}*|[cl]ng|gpl|\\p{L}*(methane|propane|butane)s?|ethane|(propylene|ethylene)(?! glycol)|propene|\\p{L}*acetylene|hho|hydrogen|h2|ether|dme'
+  '(?<!low pressure )lp(?! (hydraulic|lube|oil|water|steam|stage|side|turbine|(fuel |oil |water )?pump))|lp\\p{L}+|[cl]ng|gpl|\\p{L}*(methane|propane|butane)s?|ethane|(propylene|ethylene)(?! glycol)|propene|\\p{L}*acetylene|hho|hydrogen|h2|ether|dme'
 const BURNING_GASES =
   '(natural|town|lp|petroleum|producer|marsh|sewer|digester|wood|coal|cooking|camping|fuel|blast furnace|coke oven|water|landfill|lighter) gas|(auto|bio|syn)gas|mapp'
 const OXYGEN_NAMES = 'oxygen|o2'
 const INERT_NAMES = 'nitrogen|n2|argon|helium'
-const OTHER_GASES = 'ammonia|nh3|refrigerants?|freon\\p{L}*|halon|h?c?fcs?|hfos?|r ?\\d{2,4}\\p{L}{0,2}|sf6|so2|chlorine'
+const OTHER_GASES =
+  'ammonia|nh3|refrigerants?|freon\\p{L}*|halon|h?c?fcs?(?! (hydraulic )?(fluid|oil))|hfos?|r ?\\d{2,4}\\p{L}{0,2}|sf6|so2|chlorine'
 
 /** What else burns, or leaves a vapour that does, whether it is a liquid or not. */
 const OTHER_FUELS = [
@@ -22,7 +23,6 @@ const OTHER_FUELS = [
 ].join('|')
 
 export const LIQUID = named('oils?', WATERY, LIQUID_FUELS, '(brake|clutch|hydraulic|steering|transmission|washer) fluid')
-export const COOLANT = named(WATERY)
 export const GAS = named(
   '\\p{L}*gas(es)?|liqu[ei]fied',
   FUEL_GASES,

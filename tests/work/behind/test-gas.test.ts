@@ -118,6 +118,8 @@ it.each([
   'the tank held kerosene',
   'LPG',
   'gas tank',
+  'fuel rail of the LPG forklift',
+  'LP, regulator',
   'natural gas',
   'white spirit',
   'petrol, carburettor bowl',
@@ -143,17 +145,42 @@ it.each([
   'coolant of a two-stroke petrol outboard',
   'ethylene glycol and water',
   'open air',
-  'propylene glycol'
+  'propylene glycol',
+  'coolant of the LPG forklift',
+  'coolant of a natural gas engine',
+  'coolant, 1 bar hot',
+  'coolant, expansion tank',
+  'raw water, elbow of the engine',
+  'tap water'
 ])('where %s is, air may go in', behind => {
   expect(verdict('air', behind)).toBe('pass')
 })
 
-it.each(['gear oil', 'the bilge', 'coolant or oil', 'hydraulic oil, 180 bar', 'the sump of a petrol engine', 'a gas spring', 'vacuum'])(
-  'nobody can tell from "%s" whether it burns: air is a caution',
-  behind => {
-    expect(verdict('air', behind)).toBe('caution')
-  }
-)
+it.each([
+  'water separator of the filter head',
+  'isopropyl antifreeze',
+  'screenwash antifreeze',
+  'DI water / IPA',
+  'oily water',
+  'produced water',
+  'tar and water',
+  'tank bottom water',
+  'bilgewater',
+  'coolant of the lathe',
+  'low pressure (LP) hydraulic oil',
+  'gear oil of the hydrogen bus',
+  'engine oil of the LPG forklift',
+  'HFC hydraulic fluid',
+  'gear oil',
+  'the bilge',
+  'coolant or oil',
+  'hydraulic oil, 180 bar',
+  'the sump of a petrol engine',
+  'a gas spring',
+  'vacuum'
+])('nobody can tell from "%s" whether it burns: air is a caution', behind => {
+  expect(verdict('air', behind)).toBe('caution')
+})
 
 it.each([
   ['its own petrol', 'petrol', 'pass'],

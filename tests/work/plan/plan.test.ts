@@ -223,6 +223,30 @@ describe('what is behind the metal', () => {
     }
   )
 
+  it.each(['gear oil of the harbour crane', 'gear oil, sea freight crane', 'oil, lake tractor'])('%s: nothing floats', behind => {
+    expect(saying(plan({ behind }), /seacock|slings/)).toEqual([])
+  })
+
+  it('air may be under pressure with the machine off', () => {
+    expect(saying(plan({ behind: 'air' }), /^let off what pressure the air/)).toHaveLength(1)
+    expect(saying(plan({ behind: 'open air' }), /pressure/)).toEqual([])
+  })
+
+  it.each([
+    'coolant of a natural gas engine',
+    'engine oil of the LPG forklift',
+    'gear oil of the hydrogen bus',
+    'HFC hydraulic fluid',
+    'low pressure (LP) hydraulic oil'
+  ])('%s is let out, not taken back', behind => {
+    expect(saying(plan({ behind }), /taken back/)).toEqual([])
+    expect(saying(plan({ behind }), /drain or lower/)).toHaveLength(1)
+  })
+
+  it.each(['LP tank', 'LPG', 'fuel rail of the LPG forklift', 'LP'])('%s is taken back', behind => {
+    expect(saying(plan({ behind }), /^have what is behind the metal taken back/)).toHaveLength(1)
+  })
+
   it('a test that the job names is put in', () => {
     const [test] = saying(plan({ leakTest: '{ medium: its own coolant, pressure: 1.4 bar, hold: 10 min }' }), /test for leaks/)
     expect(test).toMatchObject({

@@ -1,14 +1,24 @@
 import { SOURCES } from '../../../formula/source.ts'
 import type { Step } from '../../../report/plan/plan.ts'
-import { isLiquid, isTakenBack, mayDrain, mayLeak, namesOpenWater } from '../../behind/behind-the-metal.ts'
+import { isAir, isLiquid, isTakenBack, mayDrain, mayLeak, namesOpenWater } from '../../behind/behind-the-metal.ts'
 import { type StepsOf, step } from '../step.ts'
 
 /** What is behind the metal is out of the way before it is opened; what an emptied place may hold is vapour. */
 export const empty: StepsOf = ({ job }) => {
+  if (isAir(job)) return [LET_OFF]
   if (!mayLeak(job)) return undefined
   if (isTakenBack(job)) return [TAKEN_BACK, CLEARED, ...(isLiquid(job) ? [LET_OUT, AIR] : [])]
   return [...(namesOpenWater(job) ? [SHUT_OUT] : []), ...(mayDrain(job) ? [isLiquid(job) ? LET_OUT : LET_OUT_OF_WHAT] : []), AIR]
 }
+
+const LET_OFF = step(
+  'make ready',
+  '',
+  'let off what pressure the air behind the metal may have, and see a gauge or an open cock tell nought',
+  {
+    caution: 'a reservoir keeps its pressure with the machine off'
+  }
+)
 
 const LET_OUT = step('make ready', '', 'let the pressure off, and drain or lower what is behind the metal')
 
