@@ -10,6 +10,9 @@ interface Subject {
 
 const ASK = "the mark on the casting, or the maker's list; a scraping that fizzes in vinegar is magnesium"
 
+/** Copper and what is cast of it, and nothing else of the name. */
+const COPPER = /^((alumini?um|cast|leaded|manganese|naval|phosphor|red|silicon|tin|yellow) )*(brass|bronze|copper|gunmetal)$/
+
 /** Magnesium is the one casting metal that a drill sets on fire; no published source, the practice of every shop that cuts it. */
 export const chipsBurn: Rule<Subject> = {
   id: 'hole/chips-burn',
@@ -19,9 +22,14 @@ export const chipsBurn: Rule<Subject> = {
   source: SOURCES.practice,
   judge: ({ alloy }) => {
     if (alloy === null) return notJudged('casting.alloy', ASK)
+    if (COPPER.test(alloy.trim().toLowerCase())) return plainly('pass', `${alloy} is no magnesium`)
     const family = alloyFamily(alloy)
     if (family === undefined)
-      return { ...notJudged('casting.alloy', `${ASK} ("${alloy}" does not tell)`), change: 'find out what the casting is' }
+      return {
+        ...plainly('not-judged', `"${alloy}" does not tell what the casting is made of: ${ASK}`),
+        lacks: 'casting.alloy',
+        change: 'find out what the casting is'
+      }
     return family === 'magnesium'
       ? plainly('caution', `${alloy}: magnesium, whose chips burn, and water feeds the fire`)
       : plainly('pass', `${alloy} is ${family}`)

@@ -32,7 +32,7 @@ export const crushesUnderShoulder: Rule<Subject> = {
       return {
         ...plainly('not-judged', UNKNOWN),
         lacks: 'casting.alloy',
-        change: 'give casting.alloy'
+        change: 'give casting.alloy; where no table here has it, a larger washer, or what the maker says that the face stands'
       }
     const { metal, tensileMpa, yieldMpa } = castingMetal
     if (metal === 'iron') return onIron(bearingPressureMpa, tensileMpa)

@@ -10,6 +10,11 @@ it.each([
   ['A380', 'pass'],
   ['ZAMAK 3', 'pass'],
   ['grey iron class 30', 'pass'],
+  ['Brass', 'pass'],
+  ['aluminium bronze', 'pass'],
+  ['brass or magnesium', 'caution'],
+  ['not brass', 'not-judged'],
+  ['titanium', 'not-judged'],
   ['some light metal', 'not-judged']
 ])('%s', (alloy, verdict) => {
   expect(verdictOf(chipsBurn, { alloy })).toBe(verdict)
