@@ -1,12 +1,19 @@
 import type { Bounded } from '../../formula/bounds.ts'
 import { fact } from '../../formula/formula.ts'
 import { SOURCES } from '../../formula/source.ts'
-import { atMost, type Limit, notJudged } from '../judge.ts'
+import { atMost, figure, type Limit, notJudged, plainly } from '../judge.ts'
 import { type Unsure, unlessFailed } from '../missing.ts'
-import type { Rule } from '../rule.ts'
+import type { Judged, Rule } from '../rule.ts'
+
+interface GroundPoint {
+  readonly point: string
+  readonly shiftV: Bounded
+  /** The load that alone comes back there, by a wire of its own. */
+  readonly alone?: string | undefined
+}
 
 interface Subject {
-  readonly groundPoints: readonly { readonly point: string; readonly shiftV: Bounded }[]
+  readonly groundPoints: readonly GroundPoint[]
   readonly limit: Limit
   /** Why nobody knows what flows there with every load on; left out where it is known. */
   readonly unsure?: Unsure | null
@@ -20,9 +27,22 @@ export const shift: Rule<Subject> = {
   change: 'bring the return of the load to the 0 V point by a wire of its own, or make the shared joint better',
   source: SOURCES['workshop-drop'],
   judge: ({ groundPoints, limit, unsure }) => {
-    const worst = groundPoints.toSorted((a, b) => b.shiftV.high - a.shiftV.high)[0]
-    if (worst === undefined) return unlessFailed(notJudged('circuit.runs', 'draw the return of each load down to the 0 V point'), unsure)
-    const facts = fact('shiftV', { says: `voltage of ${worst.point} against 0 V`, symbol: 'U', source: SOURCES.kirchhoff })
-    return unlessFailed(atMost(facts, worst.shiftV, limit), unsure)
+    if (groundPoints.length === 0)
+      return unlessFailed(notJudged('circuit.runs', 'draw the return of each load down to the 0 V point'), unsure)
+    return unlessFailed(judged(groundPoints, limit), unsure)
   }
+}
+
+/** A point at which a load alone comes back lifts the ground of nothing else. */
+function judged(groundPoints: readonly GroundPoint[], limit: Limit): Judged {
+  const worst = groundPoints.reduce((most, one) => (one.shiftV.high > most.shiftV.high ? one : most))
+  const facts = fact('shiftV', { says: `voltage of ${worst.point} against 0 V`, symbol: 'U', source: SOURCES.kirchhoff })
+  const found = atMost(facts, worst.shiftV, limit)
+  if (worst.alone === undefined || found.verdict === 'pass') return found
+  const shared = groundPoints.filter(({ alone }) => alone === undefined)
+  if (shared.length > 0) return judged(shared, limit)
+  return plainly(
+    'pass',
+    `${figure(worst.shiftV.high, facts)} at ${worst.point}, where ${worst.alone} alone comes back by a wire of its own`
+  )
 }

@@ -14,6 +14,8 @@ interface Subject {
   readonly place: PlaceRule
   /** How much of it is wire of its own run, where nobody said at which end of that it sits. */
   readonly unsaidMm?: number
+  /** The source may drive no more than that wire carries for good: nobody told how it lies. */
+  readonly unsure?: boolean
   /** It stands in the return: the loads there of which no protector stands in the feed. */
   readonly returnOf?: readonly string[] | null
 }
@@ -27,16 +29,19 @@ export const tooFar: Rule<Subject> = {
   why: 'Nothing protects the wire before it: a short there is fed by the whole battery.',
   change: 'move the protector towards the source, or sheathe the wire before it all the way',
   source: SOURCES['33-cfr-183.455'],
-  judge: ({ protector, unprotectedMm: wireMm, place, unsaidMm = 0, returnOf = null }) => {
+  judge: ({ protector, unprotectedMm: wireMm, place, unsaidMm = 0, unsure = false, returnOf = null }) => {
     if (protector !== null && returnOf !== null) return inReturn(protector, returnOf)
     if (protector === null) return notJudged('through', 'name the fuse or breaker of each feed, with its rating and style')
     if (wireMm === null) return notJudged('distance', 'length of wire from the source to the protector')
     const says = `${protector}: ${unsaidMm > 0 ? 'up to ' : ''}${figure(wireMm.high, unprotectedMm)} of wire before it; ${place.says}`
     const greatestMm = greatestBareMm(place)
     const judged = atMost(unprotectedMm, wireMm, { value: greatestMm, source: place.source }, says)
+    if (unsure && judged.verdict === 'fail') return notJudged('wire.insulation', READ)
     if (unsaidMm > 0 && wireMm.high - unsaidMm <= greatestMm) return { ...neverFails(judged), change: SAY }
     return place.greatestMm === null ? neverFails(judged) : judged
   }
 }
 
+const READ =
+  'read on the wire before it what it is rated for, and say how warm the place is: one that carries all that its source drives may be long'
 const SAY = 'say with along where on the wire of its run it sits: 0 m is at the point the run starts at'

@@ -29,16 +29,37 @@ function ofLoad({ groups, guarding }: Guards, { name, way }: FittedLoad, runs: r
   return { load: name, at, group: groups.loads.get(name)!, runs: inIt.map(({ id }) => id) }
 }
 
-/** A short at the far end of a run, where what feeds it there has no short of a load behind it. */
-function atEnds({ groups, wiring, protectors }: Guards, runs: readonly Run[], places: readonly Place[]): readonly Place[] {
+/** A short at the far end of a run, where what feeds it there has no short of a load behind it, and drives more than its lead carries. */
+function atEnds(guards: Guards, runs: readonly Run[], places: readonly Place[]): readonly Place[] {
+  const { groups, wiring, protectors } = guards
   const covers = (place: Place, id: string, group: Group) => place.runs.includes(id) && place.group !== null && isSame(place.group, group)
   return runs.flatMap(run => {
     if (wireIn(run) === undefined && !protectors.some(one => one.run === run.id)) return []
     return groups.runs.get(run.id)!.flatMap(({ end, group }): readonly Place[] => {
       const point = end === 'from' ? run.to : run.from
-      if (group === null || point === wiring.ground || places.some(place => covers(place, run.id, group))) return []
+      if (
+        group === null ||
+        point === wiring.ground ||
+        isLimitedBy(guards, group, { run, end }) ||
+        places.some(place => covers(place, run.id, group))
+      )
+        return []
       return [{ load: null, at: { from: point, to: wiring.ground }, group, runs: wireIn(run) === undefined ? [] : [run.id] }]
     })
+  })
+}
+
+/** Whether all that comes to an end of a run through a group comes from leads of sources that limit themselves. */
+function isLimitedBy(
+  { wiring, bare }: Guards,
+  { protectors, unknown }: Group,
+  { run, end }: { readonly run: Run; readonly end: 'from' | 'to' }
+) {
+  if (protectors.length === 0 || unknown.length > 0) return false
+  const onLead = bare.limited.has(run[end])
+  return protectors.every(one => {
+    const { from, to } = wiring.runs.find(({ id }) => id === one.run)!
+    return one.run === run.id ? onLead : !onLead && (bare.limited.has(from) || bare.limited.has(to))
   })
 }
 

@@ -15,6 +15,7 @@ import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { GROUND_RESULTS } from '../results/circuit-results.ts'
 import { LOAD_RESULTS } from '../results/drop-results.ts'
 import { devicesOf } from '../wiring/devices.ts'
+import { aloneAt } from './alone-at.ts'
 import { fittedCircuit } from './circuit-fit-of.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { circuitWalk } from './circuit-walk.ts'
@@ -127,7 +128,8 @@ function shiftFinding(judged: CircuitJudged): Finding {
   const own = job.limits['ground-shift']
   const limit = own === null ? GROUND_LIMITS[job.job.practice] : { value: own.greatest.low, reason: own.reason }
   const { at, groundPoints } = mostLifted(positions.worked)
-  return inPosition(asked(shift, { groundPoints, limit, unsure: unfedLoads(judged) }), at)
+  const points = own === null ? groundPoints.map(one => ({ ...one, alone: aloneAt(judged.circuit, one.point) })) : groundPoints
+  return inPosition(asked(shift, { groundPoints: points, limit, unsure: unfedLoads(judged) }), at)
 }
 
 /** What is asked of the circuit as a whole; labels where anything carries a mark. */

@@ -21,10 +21,12 @@ export function partedCircuit(circuit: JobCircuit, places: PlaceRules): JobCircu
   if (!circuit.runs.some(({ through }) => through.some(({ along }) => along !== null))) return circuit
   const wiring = wiringOf(circuit)
   const runs = namedRuns(circuit).flatMap(({ id, run }, i) => {
-    const ordered = alongOf(run)
-    if (ordered === null || run.wire === null || !ordered.some(({ item }) => isProtector(item))) return [run]
-    const nearMm = greatestBareMm(run.wire.sheathed === 'yes' ? places.sheathed : places.open)
-    return inPieces(id, run, ordered, cutsOf(ordered, run, { nearMm, ends: fedBefore(wiring, NONE, wiring.runs[i]!) }))
+    const { wire, through } = run
+    if (wire === null || !through.some(item => isProtector(item) && item.along !== null)) return [run]
+    const nearMm = greatestBareMm(wire.sheathed === 'yes' ? places.sheathed : places.open)
+    const ends = fedBefore(wiring, NONE, wiring.runs[i]!)
+    const ordered = alongOf(through, untoldPlace(through, wire.length, ends))
+    return inPieces(id, run, ordered, cutsOf(ordered, run, { nearMm, ends }))
   })
   return runs.length === circuit.runs.length ? circuit : { ...circuit, runs }
 }
@@ -41,12 +43,19 @@ function isProtector(item: JobItem): boolean {
   return protectorMark(item) !== null
 }
 
-/** What a run leads through, in the order along its wire; null where nobody said where a protector sits. What is none sits behind the one that is named before it. */
-function alongOf({ through }: JobRun): readonly Along[] | null {
-  if (through.some(item => isProtector(item) && item.along === null)) return null
+/** Where nobody said where a protector sits, the end of its run that a source feeds; of two such ends the one with more wire up to a told one. */
+function untoldPlace(through: JobRun['through'], length: Given, ends: readonly FedAt[]): Given {
+  const fed = ends.map(({ end }) => end)
+  if (fed.length === 1) return fed[0] === 'to' ? length : NOUGHT
+  const told = through.flatMap(item => (isProtector(item) && item.along !== null ? [item.along.value] : []))
+  return Math.min(...told) < length.value - Math.max(...told) ? length : NOUGHT
+}
+
+/** What a run leads through, in the order along its wire. What is no protector sits behind the one that is named before it. */
+function alongOf(through: JobRun['through'], untold: Given): readonly Along[] {
   let last = NOUGHT
   const placed = through.map(item => {
-    if (isProtector(item)) last = item.along!
+    if (isProtector(item)) last = item.along ?? untold
     return { item, atM: last }
   })
   return placed.toSorted((a, b) => a.atM.value - b.atM.value)
@@ -58,7 +67,7 @@ function cutsOf(
   { nearMm, ends }: { readonly nearMm: number; readonly ends: readonly FedAt[] }
 ) {
   const places = [...ordered.entries()].filter(([, { item }]) => isProtector(item))
-  const isFar = (a: Given, b: Given) => 1000 * minus(b, a).high > nearMm
+  const isFar = (a: Given, b: Given) => 1000 * (b.high - a.low) > nearMm
   return places.flatMap(([i, { item, atM }], k): readonly Cut[] => {
     const name = protectorMark(item)!
     const [last, next] = [places[k - 1]?.[1], places[k + 1]?.[1]]
@@ -82,7 +91,10 @@ function cutsOf(
   }
 }
 
-/** Its longest piece keeps its name. */
+/**
+ * Its longest piece keeps its name. Together the pieces are as long as the run, however near anybody knows where it is taken in two:
+ * that stays with the protector, as wire before it.
+ */
 function inPieces(id: string, run: JobRun, ordered: readonly Along[], cuts: readonly Cut[]): readonly JobRun[] {
   if (cuts.length === 0) return [run]
   const wire = run.wire!
@@ -91,8 +103,8 @@ function inPieces(id: string, run: JobRun, ordered: readonly Along[], cuts: read
     const start = stops[k]!
     const through = ordered
       .slice(start.before, end.before)
-      .map(({ item, atM }) => (isProtector(item) ? { ...item, along: minus(atM, start.atM) } : item))
-    const length = minus(end.atM, start.atM)
+      .map(({ item, atM }) => (item.along === null ? item : { ...item, along: beyond(atM, start.atM) }))
+    const length = beyond(k < cuts.length ? new Given(end.atM.value, { at: end.atM.at }) : end.atM, start.atM)
     const name = `${id} (${start.point} to ${end.point})`
     return { ...run, name, from: start.point, to: end.point, wire: { ...wire, length }, through, bond: null, metal: null, threads: 'no' }
   })
@@ -106,8 +118,9 @@ function bare({ through, ...run }: JobRun): JobRun {
   return { ...run, wire: null, through: through.map(item => ({ ...item, along: null })) }
 }
 
-function minus(a: Given, b: Given): Given {
-  if (b === NOUGHT) return a
-  const [least, most] = [Math.max(0, a.low - b.high), Math.max(0, a.high - b.low)]
-  return new Given(Math.max(0, a.value - b.value), { low: least, high: most, assumed: a.assumed ?? b.assumed, at: b.at })
+/** How much further one is than where the other is taken to be. */
+function beyond(one: Given, other: Given): Given {
+  if (other === NOUGHT) return one
+  const [low, value, high] = [one.low, one.value, one.high].map(end => Math.max(0, end - other.value)) as [number, number, number]
+  return new Given(value, { low, high, assumed: one.assumed ?? other.assumed, at: one.at })
 }

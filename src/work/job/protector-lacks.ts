@@ -51,6 +51,12 @@ export function noShort(judged: CircuitJudged, { name, run }: Pick<RatedProtecto
     }
   const unseen = unseenLack(judged, run)
   if (unseen !== null) return unseen
+  const { from, to } = judged.guards.wiring.runs.find(({ id }) => id === run)!
+  if ([from, to].some(end => judged.guards.bare.limited.has(end)))
+    return {
+      says: `what comes through ${name} limits itself to what its lead carries: no short has to open it`,
+      change: 'read at the source what it drives at most'
+    }
   return { says: `no short behind ${name} drives a current through it`, change: 'draw the runs from a source through it to what it feeds' }
 }
 

@@ -18,6 +18,8 @@ export interface BareWire {
   readonly points: ReadonlySet<string>
   /** Those further from a source than a protector may stand. */
   readonly far: ReadonlySet<string>
+  /** Points on leads of sources that drive no more than those carry for good, or might. */
+  readonly limited: ReadonlySet<string>
   /** Where a protector in the middle of its run has too much of it before itself. */
   readonly cuts: readonly Cut[]
   /** By the mark of each protector that it leads to. */
@@ -33,7 +35,11 @@ export interface WireBefore {
   readonly sheathed: 'yes' | 'no'
   /** Wire of its own run that stands before it or behind it: nobody said. */
   readonly unsaidM: Given | null
+  /** Its source may drive no more than this wire carries for good: nobody told how that lies. */
+  readonly unsure: boolean
 }
+
+type Ways = ReadonlyMap<string, BareWay<Piece>>
 
 /** What stands before the protectors of a circuit, from every source that may drive more than its wire carries. */
 export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carriesA: (run: string) => number | null): BareWire {
@@ -46,15 +52,15 @@ export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carriesA: (r
   const pieces = parted.flatMap(one => one.pieces)
   const ends = starts.map(start => {
     const way = bareWays(start, stops, pieces)
-    return { start, way, far: farPoints(way, ground, pieces, places) }
+    const limited = start === BUS ? 'no' : isLimited(circuit, { start, way, pieces }, carriesA)
+    return { way, limited, far: farPoints(way, ground, pieces, places) }
   })
-  const counting = ends.filter(
-    ({ start, way, far }) => start === BUS || far.length === 0 || !isLimited(circuit, { start, way, pieces }, carriesA)
-  )
+  const counting = ends.filter(({ far, limited }) => far.length === 0 || limited !== 'yes')
   const ways = counting.map(({ way }) => way)
+  const unsure = new Set(counting.flatMap(({ way, limited }) => (limited === 'unsure' ? [way] : [])))
   const far = new Set(counting.flatMap(one => one.far))
   const cuts = pieces.flatMap(({ cut }) => (cut !== null && far.has(cut.point) ? [cut] : []))
-  const seen = parted.flatMap(one => one.protectors.flatMap(each => beforeOf(each, ways)))
+  const seen = parted.flatMap(one => one.protectors.flatMap(each => beforeOf(each, ways, unsure)))
   // One that two sources reach, each at its end: the longer counts.
   const before = new Map(seen.toSorted(([, a], [, b]) => longestM(a) - longestM(b)))
   const guarded = new Set(pieces.flatMap(({ protects, from, to }) => (protects === 'yes' ? [from, to] : [])))
@@ -64,6 +70,7 @@ export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carriesA: (r
   return {
     points: new Set(ways.flatMap(some => [...some.keys()])),
     far,
+    limited: new Set(ends.flatMap(({ way, limited }) => (limited === 'no' ? [] : [...way.keys()]))),
     cuts,
     before,
     unsaid: [...before].flatMap(([name, { unsaidM }]) => (unsaidM === null ? [] : [name])),
@@ -144,11 +151,12 @@ function longestM({ lengthsM }: WireBefore): number {
 }
 
 /** The longest of the shortest ways from each source. */
-function beforeOf({ name, point, own, unsaid, sheathed }: Seen, ways: readonly ReadonlyMap<string, BareWay<Piece>>[]) {
-  const found = ways.flatMap(some => some.get(point) ?? []).toSorted((a, b) => b.lengthMm - a.lengthMm)[0]
+function beforeOf({ name, point, own, unsaid, sheathed }: Seen, ways: readonly Ways[], unsure: ReadonlySet<Ways>) {
+  const all = ways.flatMap(some => (some.has(point) ? [{ ...some.get(point)!, unsure: unsure.has(some) }] : []))
+  const found = all.toSorted((a, b) => b.lengthMm - a.lengthMm)[0]
   if (found === undefined) return []
   const lengthsM = [...found.stretches.flatMap(({ lengthM }) => lengthM ?? []), ...(own === null ? [] : [own])]
   const covered = found.sheathed === 'yes' && (own === null || own.high === 0 || sheathed === 'yes')
-  const before: WireBefore = { lengthsM, sheathed: covered ? 'yes' : 'no', unsaidM: unsaid ? own : null }
+  const before: WireBefore = { lengthsM, sheathed: covered ? 'yes' : 'no', unsaidM: unsaid ? own : null, unsure: found.unsure }
   return [[name, before] as const]
 }

@@ -16,6 +16,13 @@ it.each([
   expect(verdictOf(shift, { groundPoints, limit })).toBe(verdict)
 })
 
+it('where a load alone comes back nothing else is lifted, and its own drop is asked for elsewhere', () => {
+  const own = { ...at(0.2, 0.3, 'h-'), alone: 'heater' }
+  expect(asked(shift, { groundPoints: [own], limit })).toMatchObject({ verdict: 'pass', says: expect.stringContaining('heater alone') })
+  expect(verdictOf(shift, { groundPoints: [own, at(0.1, 0.21)], limit })).toBe('fail')
+  expect(verdictOf(shift, { groundPoints: [own, at(0, 0.01)], limit })).toBe('pass')
+})
+
 it('names the point', () => {
   expect(asked(shift, { groundPoints: [at(0, 0.01), at(0.2, 0.3, 'bracket')], limit }).says).toContain('voltage of bracket against 0 V')
 })

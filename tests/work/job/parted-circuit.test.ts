@@ -108,6 +108,25 @@ describe('two fuses in one run', () => {
       says: expect.stringContaining('F1, a medium blade fuse of 40 A')
     })
   })
+  // 1 mm² up to F2 is left to 40 A wherever F3 sits.
+  it.each(['', '0 m', '0.1 m', '2 m', '3.9 m'])(
+    'a third of which the place is told or not (%s) holds no more than it is rated for',
+    along => {
+      const three = judged([
+        MAIN,
+        `from: board, to: h+, ${wire(1, '4 m')}, through: [${fuse('F3', 40, along)}, ${S1}, ${fuse('F2', 5, '3.9 m')}]`,
+        BACK
+      ])
+      expect(['F1', 'F3'].map(mark => three('protect/over-wire', `circuit.${mark}`)?.verdict)).toContain('fail')
+    }
+  )
+  it('where it is taken in two is no matter of how long it is', () => {
+    const [sharp, rough] = ['7 m', '7 m ± 0.3 m'].map(along =>
+      judged([MAIN, `from: board, to: h+, ${wire(2.5, '8.6 m')}, through: [${S1}, ${fuse('F2', 5, along)}]`, BACK])
+    )
+    const { value, verdict } = sharp!('drop/too-much', 'circuit.heater')!
+    expect(rough!('drop/too-much', 'circuit.heater')).toMatchObject({ value, verdict })
+  })
   const link = (mm2: number) =>
     judged(
       [MAIN, `from: board, to: h+, ${wire(4, '3 m')}, through: [${fuse('F2', 5, '0 m')}, ${S1}]`, BACK].concat(
@@ -124,16 +143,36 @@ describe('two fuses in one run', () => {
 })
 
 describe('a panel on the far end of a wire that a fuse stands at the near end of', () => {
-  const panel = (resistance: string, practice = 'boat') =>
+  const LEAD = `from: bus, to: roof, ${wire(4, '5 m')}, through: [${fuse('FP', 15, '0.1 m')}]`
+  const LINK = `from: bus, to: aux, ${wire(10, '1 m')}, through: [${fuse('FA', 30, '0 m')}, ${fuse('FB', 30, '1 m')}]`
+  const BATTERY = ', { what: second battery, voltage: 12.6 V, resistance: 15 mohm, from: frame, to: aux }'
+  const panel = (resistance: string, { practice = 'boat', lead = LEAD, what = 'solar panel', beside = '' } = {}) =>
     judged(
       [MAIN, `from: board, to: h+, ${wire(2.5, '3 m')}, through: [${fuse('F2', 5, '0 m')}, ${S1}]`, BACK].concat(
-        `from: bus, to: roof, ${wire(4, '5 m')}, through: [${fuse('FP', 15, '0.1 m')}]`
+        lead,
+        beside === '' ? [] : LINK
       ),
-      { practice, others: `  other-sources: [{ what: solar panel, voltage: 14.4 V${resistance}, from: frame, to: roof }]` }
+      { practice, others: `  other-sources: [{ what: ${what}, voltage: 14.4 V${resistance}, from: frame, to: roof }${beside}]` }
     )
   // 14.4 V over 2.4 ohm are 6 A at a dead short, over 0.1 ohm 144 A: 4 mm² carries more than the one and less than the other.
   it('drives no more than its wire carries, and asks for none of its own', () => {
     expect(panel(', resistance: 2.4 ohm')('protect/too-far', 'circuit.FP')?.verdict).toBe('pass')
+  })
+  it.each([LEAD, LEAD.replace('bus', 'board')])('nor has a short to open one that it drives no more through: %s', lead => {
+    expect(panel(', resistance: 2.4 ohm', { lead })('protect/far-end-short', 'circuit.FP')?.verdict).not.toBe('fail')
+  })
+  it('whatever a battery elsewhere drives, which that fuse holds', () => {
+    expect(panel(', resistance: 2.4 ohm', { beside: BATTERY })('protect/too-far', 'circuit.FP')?.verdict).toBe('pass')
+  })
+  it('is not known where nobody told how that lies', () => {
+    const lead = LEAD.replace(`, ${LIES}`, '')
+    expect(panel(', resistance: 2.4 ohm', { lead })('protect/too-far', 'circuit.FP')).toMatchObject({
+      verdict: 'not-judged',
+      lacks: expect.stringContaining('wire.insulation')
+    })
+  })
+  it('is no battery: what is inside one limits nothing', () => {
+    expect(panel(', resistance: 2.4 ohm', { what: 'small battery' })('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
   })
   it('asks for one where it may drive more', () => {
     expect(panel(', resistance: 0.1 ohm')('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
