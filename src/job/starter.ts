@@ -101,7 +101,7 @@ function flowText(field: Field): string {
 }
 
 function exampleOf(key: string, field: Field, { all, kinds: [kind] }: Where): string {
-  if (key === 'kind') return kind!
+  if (field.is === 'choice' && field.of.includes(kind!)) return kind!
   if (key === 'takes') return partName(kind!, all)
   return field.example ?? (('default' in field ? field.default : undefined) || '…')
 }

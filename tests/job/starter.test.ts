@@ -29,6 +29,10 @@ describe.each(ASKED)('%s %s', (...kinds) => {
     if (all.includes('heater')) expect(read.job.circuit?.runs).toMatchObject([{ from: 'bus', to: 'panel', through: [{ fuse: 'F12' }] }])
   })
 
+  it('shows no kind of a part for that of a load', () => {
+    expect(text).not.toMatch(/^ *# kind: (heater|sensor|plug)/m)
+  })
+
   it('has a hole for each and a part for each kind', () => {
     expect(Object.values(job.holes).map(({ takes }) => job.parts[takes]?.kind)).toEqual(all)
     expect(Object.values(job.parts).map(({ kind }) => kind)).toEqual([...new Set(all)])
