@@ -4,7 +4,7 @@ import { nearest } from '../quantity/near.ts'
 import { quoted } from '../quantity/quoted.ts'
 import { UNITS } from '../quantity/unit-system.ts'
 import type { Description } from './describe.ts'
-import { isGivenTwice } from './given-twice.ts'
+import { isGivenTwice } from './given-twice-error.ts'
 import { optionNames } from './read-options.ts'
 
 /** What the option parser refused, as a fault of ours. */

@@ -2,7 +2,7 @@ import { Command, CommanderError, Option } from 'commander'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
 import type { Description, Live, Out, Row, Shell, Typed } from './describe.ts'
 import { FOR_EVERY, HELP } from './every-command.ts'
-import { GivenTwice } from './given-twice.ts'
+import { GivenTwice } from './given-twice-error.ts'
 
 /** What one call came to. */
 export type Called = { readonly exit: number } | { readonly errors: readonly Diagnostic[]; readonly command: string }
@@ -45,13 +45,13 @@ export async function called(
     })
     .addHelpText('after', '\nEvery command shows two worked examples with --help.')
   const named = commands.find(({ name }) => name === words.find(word => !word.startsWith('-')))
-  for (const description of commands) {
+  // The others, and the options of each, would cost time and are not asked for.
+  for (const description of named !== undefined && words[0] === named.name ? [named] : commands) {
     const command = program
       .command(description.name)
       .summary(description.summary)
       .description(description.summary)
       .copyInheritedSettings(program)
-    // The options of the others would cost time and are not asked for.
     if (description === named)
       dress(command, description).action(async (...all: unknown[]) => {
         const shell = shellOf(command.opts(), streams)

@@ -10,3 +10,8 @@ it.each(COMMANDS.map(({ name }) => name))('%s fits a page of 100 columns, exampl
   const choices = Object.values(COMMANDS.find(one => one.name === name)!.rows).flatMap(row => ('of' in row ? (row.of ?? []) : []))
   for (const word of choices) expect(out).toContain(word)
 })
+
+it('lists every command, whatever word stands behind it', async () => {
+  const { out } = await ran(['--help', 'torque'])
+  for (const { name } of COMMANDS) expect(out).toContain(`\n  ${name} `)
+})
