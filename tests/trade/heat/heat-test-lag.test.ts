@@ -51,6 +51,18 @@ describe('a heater and a thermometer that lag', () => {
     expect(remedy).toMatch(/^leave out the first minutes/)
   })
 
+  // 60 K and 600 s, begun half a minute late: drawn back to switch-on, below the air.
+  const late = (seconds: readonly number[]) =>
+    fitted(
+      seconds.map(timeS => ({ timeS, blockC: AIR_C + Math.max(0, 60 * (1 - Math.exp((30 - timeS) / 600))) })),
+      0.05
+    ).lossWPerK.assumed
+
+  it('are told by as few as four readings after the late ones, of which there may be one in three', () => {
+    expect(late([0, 300, 600, 1200, 2400])).toContain('the first reading lags behind')
+    expect(late([0, 20, 300, 600, 1200, 2400])).toContain('the first 2 readings lag behind')
+  })
+
   it('without those first minutes are in no doubt', () => {
     const { lossWPerK, remedy } = fitted(readingsOf(LATE).slice(2))
     expect([lossWPerK.assumed, remedy]).toEqual([undefined, null])

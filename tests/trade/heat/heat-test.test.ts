@@ -55,6 +55,15 @@ describe('readings without error', () => {
     expect(found.startC).toBeCloseTo(known.startC ?? 12, 6)
     expect(found.residualK).toBeLessThan(1e-6)
   })
+  it('however little a small thing holds or loses', () => {
+    const small = { capacity: 2, loss: 0.005, powerW: 0.2 }
+    const found = fitHeatTest({ powerW: new Given(0.2), airC: new Given(12), readingK: 0, readings: run(small) })
+    expect(found.lossWPerK.value).toBeCloseTo(0.005, 6)
+    const light = { capacity: 0.005, loss: 0.0004, powerW: 0.02, lastS: 30 }
+    expect(
+      fitHeatTest({ powerW: new Given(0.02), airC: new Given(12), readingK: 0, readings: run(light) }).capacityJPerK.value
+    ).toBeCloseTo(0.005, 6)
+  })
   it('the order of the readings does not matter', () => {
     const readings = run({ capacity: 400, loss: 0.6 })
     expect(fitHeatTest({ ...test12, readings: readings.toReversed() }).lossWPerK.value).toBeCloseTo(0.6, 6)

@@ -1,7 +1,8 @@
 // example: a neck that does not go where its part goes. Status: invented parts, hand arithmetic
 import { expect, it } from 'vitest'
-import type { Given } from '../../../src/formula/given.ts'
-import { allPlain, belowNeck, narrowShoulder, onRim, swallowed } from '../../../src/trade/hole/odd-lengths.ts'
+import { Given } from '../../../src/formula/given.ts'
+import { wideNeck } from '../../../src/trade/hole/neck-rim.ts'
+import { allPlain, belowNeck, crushedAway, narrowShoulder, onRim, swallowed } from '../../../src/trade/hole/odd-lengths.ts'
 import { knownThread } from '../thread/known-thread.ts'
 import { about } from './invented.ts'
 
@@ -101,4 +102,15 @@ it('a shoulder is wider than its thread', () => {
 it('a part has some thread', () => {
   expect(allPlain(about(9), about(9))).toBe('a part that is plain down to where its thread ends')
   expect(allPlain(about(8.9), about(9))).toBeNull()
+})
+
+it('a stack that loses a hair more than it has is told', () => {
+  expect(crushedAway(new Given(1.005), [new Given(1)])).toBe('a stack that loses more than it has')
+  expect(crushedAway(new Given(1), [new Given(1)])).toBeNull()
+})
+
+it('a neck a hair long is one', () => {
+  const told = { neckMm: new Given(9), clearMm: 8.5, minorMm: 8.4 }
+  expect(wideNeck({ ...told, undercutMm: new Given(0.005) })).not.toBeNull()
+  expect(wideNeck({ ...told, undercutMm: new Given(0) })).toBeNull()
 })
