@@ -12,7 +12,7 @@ import type { Description, Live, Run, Shell } from './describe.ts'
 import { each as description } from './each.ts'
 import { linesOf, type NumberedLine } from './lines.ts'
 import { COMMANDS } from './list.ts'
-import { Around, type Plain, plainLine } from './plain-lines.ts'
+import { PlainCommand } from './plain-lines.ts'
 import type { QuickRun } from './quick-sum.ts'
 import { PIPED, reasonOf } from './read-job-file.ts'
 import { readOptions } from './read-options.ts'
@@ -62,17 +62,15 @@ interface Answered {
 /** Nothing, or a remark. */
 const IDLE = /^\s*(#|$)/
 
-/** What stands around the numbers of the plainest form of a command, once one of them was put together. */
-const arounds = new Map<string, Around>()
-
 function answerTo(line: NumberedLine, file: string, strict: boolean): Answered | Promise<Answered> {
-  const plain = plainLine(line, plains)
+  const gap = line.tooLong ? -1 : line.text.indexOf(' ')
+  const plain = gap < 0 ? undefined : plains.get(line.text.slice(0, gap))
   if (plain === undefined) return answerInFull(line, file, strict)
-  const known = arounds.get(plain.name)
-  if (known !== undefined) return { text: known.document(plain), exit: 0 }
+  const words = line.text.slice(gap + 1)
+  const text = plain.document(line.number, words)
+  if (text !== undefined) return { text, exit: 0 }
   const answer = answerInFull(line, file, strict)
-  const around = answer instanceof Promise ? null : Around.of(answer.text, plain)
-  if (around !== null) arounds.set(plain.name, around)
+  if (!(answer instanceof Promise)) plain.learn(answer.text, { number: line.number, words })
   return answer
 }
 
@@ -121,13 +119,13 @@ type Work = QuickRun | 'of jobs'
 
 const works = new Map<Description, Work>()
 /** By the name of the command. */
-const plains = new Map<string, Plain>()
+const plains = new Map<string, PlainCommand>()
 
 async function loaded(command: Description): Promise<Work> {
   const { run } = await command.load()
   const work: Work = 'quick' in run ? (run as QuickRun) : 'of jobs'
   works.set(command, work)
-  if (work !== 'of jobs' && work.plain !== undefined) plains.set(command.name, work.plain)
+  if (work !== 'of jobs' && work.plain !== undefined) plains.set(command.name, new PlainCommand(work.plain))
   return work
 }
 
