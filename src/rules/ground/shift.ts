@@ -33,14 +33,10 @@ export const shift: Rule<Subject> = {
   }
 }
 
-/** A point at which a load alone comes back lifts the ground of nothing else. */
 function judged(groundPoints: readonly GroundPoint[], limit: Limit): Judged {
   const worst = groundPoints.reduce((most, one) => (one.shiftV.high > most.shiftV.high ? one : most))
   const facts = fact('shiftV', { says: `voltage of ${worst.point} against 0 V`, symbol: 'U', source: SOURCES.kirchhoff })
-  const found = atMost(facts, worst.shiftV, limit)
-  if (worst.alone === undefined || found.verdict === 'pass') return found
-  const shared = groundPoints.filter(({ alone }) => alone === undefined)
-  if (shared.length > 0) return judged(shared, limit)
+  if (groundPoints.some(({ alone = null }) => alone === null)) return atMost(facts, worst.shiftV, limit)
   return plainly(
     'pass',
     `${figure(worst.shiftV.high, facts)} at ${worst.point}, where ${worst.alone} alone comes back by a wire of its own`

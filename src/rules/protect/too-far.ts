@@ -36,9 +36,9 @@ export const tooFar: Rule<Subject> = {
     const says = `${protector}: ${unsaidMm > 0 ? 'up to ' : ''}${figure(wireMm.high, unprotectedMm)} of wire before it; ${place.says}`
     const greatestMm = greatestBareMm(place)
     const judged = atMost(unprotectedMm, wireMm, { value: greatestMm, source: place.source }, says)
-    if (unsure && judged.verdict === 'fail') return notJudged('wire.insulation', READ)
     if (unsaidMm > 0 && wireMm.high - unsaidMm <= greatestMm) return { ...neverFails(judged), change: SAY }
-    return place.greatestMm === null ? neverFails(judged) : judged
+    const found = place.greatestMm === null ? neverFails(judged) : judged
+    return unsure && found.verdict === 'fail' ? notJudged('wire.insulation', READ) : found
   }
 }
 

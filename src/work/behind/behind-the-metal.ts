@@ -1,7 +1,7 @@
 import type { Job } from '../../job/read-job.ts'
 import { KEPT_GAS, LIQUID } from './fluids.ts'
 import { itsLiquid } from './its-liquid.ts'
-import { clausesOf, plainWords } from './plain-words.ts'
+import { plainWords } from './plain-words.ts'
 
 type Told = Pick<Job, 'ask-first'>
 
@@ -44,7 +44,7 @@ export function isAir({ 'ask-first': { 'behind-the-metal': what } }: Told): bool
 const OPEN_WATER = new RegExp(
   [
     '\\b(sea|lake|river|harbou?r|raw|open) ?water\\b|\\bwaterline\\b|\\b(at|below|under) ((the|its) )?water line\\b|\\bseacock\\b',
-    '\\b(sea|lake|river|harbou?r)(?=$| (and|at|behind|below|beneath|or|outside|under)\\b)'
+    '\\b(sea|lake|river|harbou?r)\\b(?! ((freight|mobile|container) )?(cranes?|container|freight|tractors?|trucks?|lorry|excavators?|train)\\b)'
   ].join('|')
 )
 
@@ -57,7 +57,7 @@ const WATER_WORDS: ReadonlySet<string> = new Set(
 
 /** Water that the boat lies in, which nobody can drain, is named. */
 export function namesOpenWater({ 'ask-first': { 'behind-the-metal': what } }: Told): boolean {
-  return what !== null && clausesOf(what).some(one => OPEN_WATER.test(one))
+  return what !== null && OPEN_WATER.test(plainWords(what))
 }
 
 /** Something may be there that is let out before the metal is opened, and filled up again: unless it is open water alone. */

@@ -6,7 +6,7 @@ const WATERY = 'coolants?|antifreeze|glycol|brine|\\p{L}*water'
 
 /** What is a gas, or becomes one as soon as it is let out, fuel and refrigerant alike; a glycol named after one is a coolant. */
 const FUEL_GASES =
-  '(?<!low pressure )lp(?! (hydraulic|lube|oil|water|steam|stage|side|turbine|(fuel |oil |water )?pump))|lp\\p{L}+|[cl]ng|gpl|\\p{L}*(methane|propane|butane)s?|ethane|(propylene|ethylene)(?! glycol)|propene|\\p{L}*acetylene|hho|hydrogen|h2|ether|dme'
+  '(?<!low pressure )lp(?! (hydraulic|lube|steam|turbine))|lp\\p{L}+|[cl]ng|gpl|\\p{L}*(methane|propane|butane)s?|ethane|(propylene|ethylene)(?! glycol)|propene|\\p{L}*acetylene|hho|hydrogen|h2|ether|dme'
 const BURNING_GASES =
   '(natural|town|lp|petroleum|producer|marsh|sewer|digester|wood|coal|cooking|camping|fuel|blast furnace|coke oven|water|landfill|lighter) gas|(auto|bio|syn)gas|mapp'
 const OXYGEN_NAMES = 'oxygen|o2'

@@ -1,6 +1,6 @@
 import type { CircuitFit, Run, RunPart } from '../../fitting/circuit.ts'
-import { carries, sourceId, wireOf } from '../../fitting/circuit-parts.ts'
-import { Given, nominalPlain } from '../../formula/given.ts'
+import { sourceId } from '../../fitting/circuit-parts.ts'
+import { Given } from '../../formula/given.ts'
 import { NoAnswer } from '../../formula/no-answer.ts'
 import { loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
@@ -14,6 +14,7 @@ import { closedTogether } from '../../trade/circuit/short-ways.ts'
 import { turnedSource } from '../../trade/circuit/turned-source.ts'
 import { unguardedOf } from '../../trade/circuit/unguarded.ts'
 import { busOf } from './bus-of.ts'
+import { carriedBy } from './carried-by.ts'
 import { type Guards, ratedProtectors } from './circuit-guards.ts'
 import { BUS, type JobCircuit, type JobRun, namedRuns, wiringOf } from './circuit-wiring.ts'
 import { feedingGroups } from './feeding-groups.ts'
@@ -57,7 +58,7 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     groups: feedingGroups(wiring, protectors, wireLengths(named)),
     unguarded: unguardedOf(wiring),
     protectors,
-    bare: bareWireOf(circuit, PROTECTOR_PLACES[job.job.practice], id => carriedA(runs, id))
+    bare: bareWireOf(circuit, PROTECTOR_PLACES[job.job.practice], id => carriedBy(runs.find(run => run.id === id)!))
   }
   const { source } = circuit
   const open = openRuns({ runs })
@@ -88,13 +89,6 @@ export function fittedCircuit(job: Job, circuit: JobCircuit): FittedCircuit {
     groundPoints: returnPoints(wiring)
   }
   return { fit, guards }
-}
-
-/** What the wire of a run carries for good; null where it is not told how it lies. */
-function carriedA(runs: readonly Run[], id: string): number | null {
-  const wire = wireOf(nominalPlain(runs.find(run => run.id === id)!))
-  const current = wire === undefined ? null : carries(wire)
-  return current?.kind === 'ampacity' ? current.ampacityA : null
 }
 
 /** What comes back through the threads of a part. */

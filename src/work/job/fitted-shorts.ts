@@ -1,4 +1,5 @@
 import type { FittedLoad, FittedShort, Run } from '../../fitting/circuit.ts'
+import { carriedBy, mayCarry } from './carried-by.ts'
 import { type Guards, reliesOn } from './circuit-guards.ts'
 import type { Group } from './feeding-groups.ts'
 import { isIn, marksOf, wireIn } from './fitted-protector.ts'
@@ -49,18 +50,20 @@ function atEnds(guards: Guards, runs: readonly Run[], places: readonly Place[]):
   })
 }
 
-/** Whether all that comes to an end of a run through a group comes from leads of sources that limit themselves. */
+/** Whether all that comes to an end of a run through a group comes from leads of sources that limit themselves, and its wire carries that. */
 function isLimitedBy(
   { wiring, bare }: Guards,
   { protectors, unknown }: Group,
   { run, end }: { readonly run: Run; readonly end: 'from' | 'to' }
 ) {
   if (protectors.length === 0 || unknown.length > 0) return false
-  const onLead = bare.limited.has(run[end])
-  return protectors.every(one => {
+  const mostA = protectors.map(one => {
     const { from, to } = wiring.runs.find(({ id }) => id === one.run)!
-    return one.run === run.id ? onLead : !onLead && (bare.limited.has(from) || bare.limited.has(to))
+    if (one.run === run.id) return bare.limited.get(run[end])
+    return bare.limited.has(run[end]) ? undefined : (bare.limited.get(from) ?? bare.limited.get(to))
   })
+  const sumA = mostA.reduce<number>((sum, one) => sum + (one ?? Number.POSITIVE_INFINITY), 0)
+  return Number.isFinite(sumA) && mayCarry(carriedBy(run), sumA)
 }
 
 function isSame(a: Group, b: Group): boolean {

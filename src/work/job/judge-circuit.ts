@@ -127,9 +127,15 @@ function shiftFinding(judged: CircuitJudged): Finding {
   const { job, positions } = judged
   const own = job.limits['ground-shift']
   const limit = own === null ? GROUND_LIMITS[job.job.practice] : { value: own.greatest.low, reason: own.reason }
-  const { at, groundPoints } = mostLifted(positions.worked)
-  const points = own === null ? groundPoints.map(one => ({ ...one, alone: aloneAt(judged.circuit, one.point) })) : groundPoints
-  return inPosition(asked(shift, { groundPoints: points, limit, unsure: unfedLoads(judged) }), at)
+  const ask = ({ at, groundPoints }: ReturnType<typeof mostLifted>) =>
+    inPosition(asked(shift, { groundPoints, limit, unsure: unfedLoads(judged) }), at)
+  const all = mostLifted(positions.worked)
+  const found = ask(all)
+  if (own !== null || found.verdict !== 'fail') return found
+  const isAlone = (point: string) => aloneAt(judged.circuit, point) !== undefined
+  const shared = mostLifted(positions.worked, point => !isAlone(point))
+  if (shared.groundPoints.length > 0) return ask(shared)
+  return ask({ ...all, groundPoints: all.groundPoints.map(one => ({ ...one, alone: aloneAt(judged.circuit, one.point) })) })
 }
 
 /** What is asked of the circuit as a whole; labels where anything carries a mark. */

@@ -1,4 +1,6 @@
+import { kindsOf } from '../../job/source-kinds.ts'
 import type { BareWay } from '../../trade/circuit/bare-wire.ts'
+import { type Carried, mayCarry } from './carried-by.ts'
 import type { JobCircuit } from './circuit-wiring.ts'
 import type { Piece } from './wire-before.ts'
 
@@ -14,36 +16,46 @@ interface Lead {
   readonly way: ReadonlyMap<string, BareWay<Piece>>
   /** Of all runs. */
   readonly pieces: readonly Piece[]
+  /** Where sources begin, and the 0 V node. */
+  readonly stops: ReadonlySet<string>
+}
+
+export interface Limited {
+  readonly mostA: number
+  /** Whether the lead carries it; no where nobody told how that lies. */
+  readonly isKnown: boolean
 }
 
 /**
- * Whether sources have a lead of their own up to a protector, and that carries for good all that they can drive, as that of a panel
- * behind its controller: against that nothing has to open. Unsure where nobody told how it lies. What is inside a battery limits nothing, nor does what nobody told.
+ * What sources drive at most that have a lead of their own up to a protector, where that carries it for good, as that of a panel
+ * behind its controller: against that nothing has to open. Null where it does not, or surely not. What is inside a battery limits
+ * nothing, nor does what nobody told.
  */
-export function isLimited(
+export function limitedLead(
   { source: { ground }, 'other-sources': others, loads }: JobCircuit,
-  { start, way, pieces }: Lead,
-  carriesA: (run: string) => number | null
-): 'yes' | 'no' | 'unsure' {
+  lead: Lead,
+  carried: (run: string) => Carried
+): Limited | null {
+  const { start, way, pieces, stops } = lead
   const here = others.filter(one => fedPoint(one, ground) === start)
-  if (here.length === 0 || !here.every(one => Number.isFinite(mostA(one)))) return 'no'
-  const points = [...way.keys()]
+  const mostA = here.map(greatestA).reduce((sum, one) => sum + one, 0)
+  if (here.length === 0 || !Number.isFinite(mostA)) return null
   const atPoint = (point: string) => pieces.filter(({ from, to }) => from === point || to === point).length
-  const isLead = points.every(
-    point => atPoint(point) === (point === start ? 1 : 2) && loads.every(({ from, to }) => from !== point && to !== point)
+  const isLead = [...way.keys()].every(point =>
+    point === start
+      ? atPoint(point) === 1
+      : atPoint(point) === 2 && !stops.has(point) && loads.every(({ from, to }) => from !== point && to !== point)
   )
-  const allA = here.map(mostA).reduce((sum, one) => sum + one)
   const wires = [...way.values()].flatMap(({ stretches }) => stretches.filter(({ lengthMm }) => lengthMm > 0))
-  const carried = wires.map(({ id, cut }) => carriesA(cut?.run ?? id))
-  if (!isLead || carried.some(one => one !== null && one < allA)) return 'no'
-  return carried.includes(null) ? 'unsure' : 'yes'
+  const carry = wires.map(({ id, cut }) => carried(cut?.run ?? id))
+  if (!isLead || !carry.every(one => mayCarry(one, mostA))) return null
+  return { mostA, isKnown: carry.every(({ carriesA }) => carriesA !== null) }
 }
 
-const BATTERY = /batter|accumulator/i
-
 /** At a dead short. */
-function mostA({ what, voltage, resistance }: Source): number {
-  return resistance.assumed === undefined && resistance.low > 0 && !BATTERY.test(what)
+function greatestA({ what, voltage, resistance }: Source): number {
+  const kinds = kindsOf(what)
+  return resistance.assumed === undefined && resistance.low > 0 && !kinds.includes('battery') && !kinds.includes('unknown')
     ? Math.max(voltage.high, -voltage.low) / resistance.low
     : Number.POSITIVE_INFINITY
 }

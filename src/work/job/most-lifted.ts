@@ -7,11 +7,12 @@ interface Lifted {
   readonly groundPoints: Position['bounds']['groundPoints']
 }
 
-/** The position in which a ground point is lifted most, with the points that are grounded then. */
-export function mostLifted(worked: readonly [Position, ...Position[]]): Lifted {
-  const [first = worked[0], ...others] = worked.filter(one => groundedIn(one).length > 0)
-  const at = highestOf([first, ...others], one => Math.max(0, ...groundedIn(one).map(({ shiftV }) => shiftV.high)))
-  return { at, groundPoints: groundedIn(at) }
+/** The position in which a ground point that counts is lifted most, with those that are grounded then. */
+export function mostLifted(worked: readonly [Position, ...Position[]], counts: (point: string) => boolean = () => true): Lifted {
+  const countedIn = (one: Position) => groundedIn(one).filter(({ point }) => counts(point))
+  const [first = worked[0], ...others] = worked.filter(one => countedIn(one).length > 0)
+  const at = highestOf([first, ...others], one => Math.max(0, ...countedIn(one).map(({ shiftV }) => shiftV.high)))
+  return { at, groundPoints: countedIn(at) }
 }
 
 /** Ground points that closed runs lead from to 0 V: behind an open one a point stands where its load puts it, and nothing flows. */

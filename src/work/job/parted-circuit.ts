@@ -1,7 +1,7 @@
 import { Given } from '../../formula/given.ts'
-import type { JobItem } from '../../job/circuit-names.ts'
 import { type FedAt, fedBefore, type GuardsByRun } from '../../trade/circuit/fed-by.ts'
 import { greatestBareMm, type PlaceRules } from '../../trade/circuit/protection-place.ts'
+import { type Along, AT_ITS_FROM, alongOf, isProtector, untoldPlace } from './along-run.ts'
 import { type JobCircuit, type JobRun, namedRuns, protectorMark, wiringOf } from './circuit-wiring.ts'
 
 /** Before an item of a run, in the order along its wire: there it is taken in two. */
@@ -10,8 +10,6 @@ interface Cut {
   readonly atM: Given
   readonly point: string
 }
-
-const NOUGHT = new Given(0)
 
 /**
  * The circuit in which wire that leads to a fuse or breaker from another one is a run of its own, as if it had been drawn so: the one
@@ -34,33 +32,6 @@ export function partedCircuit(circuit: JobCircuit, places: PlaceRules): JobCircu
 /** Whether anything stands before a run is asked, not how much that lets through. */
 const NONE: GuardsByRun = new Map()
 
-interface Along {
-  readonly item: JobItem
-  readonly atM: Given
-}
-
-function isProtector(item: JobItem): boolean {
-  return protectorMark(item) !== null
-}
-
-/** Where nobody said where a protector sits, the end of its run that a source feeds; of two such ends the one with more wire up to a told one. */
-function untoldPlace(through: JobRun['through'], length: Given, ends: readonly FedAt[]): Given {
-  const fed = ends.map(({ end }) => end)
-  if (fed.length === 1) return fed[0] === 'to' ? length : NOUGHT
-  const told = through.flatMap(item => (isProtector(item) && item.along !== null ? [item.along.value] : []))
-  return Math.min(...told) < length.value - Math.max(...told) ? length : NOUGHT
-}
-
-/** What a run leads through, in the order along its wire. What is no protector sits behind the one that is named before it. */
-function alongOf(through: JobRun['through'], untold: Given): readonly Along[] {
-  let last = NOUGHT
-  const placed = through.map(item => {
-    if (isProtector(item)) last = item.along ?? untold
-    return { item, atM: last }
-  })
-  return placed.toSorted((a, b) => a.atM.value - b.atM.value)
-}
-
 function cutsOf(
   ordered: readonly Along[],
   { from, to, wire }: JobRun,
@@ -69,17 +40,24 @@ function cutsOf(
   const places = [...ordered.entries()].filter(([, { item }]) => isProtector(item))
   const isFar = (a: Given, b: Given) => 1000 * (b.high - a.low) > nearMm
   return places.flatMap(([i, { item, atM }], k): readonly Cut[] => {
+    // Where it sits is asked for: that hangs on all the wire it may sit on.
+    if (item.along === null) return []
     const name = protectorMark(item)!
     const [last, next] = [places[k - 1]?.[1], places[k + 1]?.[1]]
-    const [far, farther] = [isFar(last?.atM ?? NOUGHT, atM), isFar(atM, next?.atM ?? wire!.length)]
+    const [far, farther] = [isFar(last?.atM ?? AT_ITS_FROM, atM), isFar(atM, next?.atM ?? wire!.length)]
     // One that sits at an end that is fed holds the wire behind it, and what comes in at the other end holds it, too.
     const first = far && (last === undefined ? isHeld('from') && !(isFed('to') && !farther && next === undefined) : isFed('from'))
     const second = farther && (next === undefined ? isHeld('to') && !(isFed('from') && !far && last === undefined) : !isFed('from'))
     return [
-      ...(first ? [{ before: i, atM, point: `${name} at its ${from} side` }] : []),
-      ...(second ? [{ before: i + 1, atM, point: `${name} at its ${to} side` }] : [])
+      ...(first ? [{ before: i, atM: second ? atM : at(atM.high, atM), point: `${name} at its ${from} side` }] : []),
+      ...(second ? [{ before: i + 1, atM: first ? atM : at(atM.low, atM), point: `${name} at its ${to} side` }] : [])
     ]
   })
+
+  /** What another one holds is taken as long as it may be. */
+  function at(endM: number, { assumed, at }: Given): Given {
+    return new Given(Math.min(endM, wire!.length.value), { assumed, at })
+  }
 
   function isFed(end: FedAt['end']): boolean {
     return ends.some(one => one.end === end)
@@ -91,20 +69,21 @@ function cutsOf(
   }
 }
 
-/**
- * Its longest piece keeps its name. Together the pieces are as long as the run, however near anybody knows where it is taken in two:
- * that stays with the protector, as wire before it.
- */
+/** Its longest piece keeps its name. */
 function inPieces(id: string, run: JobRun, ordered: readonly Along[], cuts: readonly Cut[]): readonly JobRun[] {
   if (cuts.length === 0) return [run]
   const wire = run.wire!
-  const stops = [{ before: 0, atM: NOUGHT, point: run.from }, ...cuts, { before: ordered.length, atM: wire.length, point: run.to }]
-  const pieces = cuts.concat(stops.at(-1)!).map((end, k): JobRun => {
+  const stops = [
+    { before: 0, atM: AT_ITS_FROM, point: run.from },
+    ...inOrder(cuts),
+    { before: ordered.length, atM: wire.length, point: run.to }
+  ]
+  const pieces = stops.slice(1).map((end, k): JobRun => {
     const start = stops[k]!
     const through = ordered
       .slice(start.before, end.before)
-      .map(({ item, atM }) => (item.along === null ? item : { ...item, along: beyond(atM, start.atM) }))
-    const length = beyond(k < cuts.length ? new Given(end.atM.value, { at: end.atM.at }) : end.atM, start.atM)
+      .map(({ item, atM }) => (item.along === null ? item : { ...item, along: minus(atM, start.atM) }))
+    const length = minus(end.atM, start.atM)
     const name = `${id} (${start.point} to ${end.point})`
     return { ...run, name, from: start.point, to: end.point, wire: { ...wire, length }, through, bond: null, metal: null, threads: 'no' }
   })
@@ -118,9 +97,14 @@ function bare({ through, ...run }: JobRun): JobRun {
   return { ...run, wire: null, through: through.map(item => ({ ...item, along: null })) }
 }
 
-/** How much further one is than where the other is taken to be. */
-function beyond(one: Given, other: Given): Given {
-  if (other === NOUGHT) return one
-  const [low, value, high] = [one.low, one.value, one.high].map(end => Math.max(0, end - other.value)) as [number, number, number]
-  return new Given(value, { low, high, assumed: one.assumed ?? other.assumed, at: one.at })
+/** Of two that nobody knows well the second is no nearer than the first. */
+function inOrder(cuts: readonly Cut[]): readonly Cut[] {
+  const farther = (one: Cut, other: Cut) => (other.atM.value > one.atM.value ? other : one)
+  return cuts.map((cut, k) => ({ ...cut, atM: cuts.slice(0, k + 1).reduce(farther).atM }))
+}
+
+function minus(a: Given, b: Given): Given {
+  if (b === AT_ITS_FROM) return a
+  const [low, high] = [Math.max(0, a.low - b.high), Math.max(0, a.high - b.low)]
+  return new Given(Math.max(0, a.value - b.value), { low, high, assumed: a.assumed ?? b.assumed, at: a.at })
 }

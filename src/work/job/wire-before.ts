@@ -3,8 +3,9 @@ import { Given } from '../../formula/given.ts'
 import { type JobItem, unsaidAlong } from '../../job/circuit-names.ts'
 import { type BareWay, bareWays, farPoints, type Stretch } from '../../trade/circuit/bare-wire.ts'
 import type { PlaceRules } from '../../trade/circuit/protection-place.ts'
+import type { Carried } from './carried-by.ts'
 import { BUS, type JobCircuit, type JobRun, namedRuns, protectorMark } from './circuit-wiring.ts'
-import { fedPoint, isLimited } from './limited-sources.ts'
+import { fedPoint, limitedLead } from './limited-sources.ts'
 
 export interface Piece extends Stretch {
   readonly lengthM: Given | null
@@ -18,8 +19,8 @@ export interface BareWire {
   readonly points: ReadonlySet<string>
   /** Those further from a source than a protector may stand. */
   readonly far: ReadonlySet<string>
-  /** Points on leads of sources that drive no more than those carry for good, or might. */
-  readonly limited: ReadonlySet<string>
+  /** What comes at most to points on leads of sources that drive no more than those carry for good, or may carry. */
+  readonly limited: ReadonlyMap<string, number>
   /** Where a protector in the middle of its run has too much of it before itself. */
   readonly cuts: readonly Cut[]
   /** By the mark of each protector that it leads to. */
@@ -42,7 +43,7 @@ export interface WireBefore {
 type Ways = ReadonlyMap<string, BareWay<Piece>>
 
 /** What stands before the protectors of a circuit, from every source that may drive more than its wire carries. */
-export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carriesA: (run: string) => number | null): BareWire {
+export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carried: (run: string) => Carried): BareWire {
   const { ground } = circuit.source
   const starts = [...new Set([BUS, ...circuit['other-sources'].map(one => fedPoint(one, ground))])]
   const stops = new Set([ground, ...starts])
@@ -52,12 +53,12 @@ export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carriesA: (r
   const pieces = parted.flatMap(one => one.pieces)
   const ends = starts.map(start => {
     const way = bareWays(start, stops, pieces)
-    const limited = start === BUS ? 'no' : isLimited(circuit, { start, way, pieces }, carriesA)
+    const limited = start === BUS ? null : limitedLead(circuit, { start, way, pieces, stops }, carried)
     return { way, limited, far: farPoints(way, ground, pieces, places) }
   })
-  const counting = ends.filter(({ far, limited }) => far.length === 0 || limited !== 'yes')
+  const counting = ends.filter(({ far, limited }) => far.length === 0 || limited?.isKnown !== true)
   const ways = counting.map(({ way }) => way)
-  const unsure = new Set(counting.flatMap(({ way, limited }) => (limited === 'unsure' ? [way] : [])))
+  const unsure = new Set(counting.flatMap(({ way, limited }) => (limited === null ? [] : [way])))
   const far = new Set(counting.flatMap(one => one.far))
   const cuts = pieces.flatMap(({ cut }) => (cut !== null && far.has(cut.point) ? [cut] : []))
   const seen = parted.flatMap(one => one.protectors.flatMap(each => beforeOf(each, ways, unsure)))
@@ -70,7 +71,9 @@ export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carriesA: (r
   return {
     points: new Set(ways.flatMap(some => [...some.keys()])),
     far,
-    limited: new Set(ends.flatMap(({ way, limited }) => (limited === 'no' ? [] : [...way.keys()]))),
+    limited: new Map(
+      ends.flatMap(({ way, limited }) => (limited === null ? [] : [...way.keys()].map(point => [point, limited.mostA] as const)))
+    ),
     cuts,
     before,
     unsaid: [...before].flatMap(([name, { unsaidM }]) => (unsaidM === null ? [] : [name])),

@@ -120,6 +120,9 @@ it.each([
   'gas tank',
   'fuel rail of the LPG forklift',
   'LP, regulator',
+  'LP side of the regulator',
+  'LP water heater',
+  'LP/water',
   'natural gas',
   'white spirit',
   'petrol, carburettor bowl',
@@ -151,7 +154,10 @@ it.each([
   'coolant, 1 bar hot',
   'coolant, expansion tank',
   'raw water, elbow of the engine',
-  'tap water'
+  'tap water',
+  'ethylene glycol 50 %',
+  'coolant at 90 °C',
+  'gas engine coolant'
 ])('where %s is, air may go in', behind => {
   expect(verdict('air', behind)).toBe('pass')
 })

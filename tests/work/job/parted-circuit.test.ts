@@ -127,6 +127,28 @@ describe('two fuses in one run', () => {
     const { value, verdict } = sharp!('drop/too-much', 'circuit.heater')!
     expect(rough!('drop/too-much', 'circuit.heater')).toMatchObject({ value, verdict })
   })
+  it('what the one before holds is as long as it may be', () => {
+    const runs = (along: string) => [
+      `from: bus, to: h+, ${wire(1.5, '40 m')}, through: [${fuse('F1', 20, '0 m')}, ${S1}, ${fuse('F2', 5, along)}]`,
+      BACK
+    ]
+    const [rough, far] = [judged(runs('20 m ± 15 m')), judged(runs('35 m'))]
+    expect(far('protect/far-end-short', 'circuit.F1')?.verdict).toBe('fail')
+    expect(rough('protect/far-end-short', 'circuit.F1')?.verdict).toBe('fail')
+  })
+  it('one of which nobody said where it sits between two sources is asked for', () => {
+    const through = [fuse('FA', 5), fuse('FB', 40, '0.1 m')].join(', ')
+    const two = judged(
+      [MAIN, `from: board, to: h+, ${wire(2.5, '3 m')}, through: [${fuse('F2', 5, '0 m')}, ${S1}]`, BACK].concat(
+        `from: aux, to: bus, ${wire(10, '2 m')}, through: [${through}]`
+      ),
+      {
+        practice: 'boat',
+        others: '  other-sources: [{ what: second battery, voltage: 12.6 V, resistance: 15 mohm, from: frame, to: aux }]'
+      }
+    )
+    expect(two('protect/too-far', 'circuit.FA')?.verdict).toBe('caution')
+  })
   const link = (mm2: number) =>
     judged(
       [MAIN, `from: board, to: h+, ${wire(4, '3 m')}, through: [${fuse('F2', 5, '0 m')}, ${S1}]`, BACK].concat(
@@ -173,6 +195,34 @@ describe('a panel on the far end of a wire that a fuse stands at the near end of
   })
   it('is no battery: what is inside one limits nothing', () => {
     expect(panel(', resistance: 2.4 ohm', { what: 'small battery' })('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
+  })
+  it.each(['battery charger', 'solar panel for the battery', 'battery-to-battery converter'])('nor is a %s one', what => {
+    expect(panel(', resistance: 2.4 ohm', { what })('protect/too-far', 'circuit.FP')?.verdict).toBe('pass')
+  })
+  it.each(['LiFePO4 pack', 'starting bank', 'second'])('a %s may be one', what => {
+    expect(panel(', resistance: 2.4 ohm', { what })('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
+  })
+  it('of more than any such wire carries asks for one, however that lies', () => {
+    const lead = LEAD.replace(`, ${LIES}`, '')
+    expect(panel(', resistance: 0.1 ohm', { lead })('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
+  })
+  it('has every short opened that its wire does not carry', () => {
+    const spur = LEAD.replace(wire(4, '5 m'), wire(1, '60 m')).replace("'0.1 m'", "'60 m'").replace('along: 0.1 m', 'along: 60 m')
+    expect(panel(', resistance: 0.3 ohm', { lead: spur })('protect/far-end-short', 'circuit.FP')?.verdict).toBe('fail')
+  })
+  it('on the bus itself limits nothing that the battery drives', () => {
+    const runs = [
+      `from: bus, to: far, ${wire(2.5, '60 m')}, through: [${fuse('F9', 30, '0 m')}]`,
+      `from: roof, to: bus, ${wire(4, '0.1 m')}`
+    ]
+    const verdict = (more: readonly string[], others = '') =>
+      judged([MAIN, `from: board, to: h+, ${wire(2.5, '3 m')}, through: [${fuse('F2', 5, '0 m')}, ${S1}]`, BACK, ...more], { others })(
+        'protect/far-end-short',
+        'circuit.F9'
+      )?.verdict
+    const others = '  other-sources: [{ what: solar panel, voltage: 14.4 V, resistance: 2.4 ohm, from: frame, to: roof }]'
+    expect(verdict(runs, others)).toBe(verdict(runs.slice(0, 1)))
+    expect(verdict(runs, others)).toBe('fail')
   })
   it('asks for one where it may drive more', () => {
     expect(panel(', resistance: 0.1 ohm')('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')

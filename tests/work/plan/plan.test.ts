@@ -216,12 +216,28 @@ describe('what is behind the metal', () => {
     expect(saying(of, /seacock/)).toEqual([])
   })
 
-  it.each(['seawater', 'the lake, under the hull', 'river water behind the seacock', 'Harbor water', 'open, below the water-line'])(
-    '%s is open water alone',
-    behind => {
-      expect(saying(plan({ behind }), /drain or lower|fill up again/)).toEqual([])
-    }
-  )
+  it.each([
+    'seawater',
+    'the sea',
+    'the lake, under the hull',
+    'river water behind the seacock',
+    'Harbor water',
+    'open, below the water-line'
+  ])('%s is open water alone', behind => {
+    expect(saying(plan({ behind }), /drain or lower|fill up again/)).toEqual([])
+  })
+
+  it.each([
+    'sea strainer',
+    'sea chest',
+    'sea cock',
+    'sea inlet',
+    'sea on the other side',
+    'harbour side of the hull',
+    'river intake of the pump'
+  ])('%s: the water is shut out', behind => {
+    expect(saying(plan({ behind }), /close the seacock/)).toHaveLength(1)
+  })
 
   it.each(['gear oil of the harbour crane', 'gear oil, sea freight crane', 'oil, lake tractor'])('%s: nothing floats', behind => {
     expect(saying(plan({ behind }), /seacock|slings/)).toEqual([])
@@ -243,7 +259,16 @@ describe('what is behind the metal', () => {
     expect(saying(plan({ behind }), /drain or lower/)).toHaveLength(1)
   })
 
-  it.each(['LP tank', 'LPG', 'fuel rail of the LPG forklift', 'LP'])('%s is taken back', behind => {
+  it.each([
+    'LP tank',
+    'LP side of the regulator',
+    'LP pump of the forklift',
+    'LP stage regulator',
+    'LP fuel pump',
+    'LPG',
+    'fuel rail of the LPG forklift',
+    'LP'
+  ])('%s is taken back', behind => {
     expect(saying(plan({ behind }), /^have what is behind the metal taken back/)).toHaveLength(1)
   })
 
