@@ -1,5 +1,7 @@
 import { once } from 'node:events'
+import { fstatSync } from 'node:fs'
 import type { Live, Out } from './commands/describe.ts'
+import { filePieces } from './commands/file-pieces.ts'
 import { COMMANDS } from './commands/list.ts'
 import { called } from './commands/program.ts'
 import { VERSION } from './version.ts'
@@ -31,7 +33,7 @@ let threadFile = ''
 const live: Live = {
   // Opening it costs time at every start.
   get input() {
-    return process.stdin
+    return fstatSync(0).isFile() ? filePieces(0) : process.stdin
   },
   progress: text => {
     if (stderr.isTTY) stderr.write(`\r\x1b[K${text.replace(/\p{C}/gu, '?')}`)

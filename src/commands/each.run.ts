@@ -1,4 +1,4 @@
-import { createReadStream } from 'node:fs'
+import { openSync } from 'node:fs'
 import { stat } from 'node:fs/promises'
 import { type Diagnostic, onCommandLine } from '../quantity/diagnostic.ts'
 import type { Fault } from '../quantity/fault.ts'
@@ -10,6 +10,7 @@ import { lineText } from '../report/json-line.ts'
 import { bytesOf } from './bytes-of.ts'
 import type { Description, Live, Run, Shell } from './describe.ts'
 import { each as description } from './each.ts'
+import { filePieces } from './file-pieces.ts'
 import { linesOf, type NumberedLine } from './lines.ts'
 import { COMMANDS } from './list.ts'
 import { PlainCommand } from './plain-lines.ts'
@@ -153,7 +154,7 @@ async function inputOf(file: string, { input }: Pick<Live, 'input'>): Promise<Li
   if (file === PIPED) return input
   try {
     const there = await stat(file)
-    if (!there.isDirectory()) return createReadStream(file)
+    if (!there.isDirectory()) return filePieces(openSync(file, 'r'))
     return { found: `${quoted(file)}, a folder`, accepted: 'a file of lines' }
   } catch (error) {
     return { found: `${quoted(file)}, ${reasonOf(error)}`, accepted: 'a file of lines that can be read' }
