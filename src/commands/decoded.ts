@@ -1,4 +1,3 @@
-import { open } from 'node:fs/promises'
 import { GREATEST_BYTES } from '../job/form-limits.ts'
 
 /** What the bytes of a job file are instead of text, and the line of the first that shows it. */
@@ -24,17 +23,7 @@ function isWide([first, second]: Uint8Array): boolean {
   return (first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff) || (first === 0) !== (second === 0)
 }
 
-/** No more than it takes to see that a file is too large: a device has no end. */
-export async function firstBytes(file: string): Promise<Uint8Array> {
-  const handle = await open(file)
-  try {
-    return await firstOf(handle.createReadStream({ end: GREATEST_BYTES, autoClose: false }))
-  } finally {
-    await handle.close()
-  }
-}
-
-/** The same of what is piped in. */
+/** No more bytes than it takes to see that a file is too large: a device has no end. */
 export async function firstOf(input: AsyncIterable<string | Uint8Array>): Promise<Uint8Array> {
   const parts: Uint8Array[] = []
   let bytes = 0

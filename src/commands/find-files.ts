@@ -1,4 +1,5 @@
-import { realpath, stat } from 'node:fs/promises'
+import { realpathSync } from 'node:fs'
+import { stat } from 'node:fs/promises'
 import { glob, isDynamicPattern } from 'tinyglobby'
 import { isBenchName } from '../job/bench-name.ts'
 
@@ -9,10 +10,18 @@ import { isBenchName } from '../job/bench-name.ts'
 export async function findFiles(words: readonly string[]): Promise<readonly string[]> {
   const found = await Promise.all(words.map(filesOf))
   // One file by two names, or round a circle of links, is judged once.
-  const places = await Promise.all(found.flat().map(async file => [await realpath(file).catch(() => file), file] as const))
+  const places = found.flat().map(file => [placeOf(file), file] as const)
   const files = [...new Map(places.toReversed()).values()].reverse()
   const jobs = files.filter(file => !isBenchName(file))
   return jobs.length > 0 ? jobs : files
+}
+
+function placeOf(file: string): string {
+  try {
+    return realpathSync.native(file)
+  } catch {
+    return file
+  }
 }
 
 async function filesOf(word: string): Promise<readonly string[]> {

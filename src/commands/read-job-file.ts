@@ -1,9 +1,11 @@
+import { openSync } from 'node:fs'
 import { dirname, isAbsolute, join } from 'node:path'
 import type { BenchText } from '../job/bench.ts'
 import { benchNamed } from '../job/bench-name.ts'
 import type { Diagnostic } from '../quantity/diagnostic.ts'
-import { decoded, firstBytes, firstOf } from './decoded.ts'
+import { decoded, firstOf } from './decoded.ts'
 import type { Live } from './describe.ts'
+import { filePieces } from './file-pieces.ts'
 import { systemReason } from './system-reason.ts'
 
 type ReadText = { readonly text: string } | { readonly error: Diagnostic }
@@ -22,7 +24,7 @@ const REASONS: { readonly [code: string]: string } = {
 
 /** The text of a job file and of the bench it names, or why it cannot be read: a fault of that file alone. */
 export async function readJobFile(file: string, { input }: Pick<Live, 'input'>): Promise<ReadJobText> {
-  const textOf = (name: string) => readText(name, () => (name === PIPED ? firstOf(input) : firstBytes(name)))
+  const textOf = (name: string) => readText(name, () => (name === PIPED ? firstOf(input) : bytesOf(name)))
   const read = await textOf(file)
   if ('error' in read) return read
   const bench = benchBeside(file, read.text)
@@ -31,7 +33,7 @@ export async function readJobFile(file: string, { input }: Pick<Live, 'input'>):
 
 /** Where the bench lies that a job file names, if it names one and can be read. */
 export async function benchOf(file: string): Promise<string | null> {
-  const read = await readText(file, () => firstBytes(file))
+  const read = await readText(file, () => bytesOf(file))
   return 'text' in read ? benchBeside(file, read.text) : null
 }
 
@@ -40,7 +42,11 @@ function benchBeside(file: string, text: string): string | null {
   return name === null || isAbsolute(name) ? name : join(file === PIPED ? '.' : dirname(file), name)
 }
 
-async function readText(file: string, bytes: () => ReturnType<typeof firstBytes>): Promise<ReadText> {
+async function bytesOf(file: string): ReturnType<typeof firstOf> {
+  return firstOf(filePieces(openSync(file, 'r')))
+}
+
+async function readText(file: string, bytes: () => ReturnType<typeof firstOf>): Promise<ReadText> {
   try {
     const read = decoded(await bytes())
     return 'text' in read ? read : { error: fault(file, read.found, 'a job file in UTF-8, below 1 MB', read.line) }
