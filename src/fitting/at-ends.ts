@@ -27,10 +27,11 @@ export function atEnds(fit: CircuitFit, { sources: [busEnd, ...otherEnds], resis
 
 function partAt(part: RunPart, resisting: (one: Given) => Given): RunPart {
   if (part.of === 'joint') return { ...part, jointOhm: resisting(part.jointOhm) }
-  const { lengthM, conductorC, lies } = part
+  const { lengthM, beginsM, conductorC, lies } = part
   return {
     ...part,
     lengthM: resisting(lengthM),
+    beginsM: beginsM === null ? null : resisting(beginsM),
     conductorC: resisting(conductorC),
     lies: lies === null ? null : { ...lies, ambientC: resisting(lies.ambientC) }
   }

@@ -82,13 +82,18 @@ export function partOhm(part: Plain<RunPart>): number {
   return part.of === 'joint' ? part.jointOhm : wireOhm(part, part.conductorC)
 }
 
+/** How much of it there is. */
+export function wireM({ lengthM, beginsM }: Pick<Plain<RunWire>, 'lengthM' | 'beginsM'>): number {
+  return beginsM === null ? lengthM : Math.max(0, lengthM - beginsM)
+}
+
 /** Of a length of it. */
 export function wireOhm(
-  { conductor, strandFactor, lengthM }: Pick<Plain<RunWire>, 'conductor' | 'strandFactor' | 'lengthM'>,
+  { conductor, strandFactor, ...ends }: Pick<Plain<RunWire>, 'conductor' | 'strandFactor' | 'lengthM' | 'beginsM'>,
   conductorC: number
 ): number {
   const hotOhmPerM = copper.hotOhmPerM({ conductorOhmPerM: strandFactor * wire.conductorOhmPerM(conductor), conductorC })
-  return feed.loopOhm({ hotOhmPerM, lengthM, returnM: 0, jointsOhm: 0 })
+  return feed.loopOhm({ hotOhmPerM, lengthM: wireM(ends), returnM: 0, jointsOhm: 0 })
 }
 
 export function loadPart({ name, from, to, takes }: Plain<FittedLoad>, heaterC: HeaterC): PlainPart {

@@ -19,7 +19,10 @@ export interface RunWire {
   readonly conductor: Conductor
   /** One: assumed where nobody told how a gauge is made up, which stranded may resist a quarter more. */
   readonly strandFactor: Given
+  /** Of a piece of a run: where it ends, along that. */
   readonly lengthM: Given
+  /** Of a piece of a run: where it begins, counted as its length is. */
+  readonly beginsM: Given | null
   readonly conductorC: Given
   readonly lies: WireLies | null
   /** Whether its temperature was given, or follows its current. */

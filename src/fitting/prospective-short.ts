@@ -1,6 +1,6 @@
 import type { Plain } from '../formula/given.ts'
 import type { CircuitFit, FittedProtector, Run } from './circuit.ts'
-import { wireOf, wireOhm } from './circuit-parts.ts'
+import { wireM, wireOf, wireOhm } from './circuit-parts.ts'
 import type { ShortedCircuit } from './shorted-circuit.ts'
 
 /**
@@ -22,12 +22,13 @@ export function prospectiveA(
 }
 
 function behindM(run: Plain<Run>, alongM: number | null): number | null {
-  return alongM === null ? null : Math.max(0, (wireOf(run)?.lengthM ?? 0) - alongM)
+  const wired = wireOf(run)
+  return alongM === null ? null : Math.max(0, (wired === undefined ? 0 : wireM(wired)) - alongM)
 }
 
 function aheadOhm(run: Plain<Run>, lengthM: number | null): number {
   const wired = wireOf(run)
   if (wired === undefined || lengthM === null) return 0
   const { conductor, strandFactor, conductorC } = wired
-  return wireOhm({ conductor, strandFactor, lengthM }, conductorC)
+  return wireOhm({ conductor, strandFactor, lengthM, beginsM: null }, conductorC)
 }

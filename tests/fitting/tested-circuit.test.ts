@@ -12,7 +12,7 @@ const UNMEASURED = new Given(0, { assumed: 'default: not measured', at: ['circui
 
 function length(size: string, kind: ConductorKind, lengthM: number): RunWire {
   const made = { conductor: wire(size, kind), strandFactor: new Given(1) }
-  return { of: 'wire', ...made, lengthM: new Given(lengthM), conductorC: new Given(20), lies: null, warmth: 'given' }
+  return { of: 'wire', ...made, lengthM: new Given(lengthM), beginsM: null, conductorC: new Given(20), lies: null, warmth: 'given' }
 }
 
 const FIT: CircuitFit = {

@@ -14,8 +14,6 @@ interface Subject {
   readonly place: PlaceRule
   /** How much of it is wire of its own run, where nobody said at which end of that it sits. */
   readonly unsaidMm?: number
-  /** The source may drive no more than that wire carries for good: nobody told how it lies. */
-  readonly unsure?: boolean
   /** It stands in the return: the loads there of which no protector stands in the feed. */
   readonly returnOf?: readonly string[] | null
 }
@@ -29,7 +27,7 @@ export const tooFar: Rule<Subject> = {
   why: 'Nothing protects the wire before it: a short there is fed by the whole battery.',
   change: 'move the protector towards the source, or sheathe the wire before it all the way',
   source: SOURCES['33-cfr-183.455'],
-  judge: ({ protector, unprotectedMm: wireMm, place, unsaidMm = 0, unsure = false, returnOf = null }) => {
+  judge: ({ protector, unprotectedMm: wireMm, place, unsaidMm = 0, returnOf = null }) => {
     if (protector !== null && returnOf !== null) return inReturn(protector, returnOf)
     if (protector === null) return notJudged('through', 'name the fuse or breaker of each feed, with its rating and style')
     if (wireMm === null) return notJudged('distance', 'length of wire from the source to the protector')
@@ -37,11 +35,8 @@ export const tooFar: Rule<Subject> = {
     const greatestMm = greatestBareMm(place)
     const judged = atMost(unprotectedMm, wireMm, { value: greatestMm, source: place.source }, says)
     if (unsaidMm > 0 && wireMm.high - unsaidMm <= greatestMm) return { ...neverFails(judged), change: SAY }
-    const found = place.greatestMm === null ? neverFails(judged) : judged
-    return unsure && found.verdict === 'fail' ? notJudged('wire.insulation', READ) : found
+    return place.greatestMm === null ? neverFails(judged) : judged
   }
 }
 
-const READ =
-  'read on the wire before it what it is rated for, and say how warm the place is: one that carries all that its source drives may be long'
 const SAY = 'say with along where on the wire of its run it sits: 0 m is at the point the run starts at'

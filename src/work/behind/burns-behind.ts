@@ -18,7 +18,8 @@ const BESIDE: ReadonlySet<string> = new Set(
     /\s+/
   )
 )
-const ITS_TANK = /\b(expansion|header|coolant|water) tank\b/u
+/** A header tank by itself may hold fuel. */
+const ITS_TANK = /\b(coolants?|water) (expansion |header )?tank\b/u
 
 /** Whether what is or was behind the metal burns, or its vapour does, as far as its name tells: surely not where that says no more than coolant or water. */
 export function burnsBehind(ask: Job['ask-first']): SubjectOf<typeof testGas>['burns'] {

@@ -22,6 +22,7 @@ import { fittedProtector } from './fitted-protector.ts'
 import { fittedShorts } from './fitted-shorts.ts'
 import { countedIn, guardsIn, openRuns, wayIn } from './guards-in.ts'
 import { loadOf } from './load-of.ts'
+import { PieceLength } from './piece-length.ts'
 import { inClosings } from './short-closings.ts'
 import { switchesOf } from './switches-of.ts'
 import { switchingOf } from './switching-of.ts'
@@ -171,7 +172,7 @@ function wirePart(all: Job, circuit: JobCircuit, wire: NonNullable<JobRun['wire'
     of: 'wire',
     conductor: found.value,
     strandFactor,
-    lengthM,
+    ...(lengthM instanceof PieceLength ? { lengthM: lengthM.toM, beginsM: lengthM.fromM } : { lengthM, beginsM: null }),
     conductorC: warmth === 'own' ? lies!.ambientC : conductorC,
     lies,
     warmth

@@ -1,5 +1,5 @@
 import type { FittedLoad, FittedShort, Run } from '../../fitting/circuit.ts'
-import { carriedBy, mayCarry } from './carried-by.ts'
+import { carriedBy } from './carried-by.ts'
 import { type Guards, reliesOn } from './circuit-guards.ts'
 import type { Group } from './feeding-groups.ts'
 import { isIn, marksOf, wireIn } from './fitted-protector.ts'
@@ -63,7 +63,7 @@ function isLimitedBy(
     return bare.limited.has(run[end]) ? undefined : (bare.limited.get(from) ?? bare.limited.get(to))
   })
   const sumA = mostA.reduce<number>((sum, one) => sum + (one ?? Number.POSITIVE_INFINITY), 0)
-  return Number.isFinite(sumA) && mayCarry(carriedBy(run), sumA)
+  return Number.isFinite(sumA) && carriedBy(run) >= sumA
 }
 
 function isSame(a: Group, b: Group): boolean {

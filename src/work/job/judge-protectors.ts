@@ -146,7 +146,7 @@ function placeFinding(judged: CircuitJudged, name: string, protector: string) {
     beforeMm: 1000 * lengthsM.reduce((sum, one) => sum + one, 0)
   }))
   const place = placeOf({ lengthMm: beforeMm.high, sheathed: before.sheathed }, PROTECTOR_PLACES[job.job.practice])
-  return [asked(tooFar, { protector, unprotectedMm: beforeMm, place, unsaidMm: 1000 * (before.unsaidM?.high ?? 0), unsure: before.unsure })]
+  return [asked(tooFar, { protector, unprotectedMm: beforeMm, place, unsaidMm: 1000 * (before.unsaidM?.high ?? 0) })]
 }
 
 /** What is asked of a fuse or breaker by its rating and style. */

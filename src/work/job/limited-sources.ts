@@ -1,6 +1,5 @@
 import { kindsOf } from '../../job/source-kinds.ts'
 import type { BareWay } from '../../trade/circuit/bare-wire.ts'
-import { type Carried, mayCarry } from './carried-by.ts'
 import type { JobCircuit } from './circuit-wiring.ts'
 import type { Piece } from './wire-before.ts'
 
@@ -20,26 +19,20 @@ interface Lead {
   readonly stops: ReadonlySet<string>
 }
 
-export interface Limited {
-  readonly mostA: number
-  /** Whether the lead carries it; no where nobody told how that lies. */
-  readonly isKnown: boolean
-}
-
 /**
  * What sources drive at most that have a lead of their own up to a protector, where that carries it for good, as that of a panel
- * behind its controller: against that nothing has to open. Null where it does not, or surely not. What is inside a battery limits
- * nothing, nor does what nobody told.
+ * behind its controller: against that nothing has to open. Null where it does not. What is inside a battery limits nothing, nor does
+ * what nobody told, nor what stands on another source.
  */
-export function limitedLead(
+export function limitedLeadA(
   { source: { ground }, 'other-sources': others, loads }: JobCircuit,
   lead: Lead,
-  carried: (run: string) => Carried
-): Limited | null {
+  carriedA: (run: string) => number
+) {
   const { start, way, pieces, stops } = lead
   const here = others.filter(one => fedPoint(one, ground) === start)
-  const mostA = here.map(greatestA).reduce((sum, one) => sum + one, 0)
-  if (here.length === 0 || !Number.isFinite(mostA)) return null
+  const mostA = here.map(one => (one.from === ground || one.to === ground ? greatestA(one) : Number.POSITIVE_INFINITY))
+  const sumA = mostA.reduce((sum, one) => sum + one, 0)
   const atPoint = (point: string) => pieces.filter(({ from, to }) => from === point || to === point).length
   const isLead = [...way.keys()].every(point =>
     point === start
@@ -47,9 +40,8 @@ export function limitedLead(
       : atPoint(point) === 2 && !stops.has(point) && loads.every(({ from, to }) => from !== point && to !== point)
   )
   const wires = [...way.values()].flatMap(({ stretches }) => stretches.filter(({ lengthMm }) => lengthMm > 0))
-  const carry = wires.map(({ id, cut }) => carried(cut?.run ?? id))
-  if (!isLead || !carry.every(one => mayCarry(one, mostA))) return null
-  return { mostA, isKnown: carry.every(({ carriesA }) => carriesA !== null) }
+  const isCarried = wires.every(({ id, cut }) => carriedA(cut?.run ?? id) >= sumA)
+  return here.length > 0 && Number.isFinite(sumA) && isLead && isCarried ? sumA : null
 }
 
 /** At a dead short. */

@@ -1,8 +1,9 @@
-import { Given } from '../../formula/given.ts'
+import type { Given } from '../../formula/given.ts'
 import { type FedAt, fedBefore, type GuardsByRun } from '../../trade/circuit/fed-by.ts'
 import { greatestBareMm, type PlaceRules } from '../../trade/circuit/protection-place.ts'
 import { type Along, AT_ITS_FROM, alongOf, isProtector, untoldPlace } from './along-run.ts'
 import { type JobCircuit, type JobRun, namedRuns, protectorMark, wiringOf } from './circuit-wiring.ts'
+import { PieceLength } from './piece-length.ts'
 
 /** Before an item of a run, in the order along its wire: there it is taken in two. */
 interface Cut {
@@ -49,15 +50,10 @@ function cutsOf(
     const first = far && (last === undefined ? isHeld('from') && !(isFed('to') && !farther && next === undefined) : isFed('from'))
     const second = farther && (next === undefined ? isHeld('to') && !(isFed('from') && !far && last === undefined) : !isFed('from'))
     return [
-      ...(first ? [{ before: i, atM: second ? atM : at(atM.high, atM), point: `${name} at its ${from} side` }] : []),
-      ...(second ? [{ before: i + 1, atM: first ? atM : at(atM.low, atM), point: `${name} at its ${to} side` }] : [])
+      ...(first ? [{ before: i, atM, point: `${name} at its ${from} side` }] : []),
+      ...(second ? [{ before: i + 1, atM, point: `${name} at its ${to} side` }] : [])
     ]
   })
-
-  /** What another one holds is taken as long as it may be. */
-  function at(endM: number, { assumed, at }: Given): Given {
-    return new Given(Math.min(endM, wire!.length.value), { assumed, at })
-  }
 
   function isFed(end: FedAt['end']): boolean {
     return ends.some(one => one.end === end)
@@ -73,17 +69,13 @@ function cutsOf(
 function inPieces(id: string, run: JobRun, ordered: readonly Along[], cuts: readonly Cut[]): readonly JobRun[] {
   if (cuts.length === 0) return [run]
   const wire = run.wire!
-  const stops = [
-    { before: 0, atM: AT_ITS_FROM, point: run.from },
-    ...inOrder(cuts),
-    { before: ordered.length, atM: wire.length, point: run.to }
-  ]
+  const stops = [{ before: 0, atM: AT_ITS_FROM, point: run.from }, ...cuts, { before: ordered.length, atM: wire.length, point: run.to }]
   const pieces = stops.slice(1).map((end, k): JobRun => {
     const start = stops[k]!
+    const length = new PieceLength(start.atM, end.atM)
     const through = ordered
       .slice(start.before, end.before)
-      .map(({ item, atM }) => (item.along === null ? item : { ...item, along: minus(atM, start.atM) }))
-    const length = minus(end.atM, start.atM)
+      .map(({ item, atM }) => (item.along === null ? item : { ...item, along: atM === end.atM ? length : new PieceLength(start.atM, atM) }))
     const name = `${id} (${start.point} to ${end.point})`
     return { ...run, name, from: start.point, to: end.point, wire: { ...wire, length }, through, bond: null, metal: null, threads: 'no' }
   })
@@ -95,16 +87,4 @@ function inPieces(id: string, run: JobRun, ordered: readonly Along[], cuts: read
 /** A protector with no wire of its own. */
 function bare({ through, ...run }: JobRun): JobRun {
   return { ...run, wire: null, through: through.map(item => ({ ...item, along: null })) }
-}
-
-/** Of two that nobody knows well the second is no nearer than the first. */
-function inOrder(cuts: readonly Cut[]): readonly Cut[] {
-  const farther = (one: Cut, other: Cut) => (other.atM.value > one.atM.value ? other : one)
-  return cuts.map((cut, k) => ({ ...cut, atM: cuts.slice(0, k + 1).reduce(farther).atM }))
-}
-
-function minus(a: Given, b: Given): Given {
-  if (b === AT_ITS_FROM) return a
-  const [low, high] = [Math.max(0, a.low - b.high), Math.max(0, a.high - b.low)]
-  return new Given(Math.max(0, a.value - b.value), { low, high, assumed: a.assumed ?? b.assumed, at: a.at })
 }

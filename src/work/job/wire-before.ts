@@ -3,9 +3,8 @@ import { Given } from '../../formula/given.ts'
 import { type JobItem, unsaidAlong } from '../../job/circuit-names.ts'
 import { type BareWay, bareWays, farPoints, type Stretch } from '../../trade/circuit/bare-wire.ts'
 import type { PlaceRules } from '../../trade/circuit/protection-place.ts'
-import type { Carried } from './carried-by.ts'
 import { BUS, type JobCircuit, type JobRun, namedRuns, protectorMark } from './circuit-wiring.ts'
-import { fedPoint, limitedLead } from './limited-sources.ts'
+import { fedPoint, limitedLeadA } from './limited-sources.ts'
 
 export interface Piece extends Stretch {
   readonly lengthM: Given | null
@@ -19,7 +18,7 @@ export interface BareWire {
   readonly points: ReadonlySet<string>
   /** Those further from a source than a protector may stand. */
   readonly far: ReadonlySet<string>
-  /** What comes at most to points on leads of sources that drive no more than those carry for good, or may carry. */
+  /** What comes at most to points on leads of sources that drive no more than those carry for good. */
   readonly limited: ReadonlyMap<string, number>
   /** Where a protector in the middle of its run has too much of it before itself. */
   readonly cuts: readonly Cut[]
@@ -36,14 +35,10 @@ export interface WireBefore {
   readonly sheathed: 'yes' | 'no'
   /** Wire of its own run that stands before it or behind it: nobody said. */
   readonly unsaidM: Given | null
-  /** Its source may drive no more than this wire carries for good: nobody told how that lies. */
-  readonly unsure: boolean
 }
 
-type Ways = ReadonlyMap<string, BareWay<Piece>>
-
 /** What stands before the protectors of a circuit, from every source that may drive more than its wire carries. */
-export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carried: (run: string) => Carried): BareWire {
+export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carriedA: (run: string) => number): BareWire {
   const { ground } = circuit.source
   const starts = [...new Set([BUS, ...circuit['other-sources'].map(one => fedPoint(one, ground))])]
   const stops = new Set([ground, ...starts])
@@ -53,15 +48,14 @@ export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carried: (ru
   const pieces = parted.flatMap(one => one.pieces)
   const ends = starts.map(start => {
     const way = bareWays(start, stops, pieces)
-    const limited = start === BUS ? null : limitedLead(circuit, { start, way, pieces, stops }, carried)
-    return { way, limited, far: farPoints(way, ground, pieces, places) }
+    const limitedA = start === BUS ? null : limitedLeadA(circuit, { start, way, pieces, stops }, carriedA)
+    return { way, limitedA, far: farPoints(way, ground, pieces, places) }
   })
-  const counting = ends.filter(({ far, limited }) => far.length === 0 || limited?.isKnown !== true)
+  const counting = ends.filter(({ far, limitedA }) => far.length === 0 || limitedA === null)
   const ways = counting.map(({ way }) => way)
-  const unsure = new Set(counting.flatMap(({ way, limited }) => (limited === null ? [] : [way])))
   const far = new Set(counting.flatMap(one => one.far))
   const cuts = pieces.flatMap(({ cut }) => (cut !== null && far.has(cut.point) ? [cut] : []))
-  const seen = parted.flatMap(one => one.protectors.flatMap(each => beforeOf(each, ways, unsure)))
+  const seen = parted.flatMap(one => one.protectors.flatMap(each => beforeOf(each, ways)))
   // One that two sources reach, each at its end: the longer counts.
   const before = new Map(seen.toSorted(([, a], [, b]) => longestM(a) - longestM(b)))
   const guarded = new Set(pieces.flatMap(({ protects, from, to }) => (protects === 'yes' ? [from, to] : [])))
@@ -72,7 +66,7 @@ export function bareWireOf(circuit: JobCircuit, places: PlaceRules, carried: (ru
     points: new Set(ways.flatMap(some => [...some.keys()])),
     far,
     limited: new Map(
-      ends.flatMap(({ way, limited }) => (limited === null ? [] : [...way.keys()].map(point => [point, limited.mostA] as const)))
+      ends.flatMap(({ way, limitedA }) => (limitedA === null ? [] : [...way.keys()].map(point => [point, limitedA] as const)))
     ),
     cuts,
     before,
@@ -145,6 +139,7 @@ function ownWire({ along, path }: JobItem, end: Cut['end'], length: Given): Give
   const { value, low, high } = length
   const given = along ?? unsaidAlong(length, path)
   if (end === 'from') return given
+  if (given === length) return new Given(0, { at: given.at })
   const [least, most] = [Math.max(0, low - given.high), Math.max(0, high - given.low)]
   return new Given(Math.max(0, value - given.value), { low: least, high: most, assumed: given.assumed, at: given.at })
 }
@@ -154,12 +149,11 @@ function longestM({ lengthsM }: WireBefore): number {
 }
 
 /** The longest of the shortest ways from each source. */
-function beforeOf({ name, point, own, unsaid, sheathed }: Seen, ways: readonly Ways[], unsure: ReadonlySet<Ways>) {
-  const all = ways.flatMap(some => (some.has(point) ? [{ ...some.get(point)!, unsure: unsure.has(some) }] : []))
-  const found = all.toSorted((a, b) => b.lengthMm - a.lengthMm)[0]
+function beforeOf({ name, point, own, unsaid, sheathed }: Seen, ways: readonly ReadonlyMap<string, BareWay<Piece>>[]) {
+  const found = ways.flatMap(some => some.get(point) ?? []).toSorted((a, b) => b.lengthMm - a.lengthMm)[0]
   if (found === undefined) return []
   const lengthsM = [...found.stretches.flatMap(({ lengthM }) => lengthM ?? []), ...(own === null ? [] : [own])]
   const covered = found.sheathed === 'yes' && (own === null || own.high === 0 || sheathed === 'yes')
-  const before: WireBefore = { lengthsM, sheathed: covered ? 'yes' : 'no', unsaidM: unsaid ? own : null, unsure: found.unsure }
+  const before: WireBefore = { lengthsM, sheathed: covered ? 'yes' : 'no', unsaidM: unsaid ? own : null }
   return [[name, before] as const]
 }

@@ -172,6 +172,8 @@ it.each([
   'tar and water',
   'tank bottom water',
   'bilgewater',
+  'header tank',
+  'expansion tank',
   'coolant of the lathe',
   'low pressure (LP) hydraulic oil',
   'gear oil of the hydrogen bus',
