@@ -1,11 +1,22 @@
 import type { Run } from '../../fitting/circuit.ts'
-import { carries, wireOf } from '../../fitting/circuit-parts.ts'
-import { nominalPlain } from '../../formula/given.ts'
+import { carries } from '../../fitting/circuit-parts.ts'
+import { Given, nominalPlain } from '../../formula/given.ts'
+import { wireIn } from './fitted-protector.ts'
 
-/** What the wire of a run carries for good: whatever comes where there is none, nothing where nobody told how it lies. */
+/** The least that the wire of a run carries for good: whatever comes where there is none, nothing where nobody told how it lies. */
 export function carriedBy(run: Run): number {
-  const wire = wireOf(nominalPlain(run))
+  const wire = wireIn(run)
   if (wire === undefined) return Number.POSITIVE_INFINITY
-  const current = carries(wire)
+  if (wire.lies === null) return 0
+  const { insulationC, ambientC, bundleCount, altitudeM, practice } = wire.lies
+  const worst = (end: number) => new Given(end)
+  const lies = {
+    insulationC: worst(insulationC.low),
+    ambientC: worst(ambientC.high),
+    bundleCount: worst(bundleCount.high),
+    altitudeM: worst(altitudeM.high),
+    practice
+  }
+  const current = carries(nominalPlain({ ...wire, lies }))
   return current?.kind === 'ampacity' ? current.ampacityA : 0
 }

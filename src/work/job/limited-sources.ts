@@ -1,6 +1,7 @@
 import { kindsOf } from '../../job/source-kinds.ts'
 import type { BareWay } from '../../trade/circuit/bare-wire.ts'
-import type { JobCircuit } from './circuit-wiring.ts'
+import { returnPoints } from '../../trade/circuit/guarding.ts'
+import { BUS, type JobCircuit } from './circuit-wiring.ts'
 import type { Piece } from './wire-before.ts'
 
 type Source = JobCircuit['other-sources'][number]
@@ -25,13 +26,14 @@ interface Lead {
  * what nobody told, nor what stands on another source.
  */
 export function limitedLeadA(
-  { source: { ground }, 'other-sources': others, loads }: JobCircuit,
+  { source: { ground }, 'other-sources': others, loads, runs }: JobCircuit,
   lead: Lead,
   carriedA: (run: string) => number
 ) {
   const { start, way, pieces, stops } = lead
   const here = others.filter(one => fedPoint(one, ground) === start)
-  const mostA = here.map(one => (one.from === ground || one.to === ground ? greatestA(one) : Number.POSITIVE_INFINITY))
+  const minus = new Set([ground, ...returnPoints({ bus: BUS, ground, runs })])
+  const mostA = here.map(one => (minus.has(one.from) || minus.has(one.to) ? greatestA(one) : Number.POSITIVE_INFINITY))
   const sumA = mostA.reduce((sum, one) => sum + one, 0)
   const atPoint = (point: string) => pieces.filter(({ from, to }) => from === point || to === point).length
   const isLead = [...way.keys()].every(point =>

@@ -127,7 +127,7 @@ function partedRun(id: string, run: JobRun, reached: ReadonlySet<string>): Parte
     const name = protectorMark(item)!
     const mid = `${name} at its ${point} side`
     const piece = `${id} (${point} to ${name})`
-    const cut = { run: id, end, share: Math.min(1, length.value / lengthM!.value), piece, point: mid }
+    const cut = { run: id, end, share: lengthM!.value > 0 ? Math.min(1, length.value / lengthM!.value) : 0, piece, point: mid }
     return [{ id: piece, from: point, to: mid, protects: 'no', lengthMm: 1000 * length.high, sheathed, lengthM: length, cut }]
   })
   const middle = (end: Cut['end'], point: string) => cuts.find(({ cut }) => cut!.end === end)?.to ?? point

@@ -154,6 +154,20 @@ describe('two fuses in one run', () => {
     })
     expect(two('circuit/burns', 'circuit')?.verdict).toBe('fail')
   })
+  it('a wire that may be nothing behind a fuse at its end has figures', () => {
+    const runs = [
+      MAIN,
+      `from: board, to: h+, ${wire(2.5, '3 m')}, through: [${fuse('F2', 5, '0 m')}, ${S1}]`,
+      BACK,
+      `from: board, to: aux, ${wire(6, '4 m ± 0.5 m')}, through: [${fuse('FB', 30, '4 m ± 0.5 m')}]`
+    ]
+    const two = judged(runs, {
+      practice: 'boat',
+      others: '  other-sources: [{ what: second battery, voltage: 12.6 V, resistance: 15 mohm, from: frame, to: aux }]'
+    })
+    expect(two('circuit/no-answer', 'circuit')).toBeUndefined()
+    expect(two('protect/too-far', 'circuit.FB')).toMatchObject({ verdict: 'fail', value: expect.closeTo(1000, 6) })
+  })
   it('one of which nobody said where it sits between two sources is asked for', () => {
     const through = [fuse('FA', 5), fuse('FB', 40, '0.1 m')].join(', ')
     const two = judged(
@@ -207,6 +221,26 @@ describe('a panel on the far end of a wire that a fuse stands at the near end of
   it('is not known to where nobody told how that lies', () => {
     const lead = LEAD.replace(`, ${LIES}`, '')
     expect(panel(', resistance: 2.4 ohm', { lead })('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
+  })
+  it('is not known to where it carries that in a cool place only', () => {
+    const lead = LEAD.replace('ambient: 30 °C', 'ambient: 30 °C +70 °C -0 °C')
+    const strong = { lead, what: 'charger' }
+    // 14.4 V over 0.36 ohm are 40 A; 4 mm² carries that at 30 °C, and far less at 100 °C.
+    expect(panel(', resistance: 0.36 ohm', { what: 'charger' })('protect/too-far', 'circuit.FP')?.verdict).toBe('pass')
+    expect(panel(', resistance: 0.36 ohm', strong)('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
+  })
+  it('may have a minus wire of its own', () => {
+    const others = '  other-sources: [{ what: solar panel, voltage: 14.4 V, resistance: 2.4 ohm, from: pv-, to: roof }]'
+    const runs = [
+      MAIN,
+      `from: board, to: h+, ${wire(2.5, '3 m')}, through: [${fuse('F2', 5, '0 m')}, ${S1}]`,
+      BACK,
+      LEAD,
+      `from: pv-, to: frame, ${wire(4, '5 m')}`
+    ]
+    const own = judged(runs, { practice: 'boat', others })
+    expect(own('protect/too-far', 'circuit.FP')?.verdict).toBe('pass')
+    expect(own('protect/far-end-short', 'circuit.FP')?.verdict).not.toBe('fail')
   })
   it('that stands on the battery drives more', () => {
     const others = '  other-sources: [{ what: converter, voltage: 12 V, resistance: 0.65 ohm, from: bus, to: roof }]'
