@@ -2,11 +2,9 @@ import { loadName } from '../../job/circuit-names.ts'
 import type { Job } from '../../job/read-job.ts'
 import { resultsBy } from '../../report/result-map.ts'
 import type { Finding } from '../../rules/finding.ts'
-import { shift } from '../../rules/ground/shift.ts'
 import { throughThreads } from '../../rules/ground/through-threads.ts'
 import { CIRCUIT_RULES, LOAD_RULES } from '../../rules/list.ts'
 import type { Unsure } from '../../rules/missing.ts'
-import { GROUND_LIMITS } from '../../rules/practice/ground.ts'
 import { dropLimit } from '../../rules/practice/practice.ts'
 import { tooFar } from '../../rules/protect/too-far.ts'
 import { asked } from '../../rules/rule.ts'
@@ -15,7 +13,6 @@ import { PROTECTOR_PLACES } from '../../trade/circuit/protection-place.ts'
 import { GROUND_RESULTS } from '../results/circuit-results.ts'
 import { LOAD_RESULTS } from '../results/drop-results.ts'
 import { devicesOf } from '../wiring/devices.ts'
-import { aloneAt } from './alone-at.ts'
 import { fittedCircuit } from './circuit-fit-of.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
 import { circuitWalk } from './circuit-walk.ts'
@@ -26,14 +23,14 @@ import { feeding, inPosition, loadIn } from './in-position.ts'
 import { bodyFindings } from './judge-bodies.ts'
 import { judgeProtectors } from './judge-protectors.ts'
 import { judgeWires } from './judge-wires.ts'
-import { mostLifted } from './most-lifted.ts'
 import { partedCircuit } from './parted-circuit.ts'
 import type { Placed } from './placed.ts'
 import { openNames } from './position-name.ts'
 import { type Position, positionsOf } from './positions-of.ts'
 import { powerFindings } from './power-findings.ts'
 import { reversedBy } from './reversed-by.ts'
-import { unfedLoad, unfedLoads } from './unfed-loads.ts'
+import { shiftFinding } from './shift-finding.ts'
+import { unfedLoad } from './unfed-loads.ts'
 
 /** Every thing of the circuit under its name: loads, wires, protectors and switches, ground points, and the whole. */
 export function judgeCircuit(judged: CircuitJudged): readonly Placed[] {
@@ -120,22 +117,6 @@ function drawnOpen({ circuit, fit }: CircuitJudged): readonly string[] {
   return [
     `${off.join(' and ')} drawn open: results of the circuit are those with it open; it is judged closed as well, and warm-up and supply are reckoned so`
   ]
-}
-
-/** In the position of the switches in which a point is lifted most. */
-function shiftFinding(judged: CircuitJudged): Finding {
-  const { job, positions } = judged
-  const own = job.limits['ground-shift']
-  const limit = own === null ? GROUND_LIMITS[job.job.practice] : { value: own.greatest.low, reason: own.reason }
-  const ask = ({ at, groundPoints }: ReturnType<typeof mostLifted>) =>
-    inPosition(asked(shift, { groundPoints, limit, unsure: unfedLoads(judged) }), at)
-  const all = mostLifted(positions.worked)
-  const found = ask(all)
-  if (own !== null || found.verdict !== 'fail') return found
-  const isAlone = (point: string) => aloneAt(judged.circuit, point) !== undefined
-  const shared = mostLifted(positions.worked, point => !isAlone(point))
-  if (shared.groundPoints.length > 0) return ask(shared)
-  return ask({ ...all, groundPoints: all.groundPoints.map(one => ({ ...one, alone: aloneAt(judged.circuit, one.point) })) })
 }
 
 /** What is asked of the circuit as a whole; labels where anything carries a mark. */
