@@ -1,7 +1,7 @@
 import { kindsOf } from '../../job/source-kinds.ts'
 import type { BareWay } from '../../trade/circuit/bare-wire.ts'
-import { returnPoints } from '../../trade/circuit/guarding.ts'
-import { BUS, type JobCircuit } from './circuit-wiring.ts'
+import type { JobCircuit } from './circuit-wiring.ts'
+import { minusWay } from './minus-way.ts'
 import type { Piece } from './wire-before.ts'
 
 type Source = JobCircuit['other-sources'][number]
@@ -22,28 +22,41 @@ interface Lead {
 
 /**
  * What sources drive at most that have a lead of their own up to a protector, where that carries it for good, as that of a panel
- * behind its controller: against that nothing has to open. Null where it does not. What is inside a battery limits nothing, nor does
- * what nobody told, nor what stands on another source.
+ * behind its controller, and so does what leads back to them: against that nothing has to open. Null where it does not. What is inside
+ * a battery limits nothing, nor does what nobody told, nor what stands on another source.
  */
-export function limitedLeadA(
-  { source: { ground }, 'other-sources': others, loads, runs }: JobCircuit,
-  lead: Lead,
-  carriedA: (run: string) => number
-) {
-  const { start, way, pieces, stops } = lead
-  const here = others.filter(one => fedPoint(one, ground) === start)
-  const minus = new Set([ground, ...returnPoints({ bus: BUS, ground, runs })])
-  const mostA = here.map(one => (minus.has(one.from) || minus.has(one.to) ? greatestA(one) : Number.POSITIVE_INFINITY))
-  const sumA = mostA.reduce((sum, one) => sum + one, 0)
+export function limitedLeadA(circuit: JobCircuit, lead: Lead, carriedA: (run: string) => number): number | null {
+  const { ground } = circuit.source
+  const here = circuit['other-sources'].filter(one => fedPoint(one, ground) === lead.start)
+  const backs = here.map(one => minusWay(circuit, one))
+  const mostA = sumOf(here)
+  const comesBack = backs.every(back => back?.runs.every(run => carriedA(run) >= sumOf(back.sources)) === true)
+  return here.length > 0 &&
+    Number.isFinite(mostA) &&
+    comesBack &&
+    isLead(circuit, lead) &&
+    wiresOf(lead).every(run => carriedA(run) >= mostA)
+    ? mostA
+    : null
+}
+
+/** Nothing else hangs on it, and no other source. */
+function isLead({ loads }: JobCircuit, { start, way, pieces, stops }: Lead): boolean {
   const atPoint = (point: string) => pieces.filter(({ from, to }) => from === point || to === point).length
-  const isLead = [...way.keys()].every(point =>
+  return [...way.keys()].every(point =>
     point === start
       ? atPoint(point) === 1
       : atPoint(point) === 2 && !stops.has(point) && loads.every(({ from, to }) => from !== point && to !== point)
   )
-  const wires = [...way.values()].flatMap(({ stretches }) => stretches.filter(({ lengthMm }) => lengthMm > 0))
-  const isCarried = wires.every(({ id, cut }) => carriedA(cut?.run ?? id) >= sumA)
-  return here.length > 0 && Number.isFinite(sumA) && isLead && isCarried ? sumA : null
+}
+
+function wiresOf({ way }: Lead): readonly string[] {
+  const stretches = [...way.values()].flatMap(one => one.stretches.filter(({ lengthMm }) => lengthMm > 0))
+  return stretches.map(({ id, cut }) => cut?.run ?? id)
+}
+
+function sumOf(sources: readonly Source[]): number {
+  return sources.map(greatestA).reduce((sum, one) => sum + one, 0)
 }
 
 /** At a dead short. */

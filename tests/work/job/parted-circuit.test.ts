@@ -241,6 +241,15 @@ describe('a panel on the far end of a wire that a fuse stands at the near end of
     const own = judged(runs, { practice: 'boat', others })
     expect(own('protect/too-far', 'circuit.FP')?.verdict).toBe('pass')
     expect(own('protect/far-end-short', 'circuit.FP')?.verdict).not.toBe('fail')
+    // 14.4 V over 0.6 ohm are 24 A: 4 mm² carries that at 30 °C, and less at 90 °C.
+    const strong = others.replace('2.4', '0.6')
+    const back = (ambient: string) => [...runs.slice(0, -1), `from: pv-, to: frame, ${wire(4, '5 m').replace('30 °C', ambient)}`]
+    expect(judged(back('30 °C'), { practice: 'boat', others: strong })('protect/too-far', 'circuit.FP')?.verdict).toBe('pass')
+    expect(judged(back('50 °C +40 °C -0 °C'), { practice: 'boat', others: strong })('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
+    const open = [...runs, 'from: pv-, to: mid, bond: 1 mohm'].map(run =>
+      run.replace('from: pv-, to: frame', 'from: pv-, to: frame, through: [{ switch: S7, state: open }]')
+    )
+    expect(judged(open, { practice: 'boat', others })('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
   })
   it('that stands on the battery drives more', () => {
     const others = '  other-sources: [{ what: converter, voltage: 12 V, resistance: 0.65 ohm, from: bus, to: roof }]'
