@@ -1,4 +1,5 @@
-import { BUS, type JobCircuit, namedRuns, protectorMark } from './circuit-wiring.ts'
+import { regionsOf } from '../../trade/circuit/regions.ts'
+import { BUS, type JobCircuit, type JobRun, namedRuns, protectorMark } from './circuit-wiring.ts'
 
 type Source = JobCircuit['other-sources'][number]
 
@@ -8,26 +9,41 @@ export interface MinusWay {
   readonly sources: readonly Source[]
 }
 
+type NamedRun = ReturnType<typeof namedRuns>[number]
+type Ends = { readonly from: string; readonly to: string }
+
 /**
  * Nothing leads there where the source is grounded itself. Null where no closed run without a protector leads there, and where a
  * source stands with its plus on what does: what is stacked drives more than its own.
  */
-export function minusWay(circuit: JobCircuit, { from, to }: Source): MinusWay | null {
+export function minusWay(circuit: JobCircuit, { from: minus, to: plus }: Source): MinusWay | null {
   const { ground } = circuit.source
-  if (from === ground || to === ground) return { runs: [], sources: [] }
-  const conducting = namedRuns(circuit).filter(({ run }) =>
-    run.through.every(item => item.state !== 'open' && protectorMark(item) === null)
+  if (minus === ground || plus === ground) return { runs: [], sources: [] }
+  const runs = namedRuns(circuit).filter(({ run }) => isConducting(run))
+  const between = regionsOf(runs.map(({ run }) => run).filter(run => !isAt(run, ground)))
+  const isOn = (point: string) => point !== ground && between.region(point) === between.region(minus)
+  const touching = ({ from, to }: Ends) => isOn(from) || isOn(to)
+  const sources = circuit['other-sources'].filter(touching)
+  const ends = new Set([ground, ...sources.flatMap(({ from, to }) => [from, to])])
+  const way = led(
+    runs.filter(({ run }) => touching(run)),
+    ends
   )
-  const points = new Set([from])
-  for (const point of points)
-    for (const { run } of point === ground ? [] : conducting)
-      for (const [near, far] of [
-        [run.from, run.to],
-        [run.to, run.from]
-      ] as const)
-        if (near === point) points.add(far)
-  const touches = (one: { readonly from: string; readonly to: string }) => [one.from, one.to].some(end => end !== ground && points.has(end))
-  const sources = circuit['other-sources'].filter(touches)
-  if (!points.has(ground) || points.has(BUS) || points.has(to) || sources.some(one => one.from === ground || one.to === ground)) return null
-  return { runs: conducting.filter(({ run }) => touches(run)).map(({ id }) => id), sources }
+  const isStacked = isOn(plus) || isOn(BUS) || sources.some(one => isAt(one, ground))
+  return isStacked || !way.some(({ run }) => isAt(run, ground)) ? null : { runs: way.map(({ id }) => id), sources }
+}
+
+/** Without what hangs on it and leads to none of these ends, as the return of a load does. */
+function led(runs: readonly NamedRun[], ends: ReadonlySet<string>): readonly NamedRun[] {
+  const goesOn = (point: string) => ends.has(point) || runs.filter(({ run }) => isAt(run, point)).length > 1
+  const kept = runs.filter(({ run }) => goesOn(run.from) && goesOn(run.to))
+  return kept.length === runs.length ? runs : led(kept, ends)
+}
+
+function isConducting({ through }: JobRun): boolean {
+  return through.every(item => item.state !== 'open' && protectorMark(item) === null)
+}
+
+function isAt({ from, to }: Ends, point: string): boolean {
+  return from === point || to === point
 }

@@ -246,6 +246,15 @@ describe('a panel on the far end of a wire that a fuse stands at the near end of
     const back = (ambient: string) => [...runs.slice(0, -1), `from: pv-, to: frame, ${wire(4, '5 m').replace('30 °C', ambient)}`]
     expect(judged(back('30 °C'), { practice: 'boat', others: strong })('protect/too-far', 'circuit.FP')?.verdict).toBe('pass')
     expect(judged(back('50 °C +40 °C -0 °C'), { practice: 'boat', others: strong })('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
+    const lamp = 'load: lamp, power: 20 W, voltage: 12 V, kind: resistive, inrush: { times: 1.1, lasts: 2 s }, from: l+, to: l-'
+    const shared = [
+      ...back('30 °C'),
+      `from: board, to: l+, ${wire(1.5, '2 m')}, through: [${fuse('F5', 5, '0 m')}]`,
+      `from: l-, to: pv-, ${wire(1.5, '2 m')}`
+    ]
+    expect(judged(shared, { practice: 'boat', others: strong, loads: [HEATER, lamp] })('protect/too-far', 'circuit.FP')?.verdict).toBe(
+      'pass'
+    )
     const open = [...runs, 'from: pv-, to: mid, bond: 1 mohm'].map(run =>
       run.replace('from: pv-, to: frame', 'from: pv-, to: frame, through: [{ switch: S7, state: open }]')
     )
