@@ -1,5 +1,6 @@
 import type { Run } from '../../fitting/circuit.ts'
 import { carries } from '../../fitting/circuit-parts.ts'
+import { answered } from '../../formula/answered.ts'
 import { Given, nominalPlain } from '../../formula/given.ts'
 import { wireIn } from './fitted-protector.ts'
 
@@ -17,6 +18,7 @@ export function carriedBy(run: Run): number {
     altitudeM: worst(altitudeM.high),
     practice
   }
-  const current = carries(nominalPlain({ ...wire, lies }))
+  // In a place hotter than its insulation may get there is none: who judges the wire tells of that.
+  const current = answered(() => carries(nominalPlain({ ...wire, lies })))
   return current?.kind === 'ampacity' ? current.ampacityA : 0
 }

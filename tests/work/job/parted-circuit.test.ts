@@ -229,6 +229,23 @@ describe('a panel on the far end of a wire that a fuse stands at the near end of
     expect(panel(', resistance: 0.36 ohm', { what: 'charger' })('protect/too-far', 'circuit.FP')?.verdict).toBe('pass')
     expect(panel(', resistance: 0.36 ohm', strong)('protect/too-far', 'circuit.FP')?.verdict).toBe('fail')
   })
+  it('in a place hotter than its insulation may get is told at that field', () => {
+    const hot = LEAD.replace('ambient: 30 °C', 'ambient: 120 °C')
+    const { errors } = judgeJob(
+      'job.yaml',
+      `
+fettle: 1
+job: { title: hot, practice: boat }
+circuit:
+  source: { bus: 12.6 V, low: 12 V, high: 14.4 V, resistance: 12 mohm, ground: frame }
+  altitude: 0 m
+  other-sources: [{ what: solar panel, voltage: 14.4 V, resistance: 2.4 ohm, from: frame, to: roof }]
+  runs: [{ ${MAIN} }, { from: board, to: h+, ${wire(2.5, '3 m')} }, { ${BACK} }, { ${hot} }]
+  loads: [{ ${HEATER} }]
+`
+    )
+    expect(errors.map(({ where }) => where.path)).toEqual(['circuit.runs.3.wire.ambient'])
+  })
   it('may have a minus wire of its own', () => {
     const others = '  other-sources: [{ what: solar panel, voltage: 14.4 V, resistance: 2.4 ohm, from: pv-, to: roof }]'
     const runs = [
