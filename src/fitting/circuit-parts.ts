@@ -88,12 +88,9 @@ export function wireM({ lengthM, beginsM }: Pick<Plain<RunWire>, 'lengthM' | 'be
 }
 
 /** Of a length of it. */
-export function wireOhm(
-  { conductor, strandFactor, ...ends }: Pick<Plain<RunWire>, 'conductor' | 'strandFactor' | 'lengthM' | 'beginsM'>,
-  conductorC: number
-): number {
-  const hotOhmPerM = copper.hotOhmPerM({ conductorOhmPerM: strandFactor * wire.conductorOhmPerM(conductor), conductorC })
-  return feed.loopOhm({ hotOhmPerM, lengthM: wireM(ends), returnM: 0, jointsOhm: 0 })
+export function wireOhm(wired: Pick<Plain<RunWire>, 'conductor' | 'strandFactor' | 'lengthM' | 'beginsM'>, conductorC: number): number {
+  const hotOhmPerM = copper.hotOhmPerM({ conductorOhmPerM: wired.strandFactor * wire.conductorOhmPerM(wired.conductor), conductorC })
+  return feed.loopOhm({ hotOhmPerM, lengthM: wireM(wired), returnM: 0, jointsOhm: 0 })
 }
 
 export function loadPart({ name, from, to, takes }: Plain<FittedLoad>, heaterC: HeaterC): PlainPart {

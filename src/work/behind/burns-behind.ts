@@ -9,7 +9,7 @@ import { plainWords } from './plain-words.ts'
 /** An engine is named after what it burns, and has coolant and oil in it as well. */
 const ENGINE = /\b(petrol|gasoline|diesel|gas|lpg) (engine|motor)s?\b/gu
 
-const WATERY = /^(coolants?|antifreeze|glycol|brine|(fresh|sea|salt|rain)?water)$/
+const COOLANT = /^(coolants?|antifreeze|glycol|brine|(fresh|sea|salt|rain)?water)$/
 /** What may stand beside a name of coolant or water. Any other word may say what else is in it: a separator's water lies under fuel. */
 const BESIDE: ReadonlySet<string> = new Set(
   `% ° °c c a an and at from in its of our own the to under up with no open closed fresh hot cold warm engine motor cylinder head block jacket cooling
@@ -31,5 +31,7 @@ export function burnsBehind(ask: Job['ask-first']): SubjectOf<typeof testGas>['b
     .replace(ITS_TANK, 'water')
     .split(' ')
     .filter(one => one !== '')
-  return words.some(one => WATERY.test(one)) && words.every(one => WATERY.test(one) || BESIDE.has(one) || /^\d/.test(one)) ? 'no' : 'unsure'
+  return words.some(one => COOLANT.test(one)) && words.every(one => COOLANT.test(one) || BESIDE.has(one) || /^\d/.test(one))
+    ? 'no'
+    : 'unsure'
 }

@@ -1,7 +1,7 @@
 import { Given } from '../../formula/given.ts'
 import type { JobItem } from '../../job/circuit-names.ts'
 import type { FedAt } from '../../trade/circuit/fed-by.ts'
-import { type JobRun, protectorMark } from './circuit-wiring.ts'
+import { isProtector, type JobRun } from './circuit-wiring.ts'
 
 /** Where a run begins. */
 export const AT_ITS_FROM = new Given(0)
@@ -10,10 +10,6 @@ export const AT_ITS_FROM = new Given(0)
 export interface Along {
   readonly item: JobItem
   readonly atM: Given
-}
-
-export function isProtector(item: JobItem): boolean {
-  return protectorMark(item) !== null
 }
 
 /** Where nobody said where a protector sits, the end of its run that a source feeds; of two such ends the one with more wire up to a told one. */

@@ -1,7 +1,7 @@
 import type { Run } from '../../fitting/circuit.ts'
 import { carries } from '../../fitting/circuit-parts.ts'
 import { answered } from '../../formula/answered.ts'
-import { Given, nominalPlain } from '../../formula/given.ts'
+import { nominalPlain } from '../../formula/given.ts'
 import { wireIn } from './fitted-protector.ts'
 
 /** The least that the wire of a run carries for good: whatever comes where there is none, nothing where nobody told how it lies. */
@@ -10,15 +10,8 @@ export function carriedBy(run: Run): number {
   if (wire === undefined) return Number.POSITIVE_INFINITY
   if (wire.lies === null) return 0
   const { insulationC, ambientC, bundleCount, altitudeM, practice } = wire.lies
-  const worst = (end: number) => new Given(end)
-  const lies = {
-    insulationC: worst(insulationC.low),
-    ambientC: worst(ambientC.high),
-    bundleCount: worst(bundleCount.high),
-    altitudeM: worst(altitudeM.high),
-    practice
-  }
+  const lies = { insulationC: insulationC.low, ambientC: ambientC.high, bundleCount: bundleCount.high, altitudeM: altitudeM.high, practice }
   // In a place hotter than its insulation may get there is none: who judges the wire tells of that.
-  const current = answered(() => carries(nominalPlain({ ...wire, lies })))
+  const current = answered(() => carries({ ...nominalPlain(wire), lies }))
   return current?.kind === 'ampacity' ? current.ampacityA : 0
 }

@@ -41,7 +41,7 @@ export function wiringOf(circuit: JobCircuit): Required<Wiring> {
       id,
       from,
       to,
-      protects: through.some(item => protectorMark(item) !== null) ? 'yes' : 'no'
+      protects: through.some(isProtector) ? 'yes' : 'no'
     })),
     loads: circuit.loads.map(load => ({ name: loadName(load), from: load.from, to: load.to })),
     sources: [
@@ -49,4 +49,13 @@ export function wiringOf(circuit: JobCircuit): Required<Wiring> {
       ...circuit['other-sources'].map(({ what, from, to }) => ({ id: sourceId(what), from, to }))
     ]
   }
+}
+
+export function isProtector(item: JobItem): boolean {
+  return protectorMark(item) !== null
+}
+
+/** Whether one of its ends is there. */
+export function isAt({ from, to }: { readonly from: string; readonly to: string }, point: string): boolean {
+  return from === point || to === point
 }

@@ -4,7 +4,7 @@ import { throughBody } from '../../rules/ground/through-body.ts'
 import { asked } from '../../rules/rule.ts'
 import { returnPoints } from '../../trade/circuit/guarding.ts'
 import type { CircuitJudged } from './circuit-judged.ts'
-import type { JobLoad } from './circuit-wiring.ts'
+import { isAt, type JobLoad } from './circuit-wiring.ts'
 
 /** How a heater comes back; one that ends at another load, or at threads that were drawn, is not asked. */
 export function bodyFindings({ job, circuit, fit, guards }: CircuitJudged, load: JobLoad): readonly Finding[] {
@@ -24,9 +24,9 @@ function endsAt(fit: CircuitJudged['fit'], name: string, { from, to }: JobLoad):
 
 /** A point where several loads end, or that is the 0 V node, is no terminal of one of them. */
 function leavesBy({ source, runs, loads }: CircuitJudged['circuit'], point: string): 'by wire' | 'by a joint' | 'by its body' {
-  const shared = loads.filter(({ from, to }) => from === point || to === point).length > 1
+  const shared = loads.filter(one => isAt(one, point)).length > 1
   if (shared || point === source.ground) return 'by its body'
-  const own = runs.filter(({ from, to, threads }) => (from === point || to === point) && threads === 'no')
+  const own = runs.filter(one => isAt(one, point) && one.threads === 'no')
   if (own.some(({ wire }) => wire !== null)) return 'by wire'
   return own.some(({ bond }) => bond !== null) ? 'by a joint' : 'by its body'
 }

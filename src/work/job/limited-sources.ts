@@ -1,6 +1,6 @@
 import { kindsOf } from '../../job/source-kinds.ts'
 import type { BareWay } from '../../trade/circuit/bare-wire.ts'
-import type { JobCircuit } from './circuit-wiring.ts'
+import { isAt, type JobCircuit } from './circuit-wiring.ts'
 import { minusWay } from './minus-way.ts'
 import type { Piece } from './wire-before.ts'
 
@@ -28,25 +28,18 @@ interface Lead {
 export function limitedLeadA(circuit: JobCircuit, lead: Lead, carriedA: (run: string) => number): number | null {
   const { ground } = circuit.source
   const here = circuit['other-sources'].filter(one => fedPoint(one, ground) === lead.start)
-  const backs = here.map(one => minusWay(circuit, one))
   const mostA = sumOf(here)
+  if (here.length === 0 || !Number.isFinite(mostA) || !isLead(circuit, lead)) return null
+  const backs = here.map(one => minusWay(circuit, one))
   const comesBack = backs.every(back => back?.runs.every(run => carriedA(run) >= sumOf(back.sources)) === true)
-  return here.length > 0 &&
-    Number.isFinite(mostA) &&
-    comesBack &&
-    isLead(circuit, lead) &&
-    wiresOf(lead).every(run => carriedA(run) >= mostA)
-    ? mostA
-    : null
+  return comesBack && wiresOf(lead).every(run => carriedA(run) >= mostA) ? mostA : null
 }
 
 /** Nothing else hangs on it, and no other source. */
 function isLead({ loads }: JobCircuit, { start, way, pieces, stops }: Lead): boolean {
-  const atPoint = (point: string) => pieces.filter(({ from, to }) => from === point || to === point).length
+  const atPoint = (point: string) => pieces.filter(one => isAt(one, point)).length
   return [...way.keys()].every(point =>
-    point === start
-      ? atPoint(point) === 1
-      : atPoint(point) === 2 && !stops.has(point) && loads.every(({ from, to }) => from !== point && to !== point)
+    point === start ? atPoint(point) === 1 : atPoint(point) === 2 && !stops.has(point) && !loads.some(one => isAt(one, point))
   )
 }
 

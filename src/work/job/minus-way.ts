@@ -1,5 +1,5 @@
 import { regionsOf } from '../../trade/circuit/regions.ts'
-import { BUS, type JobCircuit, type JobRun, namedRuns, protectorMark } from './circuit-wiring.ts'
+import { BUS, isAt, isProtector, type JobCircuit, type JobRun, namedRuns } from './circuit-wiring.ts'
 
 type Source = JobCircuit['other-sources'][number]
 
@@ -41,9 +41,5 @@ function led(runs: readonly NamedRun[], ends: ReadonlySet<string>): readonly Nam
 }
 
 function isConducting({ through }: JobRun): boolean {
-  return through.every(item => item.state !== 'open' && protectorMark(item) === null)
-}
-
-function isAt({ from, to }: Ends, point: string): boolean {
-  return from === point || to === point
+  return through.every(item => item.state !== 'open' && !isProtector(item))
 }

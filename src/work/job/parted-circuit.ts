@@ -1,8 +1,8 @@
 import type { Given } from '../../formula/given.ts'
 import { type FedAt, fedBefore, type GuardsByRun } from '../../trade/circuit/fed-by.ts'
 import { greatestBareMm, type PlaceRules } from '../../trade/circuit/protection-place.ts'
-import { type Along, AT_ITS_FROM, alongOf, isProtector, untoldPlace } from './along-run.ts'
-import { type JobCircuit, type JobRun, namedRuns, protectorMark, wiringOf } from './circuit-wiring.ts'
+import { type Along, AT_ITS_FROM, alongOf, untoldPlace } from './along-run.ts'
+import { isProtector, type JobCircuit, type JobRun, namedRuns, protectorMark, wiringOf } from './circuit-wiring.ts'
 import { PieceLength } from './piece-length.ts'
 
 /** Before an item of a run, in the order along its wire: there it is taken in two. */

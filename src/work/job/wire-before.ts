@@ -3,7 +3,7 @@ import { Given } from '../../formula/given.ts'
 import { type JobItem, unsaidAlong } from '../../job/circuit-names.ts'
 import { type BareWay, bareWays, farPoints, type Stretch } from '../../trade/circuit/bare-wire.ts'
 import type { PlaceRules } from '../../trade/circuit/protection-place.ts'
-import { BUS, type JobCircuit, type JobRun, namedRuns, protectorMark } from './circuit-wiring.ts'
+import { BUS, isProtector, type JobCircuit, type JobRun, namedRuns, protectorMark } from './circuit-wiring.ts'
 import { fedPoint, limitedLeadA } from './limited-sources.ts'
 
 export interface Piece extends Stretch {
@@ -80,7 +80,7 @@ function plainRun({ id, run: { from, to, wire, through } }: { readonly id: strin
     id,
     from,
     to,
-    protects: through.some(item => protectorMark(item) !== null) ? 'yes' : 'no',
+    protects: through.some(isProtector) ? 'yes' : 'no',
     lengthMm: wire === null ? 0 : 1000 * wire.length.high,
     sheathed: wire?.sheathed ?? 'no',
     lengthM: wire?.length ?? null,
@@ -105,7 +105,7 @@ interface PartedRun {
 /** A run with its wire before the first protector and behind the last as pieces of their own. */
 function partedRun(id: string, run: JobRun, reached: ReadonlySet<string>): PartedRun {
   const plain = plainRun({ id, run })
-  const items = run.through.filter(item => protectorMark(item) !== null)
+  const items = run.through.filter(isProtector)
   if (items.length === 0) return { pieces: [plain], protectors: [] }
   const { from, to, wire } = run
   const sorted = items.toSorted((a, b) => (a.along?.value ?? 0) - (b.along?.value ?? 0))
